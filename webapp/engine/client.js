@@ -1,0 +1,177 @@
+/**
+ * The one owner of the engine's worker: questions out one at a time, answers back, a new worker when one dies.
+ *
+ * @import { Asks } from './protocol.js'
+ *
+ * @typedef {'snapshot' | 'files'} Source where Python came from: the memory kept after an earlier start, or its files
+ * @typedef {{ kind: 'starting', from: Source | null }
+ *   | { kind: 'ready', from: Source }
+ *   | { kind: 'restarting', reason: string }
+ *   | { kind: 'failed', reason: string }} EngineState
+ * @typedef {{ kind: 'starting', from: Source }
+ *   | { kind: 'ready', from: Source }
+ *   | { kind: 'reply', reply: string }
+ *   | { kind: 'died', reason: string }} FromWorker
+ * @typedef {{ name: string, request: string, latest: boolean,
+ *   resolve: (value: any) => void, reject: (error: EngineError) => void }} Question
+ */
+
+/** Longest silence in each of the worker's doings before it counts as dead. The files may come over a poor network. */
+const PATIENCE_MS = { files: 90_000, snapshot: 10_000, answer: 8_000 };
+const DEATHS_IN_A_ROW = 3;
+
+export class EngineError extends Error {
+  /**
+   * @param {string} code the engine's own, or `engine_died` or `engine_failed`
+   * @param {string} message
+   * @param {string | null} field the field at fault
+   */
+  constructor(code, message, field = null) {
+    super(message);
+    this.name = 'EngineError';
+    this.code = code;
+    this.field = field;
+  }
+}
+
+/** @param {{ onState?: (state: EngineState) => void }} options */
+export function createEngine({ onState = () => {} } = {}) {
+  /** @type {Question[]} */
+  const waiting = [];
+  /** @type {Question | null} */
+  let asked = null;
+  /** @type {EngineState} */
+  let state = { kind: 'starting', from: null };
+  /** @type {Worker} */
+  let worker;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let watch;
+  let deaths = 0;
+
+  /** @param {EngineState} next */
+  function enter(next) {
+    state = next;
+    onState(state);
+  }
+
+  /** @param {'usual' | 'plain'} manner plain: from the files, whatever snapshot there is */
+  function start(manner) {
+    worker = new Worker(new URL('./worker.js', import.meta.url), { type: 'module', name: manner });
+    worker.onmessage = ({ data }) => receive(data);
+    worker.onerror = (event) => died(event.message || 'its program could not be loaded');
+    worker.onmessageerror = () => died('its message could not be read');
+    expect(PATIENCE_MS.files);
+  }
+
+  /** @param {number} patience */
+  function expect(patience) {
+    clearTimeout(watch);
+    watch = setTimeout(() => died(`it was silent for ${patience / 1000} s`), patience);
+  }
+
+  /** @param {FromWorker} message */
+  function receive(message) {
+    if (message.kind === 'starting') {
+      expect(PATIENCE_MS[message.from]);
+      if (state.kind === 'starting') enter(message);
+    } else if (message.kind === 'ready') {
+      clearTimeout(watch);
+      enter(message);
+      send();
+    } else if (message.kind === 'reply') {
+      clearTimeout(watch);
+      deaths = 0;
+      settle(message.reply);
+      send();
+    } else {
+      died(message.reason);
+    }
+  }
+
+  function send() {
+    if (state.kind !== 'ready' || asked) return;
+    asked = waiting.shift() ?? null;
+    if (!asked) return;
+    worker.postMessage(asked.request);
+    expect(PATIENCE_MS.answer);
+  }
+
+  /** @param {string} text */
+  function settle(text) {
+    const question = asked;
+    asked = null;
+    const reply = JSON.parse(text);
+    if (reply.ok) question?.resolve(reply.value);
+    else question?.reject(new EngineError(reply.code, reply.message, reply.field));
+  }
+
+  /** @param {string} reason */
+  function died(reason) {
+    clearTimeout(watch);
+    worker.onmessage = worker.onerror = worker.onmessageerror = null;
+    worker.terminate();
+    const lost = [...(asked ? [asked] : []), ...waiting.splice(0)];
+    asked = null;
+    deaths += 1;
+    if (deaths < DEATHS_IN_A_ROW) {
+      enter({ kind: 'restarting', reason });
+      start('plain');
+    } else {
+      enter({ kind: 'failed', reason });
+    }
+    for (const question of lost) question.reject(new EngineError('engine_died', `The engine stopped: ${reason}.`));
+  }
+
+  /**
+   * @param {string} name
+   * @param {object} fields
+   * @param {boolean} latest
+   */
+  function put(name, fields, latest) {
+    return new Promise((resolve, reject) => {
+      if (state.kind === 'failed') {
+        reject(new EngineError('engine_failed', `The engine does not start: ${state.reason}.`));
+        return;
+      }
+      const question = { name, request: JSON.stringify({ ask: name, ...fields }), latest, resolve, reject };
+      const old = latest ? waiting.findIndex((other) => other.latest && other.name === name) : -1;
+      if (old < 0) waiting.push(question);
+      else waiting.splice(old, 1, question)[0].resolve(undefined);
+      send();
+    });
+  }
+
+  start('usual');
+  onState(state);
+
+  return {
+    /**
+     * The engine's answer. Rejects with an EngineError.
+     * @template {keyof Asks} Name
+     * @param {Name} name
+     * @param {Asks[Name]['request']} fields
+     * @returns {Promise<Asks[Name]['value']>}
+     */
+    ask: (name, fields) => put(name, fields, false),
+
+    /**
+     * As `ask`, for a value that changes under the finger: of the questions of one name one is being answered and the
+     * newest waits; those it replaced resolve to undefined.
+     * @template {keyof Asks} Name
+     * @param {Name} name
+     * @param {Asks[Name]['request']} fields
+     * @returns {Promise<Asks[Name]['value'] | undefined>}
+     */
+    latest: (name, fields) => put(name, fields, true),
+
+    /** Tries again after `failed`. */
+    restart() {
+      if (state.kind !== 'failed') return;
+      deaths = 0;
+      enter({ kind: 'restarting', reason: 'asked to' });
+      start('plain');
+    },
+  };
+}
+
+/** @typedef {ReturnType<typeof createEngine>} Engine */

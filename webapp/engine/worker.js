@@ -1,0 +1,113 @@
+/**
+ * The engine's worker: starts Python, then answers one JSON string with another.
+ *
+ * Python starts from its files, or from a snapshot of its memory that an earlier start left in Cache Storage. A
+ * snapshot belongs to the runtime's folder, whose name is a hash of all that is in it.
+ *
+ * @import { PyodideAPI } from 'pyodide'
+ * @import { FromWorker, Source } from './client.js'
+ */
+import { loadPyodide } from 'pyodide';
+
+const RUNTIME = new URL('./', import.meta.resolve('pyodide')).href;
+const SNAPSHOTS = 'borrowline-snapshots';
+const SNAPSHOT = `${RUNTIME}snapshot`;
+const IDLE_MS = 1500;
+
+// Everything that an answer may import is in memory once every kind of question has been answered
+const WARM = `
+import gc, json
+from pycore.api import EXAMPLES
+for example in EXAMPLES:
+    answer(json.dumps(example))
+gc.collect()
+`;
+
+/** @param {FromWorker} message */
+const tell = (message) => self.postMessage(message);
+
+/** @param {unknown} error */
+const die = (error) => tell({ kind: 'died', reason: String(error) });
+
+/** @param {{ _makeSnapshot: true } | { _loadSnapshot: ArrayBuffer }} memory */
+async function load(memory) {
+  const engine = fetch(`${RUNTIME}engine.zip`);
+  const python = await loadPyodide({
+    indexURL: RUNTIME,
+    stdLibURL: `${RUNTIME}python.zip`,
+    lockFileContents: /** @type {any} */ ({
+      info: { abi_version: '2025_0', arch: 'wasm32', platform: '', python: '' },
+      packages: {},
+    }),
+    ...memory,
+  });
+  const response = await engine;
+  if (!response.ok) throw new Error(`engine.zip came with status ${response.status}`);
+  python.FS.writeFile('/engine.zip', new Uint8Array(await response.arrayBuffer()));
+  return python;
+}
+
+/** @returns {Promise<PyodideAPI | null>} null where there is no snapshot or it does not start */
+async function fromSnapshot() {
+  const kept = self.name !== 'plain' && (await self.caches?.match(SNAPSHOT, { cacheName: SNAPSHOTS }));
+  if (!kept) return null;
+  tell({ kind: 'starting', from: 'snapshot' });
+  try {
+    const memory = await kept.arrayBuffer();
+    // The runtime waits for ever on memory cut short
+    if (memory.byteLength !== Number(kept.headers.get('Content-Length'))) throw new Error('it is cut short');
+    return await load({ _loadSnapshot: memory });
+  } catch (error) {
+    console.warn(`The snapshot does not start (${error}); starting from the files.`);
+    return null;
+  }
+}
+
+async function fromFiles() {
+  tell({ kind: 'starting', from: 'files' });
+  const python = await load({ _makeSnapshot: true });
+  python.runPython("import sys; sys.path.append('/engine.zip'); from pycore.api import answer");
+  return python;
+}
+
+/** @param {PyodideAPI} python */
+async function keepSnapshot(python) {
+  python.runPython(WARM);
+  const memory = python.makeMemorySnapshot();
+  await caches.delete(SNAPSHOTS);
+  const snapshots = await caches.open(SNAPSHOTS);
+  const headers = { 'Content-Length': String(memory.length) };
+  await snapshots.put(SNAPSHOT, new Response(/** @type {BlobPart} */ (memory), { headers }));
+}
+
+async function run() {
+  let python = await fromSnapshot();
+  /** @type {Source} */
+  const from = python ? 'snapshot' : 'files';
+  python ??= await fromFiles();
+  const answer = python.globals.get('answer');
+
+  let idle = 0;
+  function rest() {
+    clearTimeout(idle);
+    if (from === 'files' && self.caches) idle = setTimeout(keep, IDLE_MS);
+  }
+  function keep() {
+    self.removeEventListener('message', rest);
+    // Without a snapshot the next start is slower, no more: a full disk is no reason to stop answering
+    keepSnapshot(python).catch((error) => console.warn(`No snapshot was kept: ${error}`));
+  }
+
+  self.addEventListener('message', ({ data }) => {
+    try {
+      tell({ kind: 'reply', reply: answer(data) });
+    } catch (error) {
+      die(error);
+    }
+  });
+  self.addEventListener('message', rest);
+  tell({ kind: 'ready', from });
+  rest();
+}
+
+run().catch(die);
