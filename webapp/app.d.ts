@@ -1,0 +1,19 @@
+import type { Store } from './store.js';
+
+/** What a feature is made from. */
+export interface App {
+  store: Store;
+  engine: {
+    ask(name: string, fields: object): Promise<unknown>;
+    latest(name: string, fields: object): Promise<unknown>;
+  };
+}
+
+/** A feature: a word in the bottom row and a screen. */
+export interface Feature {
+  id: string;
+  label: string;
+  view(): unknown;
+  /** Called after each drawing of its screen. */
+  drawn?(root: HTMLElement): void;
+}

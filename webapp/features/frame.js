@@ -1,0 +1,27 @@
+/**
+ * What stands round every screen: the quiet lines and the row of screens.
+ * @import {State} from '../types.js'
+ * @import {Feature} from '../app.js'
+ */
+import { html } from 'lit-html';
+
+const ENGINE = { starting: 'Engine is starting', ready: '', restarting: 'Engine stopped and was restarted', failed: 'Engine did not start. Close the app and open it again.' };
+
+/**
+ * @param {State} state @param {Feature[]} features @param {Feature} shown
+ * @param {{accept: () => void, update: () => void, install: () => void}} act
+ */
+export const page = (state, features, shown, act) => html`
+  <p class="engine" role="status">${ENGINE[state.engine.kind]}</p>
+  ${shown.view()}
+  <footer class="foot">
+    ${state.cautioned ? '' : line('For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.', 'Understood', act.accept)}
+    ${state.updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
+    ${state.canInstall && state.cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install) : ''}
+    <nav class="screens" aria-label="Screens">
+      ${features.map(({ id, label }) => html`<a href="#${id}" aria-current=${id === shown.id ? 'page' : 'false'}>${label}</a>`)}
+    </nav>
+  </footer>`;
+
+/** @param {string} text @param {string} does @param {() => void} onClick */
+const line = (text, does, onClick) => html`<div class="line"><p>${text}</p><button type="button" class="word" @click=${onClick}>${does}</button></div>`;

@@ -1,0 +1,96 @@
+/**
+ * What a touch on the read can do.
+ * @import {App} from '../../app.js'
+ * @import {InputField, Player, Putt, Sheet, Station} from '../../types.js'
+ */
+import { fromText, unitOf } from '../../format.js';
+import { withValue } from './inputs.js';
+
+/** @param {App} app */
+export function actions({ store, engine }) {
+  /** @param {string} action @param {Putt} putt */
+  const setPutt = (action, putt) => store.change(action, { putt, problem: null });
+  const held = () => store.state.putt;
+
+  /**
+   * Typed words are tried on the engine first: what it refuses leaves the read as it was.
+   * @param {string} field @param {string} text @param {(value: number) => Putt} put @param {(putt: Putt) => void} take
+   */
+  async function enter(field, text, put, take) {
+    const unit = unitOf(field.replace(/^\d+\./, ''), store.state.settings);
+    const value = fromText(text, unit);
+    const refuse = (/** @type {string} */ message) => store.change('refuse entry', { problem: { field, text, message } });
+    if (Number.isNaN(value)) return refuse(`“${text}” is not a number: type ${unit.name}, such as 2.5.`);
+    const putt = put(value);
+    store.change('try entry', { problem: { field, text, message: '' } });
+    try {
+      await engine.ask('read', { ...putt });
+    } catch (error) {
+      const { code, message } = /** @type {{code?: string, message: string}} */ (error);
+      if (code !== 'runs_away') return refuse(message);
+    }
+    take(putt);
+  }
+
+  return {
+    /** @param {InputField} active */
+    choose: (active) => store.change('choose input', { active, problem: null }),
+    /** @param {InputField} field @param {number} value in SI */
+    setField: (field, value) => setPutt(`drag ${field}`, withValue(held(), store.state.station, field, value)),
+    /** @param {InputField} field @param {string} text */
+    enterField: (field, text) =>
+      enter(field, text, (value) => withValue(held(), store.state.station, field, value), (putt) => setPutt(`enter ${field}`, putt)),
+    /** @param {number} index @param {keyof Station} part @param {string} text */
+    enterStation: (index, part, text) =>
+      enter(`${index}.${part}`, text, (value) => withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s))), (putt) => setPutt('enter station', putt)),
+    addStation: () =>
+      store.change('add station', { putt: withStations((list) => halved(list, held().distance_m)), station: store.state.putt.stations ? store.state.station + 1 : 1, problem: null }),
+    /** @param {number} index */
+    removeStation(index) {
+      const list = (held().stations ?? []).filter((_, i) => i !== index);
+      const { stations: _, ...rest } = held();
+      const { at_m: __, ...only } = list[0];
+      store.change('remove station', { putt: list.length > 1 ? { ...rest, stations: list } : { ...rest, ...only }, station: 0, problem: null });
+    },
+    /** @param {number} station */
+    holdStation: (station) => store.change('hold station', { station, problem: null }),
+    /** @param {Sheet} sheet */
+    open: (sheet) => store.change('open sheet', { sheet, problem: null }),
+    close: () => store.change('close sheet', { sheet: '', problem: null }),
+    /** @param {Player} player */
+    setPlayer: (player) => store.change('choose player', { player, problem: null }),
+    /** @param {keyof Player} field @param {string} text */
+    async enterPlayer(field, text) {
+      const value = fromText(text, unitOf(field, store.state.settings));
+      const refuse = (/** @type {string} */ message) => store.change('refuse entry', { problem: { field, text, message } });
+      if (Number.isNaN(value)) return refuse(`“${text}” is not a number.`);
+      const player = { ...store.state.player, [field]: value };
+      try {
+        await engine.ask('window', { ...held(), player });
+      } catch (error) {
+        const { code, message } = /** @type {{code?: string, message: string}} */ (error);
+        if (code !== 'runs_away') return refuse(message);
+      }
+      store.change('enter player', { player, problem: null });
+    },
+    /** @param {{width: number, height: number}} size */
+    sized: (size) => store.change('size picture', { size }),
+  };
+
+  /** @param {(stations: Station[]) => Station[]} edit @returns {Putt} */
+  function withStations(edit) {
+    const { slope_percent = 0, fall_deg = 0, stations, ...rest } = held();
+    return { ...rest, stations: edit(stations ?? [{ at_m: 0, slope_percent, fall_deg }]) };
+  }
+}
+
+/** One station more, at the hole if none is there, else halfway along the widest gap. @param {Station[]} list @param {number} distance_m */
+function halved(list, distance_m) {
+  const last = list[list.length - 1];
+  if (last.at_m < distance_m) return [...list, { ...last, at_m: distance_m }];
+  const gaps = list.slice(1).map((s, i) => s.at_m - list[i].at_m);
+  const i = gaps.indexOf(Math.max(...gaps));
+  return [...list.slice(0, i + 1), { ...list[i], at_m: list[i].at_m + gaps[i] / 2 }, ...list.slice(i + 1)];
+}
+
+/** @typedef {ReturnType<typeof actions>} ReadActions */

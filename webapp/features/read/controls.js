@@ -1,0 +1,70 @@
+/**
+ * Five numbers; the one in hand has its tape or dial under the thumb, and takes a typed number.
+ * @import {State} from '../../types.js'
+ * @import {ReadActions} from './actions.js'
+ * @import {Input} from './inputs.js'
+ */
+import { html, svg } from 'lit-html';
+import { inUnit, number, unitOf } from '../../format.js';
+import { dial } from '../../parts/dial.js';
+import { ruler } from '../../parts/ruler.js';
+import { INPUTS, inputOf, inWords, valueOf } from './inputs.js';
+import { fallWords } from './words.js';
+
+const HINTS = {
+  distance_m: 'ball to hole',
+  slope_percent: 'how steep',
+  fall_deg: 'which way it runs down, seen from the ball',
+  stimp_ft: 'speed of the green on the Stimpmeter',
+  past_m: 'how far a miss runs past the hole',
+};
+
+/** @param {number} deg */
+const arrow = (deg) => svg`<svg class="cell-arrow" width="22" height="22" viewBox="0 0 22 22" aria-hidden="true"><path transform="rotate(${deg} 11 11)" d="M11 21V8M11 1L6 9H16Z"></path></svg>`;
+
+/** @param {State} state @param {ReadActions} act @param {Input} input */
+function cell({ putt, station, settings, active, problem }, act, { field, name }) {
+  const value = valueOf(putt, station, field);
+  const unit = unitOf(field, settings);
+  const shown = inUnit(value, unit);
+  if (field !== active)
+    return html`<button type="button" class="cell" aria-label="${name}, ${inWords(field, value, settings)}" @click=${() => act.choose(field)}>
+      <span class="cell-name">${name}</span><span class="cell-value">${field === 'fall_deg' ? arrow(value) : html`${shown}<small>${unit.unit}</small>`}</span>
+    </button>`;
+  const typed = problem?.field === field ? problem.text : shown;
+  return html`<label class="cell held"><span class="cell-name">${name}</span><span class="cell-value">
+    <input id="entry" inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}" aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
+      .value=${typed} @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}
+      @change=${(/** @type {Event} */ event) => act.enterField(field, /** @type {HTMLInputElement} */ (event.target).value)}
+      @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === 'Enter' && /** @type {HTMLInputElement} */ (event.target).blur()}><small>${unit.unit}</small></span></label>`;
+}
+
+/** @param {State} state @param {ReadActions} act */
+function instrument({ putt, station, settings, active }, act) {
+  const { field, name, stops, every } = inputOf(active);
+  const value = valueOf(putt, station, field);
+  const unit = unitOf(field, settings);
+  const words = inWords(field, value, settings);
+  if (field === 'fall_deg')
+    return html`${dial({ label: 'Falls', words, value, onValue: (deg) => act.setField(field, deg) })}
+      <p class="dial-words">${fallWords(value)}</p>`;
+  return ruler({
+    label: name,
+    words,
+    value: value / unit.si,
+    stops: stops(settings),
+    mark: (stop) => (Math.abs(stop / every - Math.round(stop / every)) < 1e-6 ? number(stop, 2) : ''),
+    onValue: (stop) => act.setField(field, stop * unit.si),
+  });
+}
+
+/** @param {State} state @param {ReadActions} act */
+export function controls(state, act) {
+  const { active, problem, settings } = state;
+  const refused = problem?.field === active ? problem.message : '';
+  return html`<section class="controls ${settings.handed}" aria-label="The putt">
+    <div class="cells">${INPUTS.map((input) => cell(state, act, input))}</div>
+    <p id="entry-note" class=${refused ? 'problem' : 'hint'} role=${refused ? 'alert' : 'note'}>${refused || `${HINTS[active]}: drag, or touch the number to type`}</p>
+    <div class="instrument">${instrument(state, act)}</div>
+  </section>`;
+}

@@ -1,0 +1,53 @@
+/** The picture, drawn anew only when what it shows has changed. @import {State} from '../../types.js' */
+import { html } from 'lit-html';
+import { aim, distanceUnit } from '../../format.js';
+import { picture } from '../../parts/picture/picture.js';
+import { rollBall } from '../../parts/picture/roll.js';
+import { apexWords, pictureWords } from './words.js';
+
+const KEYS = /** @type {const} */ (['putt', 'read', 'window', 'refusal', 'settings', 'size', 'station']);
+/** @type {{state: State, drawn: unknown} | undefined} */
+let last;
+
+/** @param {State} state @returns {import('../../parts/picture/picture.js').Picture} */
+function pictureOf({ putt, read, window, settings, size, station }) {
+  // The picture shows the putt that was answered, so that curve and hole always belong together.
+  const shown = read?.putt ?? putt;
+  const { number, unit } = read ? aim(read.value, settings) : { number: '', unit: '' };
+  return {
+    size,
+    putt: shown,
+    read: read?.value,
+    window: window?.value,
+    stale: window?.putt !== shown,
+    station: putt.stations ? station : undefined,
+    words: {
+      aim: `${number}${unit === '°' ? '' : ' '}${unit}`,
+      apex: read ? apexWords(read.value, settings) : '',
+      high: 'high and soft',
+      low: 'low and firm',
+    },
+    unit: settings.distance === 'm' ? distanceUnit(settings) : distanceUnit({ ...settings, distance: 'ft' }),
+    alternative: pictureWords(shown, read?.value, window?.value.make_probability, settings),
+  };
+}
+
+/** @param {State} state */
+export function stage(state) {
+  if (!last || KEYS.some((key) => last?.state[key] !== state[key])) last = { state, drawn: drawing(state) };
+  return last.drawn;
+}
+
+/** @param {State} state */
+function drawing(state) {
+  const shown = pictureOf(state);
+  const { read } = shown;
+  const roll = (/** @type {Event} */ event) => {
+    const root = /** @type {Element} */ (event.currentTarget).closest('.stage');
+    if (root && read) void rollBall(root, { ...shown, read });
+  };
+  return html`<div class="stage" @click=${roll}>
+    ${picture(shown)}
+    ${read ? html`<button type="button" class="roll ${read.aim_offset_m < 0 ? 'roll-left' : ''}"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll it</button>` : ''}
+  </div>`;
+}

@@ -1,0 +1,29 @@
+/**
+ * The screen of the read: the answer, the putt from above, and what the player sets.
+ * @import {State} from '../../types.js'
+ * @import {ReadActions} from './actions.js'
+ */
+import { html } from 'lit-html';
+import { percent } from '../../format.js';
+import { answer } from './answer.js';
+import { controls } from './controls.js';
+import { stage } from './stage.js';
+import { costs } from './costs.js';
+import { player } from './player.js';
+import { slopes } from './slopes.js';
+
+const SHEETS = { slopes, player, costs };
+
+/** @param {State} state @param {ReadActions} act */
+export function view(state, act) {
+  const odds = state.window && !state.refusal ? `Make ${percent(state.window.value.make_probability)}` : 'Make';
+  return html`<main class="read">
+    ${answer(state)} ${stage(state)}
+    <div class="deeper">
+      <button type="button" class="word" @click=${() => act.open('slopes')}>${state.putt.stations ? `${state.putt.stations.length} slopes` : 'More slopes'}</button>
+      <button type="button" class="word" @click=${() => act.open('player')}>${odds}</button>
+      <button type="button" class="word" @click=${() => act.open('costs')}>What a miss costs</button>
+    </div>
+    ${controls(state, act)} ${state.sheet ? SHEETS[state.sheet](state, act) : ''}
+  </main>`;
+}

@@ -1,0 +1,74 @@
+/**
+ * A read as a caddie would say it.
+ * @import {Read, Putt, Settings, Cost} from '../../types.js'
+ */
+import { aim, BALL_M, distanceUnit, HOLE_M, percent, smallUnit, withUnit } from '../../format.js';
+
+const STRAIGHT_M = BALL_M / 4;
+
+/** @param {number} fall_deg */
+export function fallWords(fall_deg) {
+  const deg = ((fall_deg % 360) + 360) % 360;
+  const side = deg < 180 ? 'right' : 'left';
+  const off = deg < 180 ? deg : 360 - deg;
+  if (off < 5) return 'straight downhill';
+  if (off > 175) return 'straight uphill';
+  if (off < 70) return `downhill, falls ${side}`;
+  if (off > 110) return `uphill, falls ${side}`;
+  return `falls ${side}`;
+}
+
+/** @param {number} y_m to the left */
+const sideOf = (y_m) => (y_m > 0 ? 'left' : 'right');
+
+/** Where the aim lies. @param {Read} read @param {Settings} settings */
+export function aimWords({ aim_offset_m: offset }, settings) {
+  if (Math.abs(offset) < STRAIGHT_M / 2) return 'dead centre';
+  const at = settings.aim === 'arm' ? ' at arm’s length' : '';
+  return Math.abs(offset) <= HOLE_M / 2 ? `${sideOf(offset)} of centre${at}, inside the cup` : `${sideOf(offset)} of the cup${at}`;
+}
+
+/** Which way it breaks, and how far it swings out. @param {Read} read @param {Settings} settings */
+export function shapeWords({ path, apex, time_s }, settings) {
+  const ys = path.filter(([t]) => t <= time_s).map(([, , y]) => y);
+  const [left, right] = [Math.max(...ys), -Math.min(...ys)];
+  if (Math.max(left, right) < STRAIGHT_M) return 'Straight';
+  if (Math.min(left, right) >= STRAIGHT_M) return 'Double break';
+  const way = apex.y_m > 0 ? 'Left to right' : 'Right to left';
+  return `${way}, ${withUnit(Math.abs(apex.y_m), smallUnit(settings))} out at the apex`;
+}
+
+/** @param {Read} read @param {Settings} settings */
+export const apexWords = ({ apex }, settings) => `apex ${withUnit(Math.abs(apex.y_m), smallUnit(settings))}`;
+
+/** @param {Putt} putt */
+export const slopeWords = (putt) =>
+  putt.stations ? `${putt.stations.length} slopes along the line` : `${putt.slope_percent} percent, ${fallWords(putt.fall_deg ?? 0)}`;
+
+/** The picture in words. @param {Putt} putt @param {Read | undefined} read @param {number | undefined} chance @param {Settings} settings */
+export function pictureWords(putt, read, chance, settings) {
+  const green = `${withUnit(putt.distance_m, distanceUnit(settings))} putt seen from above, ${slopeWords(putt)}.`;
+  if (!read) return green;
+  const { number, unit } = aim(read, settings);
+  const odds = chance === undefined ? '' : ` Make ${percent(chance)}.`;
+  return `${green} Aim ${number} ${unit} ${aimWords(read, settings)}. ${shapeWords(read, settings)}. Plays like ${withUnit(read.plays_like_m, distanceUnit(settings))} on the level.${odds}`;
+}
+
+/** @type {Record<Cost['change'], (settings: Settings) => string>} */
+export const CHANGES = {
+  slope: () => 'Slope ½ % more',
+  speed: () => 'Green 1 ft faster',
+  start_left: () => 'Start 1° left',
+  start_right: () => 'Start 1° right',
+  pace_long: () => 'Pace 5 % long',
+  pace_short: () => 'Pace 5 % short',
+};
+
+/** Where a missed putt finishes. @param {Cost} cost @param {Settings} settings */
+export function finishWords({ finish, holed }, settings) {
+  if (holed) return 'still drops';
+  if (!finish) return 'runs away';
+  const unit = smallUnit(settings);
+  const along = `${withUnit(Math.abs(finish.x_m), unit)} ${finish.x_m < 0 ? 'short' : 'past'}`;
+  return Math.abs(finish.y_m) < unit.si ? along : `${along}, ${withUnit(Math.abs(finish.y_m), unit)} ${sideOf(finish.y_m)}`;
+}

@@ -1,0 +1,36 @@
+/** @import {App, Feature} from '../../app.js' */
+import { fromText, unitOf } from '../../format.js';
+import { view } from './view.js';
+
+/** What is sensible here; what goes to the engine is checked there too. @type {Record<string, [number, number]>} */
+const LIMITS = { pace_m: [0.3, 1.5], arm_m: [0.3, 1], stimp_ft: [5, 15], past_m: [0, 1] };
+
+/** @param {App} app */
+function actions({ store }) {
+  return {
+    /** @param {string} name @param {string} value */
+    choose: (name, value) => store.change(`set ${name}`, { settings: { ...store.state.settings, [name]: value }, problem: null }),
+    /** @param {string} name @param {string} label @param {string} text */
+    enter(name, label, text) {
+      const { settings, putt } = store.state;
+      const unit = unitOf(name, settings);
+      const value = fromText(text, unit);
+      const [least, most] = LIMITS[name];
+      if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
+        const said = (/** @type {number} */ si) => Number((si / unit.si).toFixed(1));
+        store.change(`refuse ${name}`, { problem: { field: name, text, message: `${label} goes from ${said(least)} to ${said(most)} ${unit.unit}; “${text}” does not fit.` } });
+        return;
+      }
+      const usual = name === 'stimp_ft' || name === 'past_m' ? { putt: { ...putt, [name]: value } } : {};
+      store.change(`set ${name}`, { settings: { ...settings, [name]: value }, problem: null, ...usual });
+    },
+  };
+}
+
+/** @typedef {ReturnType<typeof actions>} SettingsActions */
+
+/** @param {App} app @returns {Feature} */
+export function settings(app) {
+  const act = actions(app);
+  return { id: 'settings', label: 'Settings', view: () => view(app.store.state, act) };
+}

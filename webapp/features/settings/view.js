@@ -1,0 +1,38 @@
+/**
+ * @import {State, Settings} from '../../types.js'
+ * @import {SettingsActions} from './index.js'
+ */
+import { html } from 'lit-html';
+import { inUnit, unitOf } from '../../format.js';
+import { choice } from '../../parts/choice.js';
+import { numberField } from '../../parts/number-field.js';
+
+/** @type {[keyof Settings & string, string, [string, string][]][]} */
+const CHOICES = [
+  ['distance', 'Distance in', [['ft', 'feet'], ['m', 'metres'], ['paces', 'paces']]],
+  ['aim', 'Aim in', [['in', 'inches'], ['cm', 'centimetres'], ['cups', 'cups'], ['balls', 'balls'], ['degrees', 'degrees'], ['arm', 'mm at arm’s length']]],
+  ['handed', 'Hand that holds the phone', [['right', 'right'], ['left', 'left']]],
+  ['theme', 'Light', [['light', 'paper'], ['dark', 'slate'], ['system', 'as the phone']]],
+];
+
+/** @type {['pace_m' | 'arm_m' | 'stimp_ft' | 'past_m', string, string][]} */
+const NUMBERS = [
+  ['pace_m', 'Your pace', 'Walk ten paces, measure, divide by ten.'],
+  ['arm_m', 'Eye to fingers at arm’s length', 'For an aim held up against the line of sight.'],
+  ['stimp_ft', 'Usual green speed', 'On the Stimpmeter. Also sets the putt in hand.'],
+  ['past_m', 'Usual pace past the hole', 'How far a miss should run on. Also sets the putt in hand.'],
+];
+
+/** @param {State} state @param {SettingsActions} act */
+export function view({ settings, problem }, act) {
+  return html`<main class="page">
+    <h1>Settings</h1>
+    ${CHOICES.map(([name, label, options]) => choice({ label, name, value: String(settings[name]), options, onValue: (value) => act.choose(name, value) }))}
+    <p class="quiet">The aim is measured from the cup’s centre.</p>
+    <div class="fields">${NUMBERS.map(([name, label, hint]) => {
+      const unit = unitOf(name, settings);
+      const mine = problem?.field === name ? problem : null;
+      return numberField({ name, label, hint, unit: unit.unit, value: mine?.text ?? inUnit(settings[name], unit), message: mine?.message, onText: (text) => act.enter(name, label, text) });
+    })}</div>
+  </main>`;
+}

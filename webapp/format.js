@@ -1,0 +1,94 @@
+/**
+ * The one place where SI values become the player's units and back. Display only: no physics.
+ * @import {Settings, Read} from './types.js'
+ * @typedef {{name: string, unit: string, si: number, digits: number}} Unit  `si`: how much of the wire's unit one of these is
+ */
+
+export const HOLE_M = 0.108;
+export const BALL_M = 0.04267;
+const FOOT_M = 0.3048;
+const INCH_M = 0.0254;
+
+/** @type {Record<Settings['distance'], (settings: Settings) => Unit>} */
+const DISTANCE = {
+  ft: () => ({ name: 'feet', unit: 'ft', si: FOOT_M, digits: 1 }),
+  m: () => ({ name: 'metres', unit: 'm', si: 1, digits: 2 }),
+  paces: (settings) => ({ name: 'paces', unit: 'paces', si: settings.pace_m, digits: 1 }),
+};
+
+/** @param {Settings} settings */
+const metric = (settings) => settings.distance === 'm' || settings.aim === 'cm';
+
+/** @param {Settings} settings @returns {Unit} */
+export const smallUnit = (settings) =>
+  metric(settings)
+    ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
+    : { name: 'inches', unit: 'in', si: INCH_M, digits: 0 };
+
+/** @param {Settings} settings @returns {Unit} */
+export const distanceUnit = (settings) => DISTANCE[settings.distance](settings);
+
+/** @type {Record<string, (settings: Settings) => Unit>} */
+const FIELD_UNITS = {
+  distance_m: distanceUnit,
+  at_m: distanceUnit,
+  past_m: smallUnit,
+  slope_percent: () => ({ name: 'percent', unit: '%', si: 1, digits: 1 }),
+  fall_deg: () => ({ name: 'degrees', unit: '°', si: 1, digits: 0 }),
+  stimp_ft: () => ({ name: 'feet on the Stimpmeter', unit: 'ft', si: 1, digits: 1 }),
+  pace_m: (settings) => (metric(settings) ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 } : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 }),
+  arm_m: (settings) => (metric(settings) ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 } : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 }),
+  start_line_sd_deg: () => ({ name: 'degrees', unit: '°', si: 1, digits: 2 }),
+  pace_sd_fraction: () => ({ name: 'percent', unit: '%', si: 0.01, digits: 1 }),
+  slope_sd_percent: () => ({ name: 'percent', unit: '%', si: 1, digits: 1 }),
+};
+
+/** @param {string} field a field of the wire or of the settings @param {Settings} settings */
+export const unitOf = (field, settings) => FIELD_UNITS[field](settings);
+
+/** The number without trailing noughts, with a true minus. @param {number} value @param {number} digits */
+export const number = (value, digits) => String(Number(value.toFixed(digits)) || 0).replace('-', '−');
+
+/** @param {number} value in SI @param {Unit} unit */
+export const inUnit = (value, unit) => number(value / unit.si, unit.digits);
+
+/** @param {number} value in SI @param {Unit} unit */
+export const withUnit = (value, unit) => `${inUnit(value, unit)}${unit.unit === '°' ? '' : '\u00a0'}${unit.unit}`;
+
+/** What was typed, in SI; NaN when it is no number. @param {string} text @param {Unit} unit */
+export function fromText(text, unit) {
+  const plain = text.trim().replace(',', '.').replace('−', '-');
+  return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) * unit.si : NaN;
+}
+
+/** @param {number} value @param {string} one @param {string} many */
+const counted = (value, one, many) => (number(value, 1) === '1' ? one : many);
+
+/** @type {Record<Settings['aim'], (read: Pick<Read, 'aim_deg' | 'aim_offset_m'>, settings: Settings) => {number: string, unit: string}>} */
+const AIM = {
+  in: ({ aim_offset_m }) => tape(Math.abs(aim_offset_m) / INCH_M, 'in'),
+  cm: ({ aim_offset_m }) => tape(Math.abs(aim_offset_m) * 100, 'cm'),
+  cups: ({ aim_offset_m }) => whole(Math.abs(aim_offset_m) / HOLE_M, 'cup', 'cups'),
+  balls: ({ aim_offset_m }) => whole(Math.abs(aim_offset_m) / BALL_M, 'ball', 'balls'),
+  degrees: ({ aim_deg }) => ({ number: number(Math.abs(aim_deg), 1), unit: '°' }),
+  arm: ({ aim_deg }, { arm_m }) => ({ number: number(arm_m * 1000 * Math.tan((Math.abs(aim_deg) * Math.PI) / 180), 0), unit: 'mm' }),
+};
+
+/** @param {number} value @param {string} unit */
+const tape = (value, unit) => ({ number: number(value, value < 10 ? 1 : 0), unit });
+
+/** @param {number} value @param {string} one @param {string} many */
+const whole = (value, one, many) => ({ number: number(value, 1), unit: counted(value, one, many) });
+
+/**
+ * How far from the cup's centre to start the ball, in the unit the player thinks in.
+ * @param {Pick<Read, 'aim_deg' | 'aim_offset_m'>} read @param {Settings} settings
+ */
+export const aim = (read, settings) => AIM[settings.aim](read, settings);
+
+/** A chance as odds in a hundred. @param {number} probability */
+export function percent(probability) {
+  if (probability > 0.995) return 'over 99 %';
+  if (probability < 0.005) return 'under 1 %';
+  return `${Math.round(probability * 100)}\u00a0%`;
+}

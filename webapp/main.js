@@ -1,0 +1,59 @@
+import { render } from 'lit-html';
+import { createStore } from './store.js';
+import { createEngine } from './engine/client.js';
+import { keepSaved, load } from './records/saved.js';
+import { watchInstall } from './device/install.js';
+import { wear, watchNight } from './device/theme.js';
+import { watchUpdates } from './device/update.js';
+import { page } from './features/frame.js';
+import { read } from './features/read/index.js';
+import { settings } from './features/settings/index.js';
+import { about } from './features/about/index.js';
+
+const FEATURES = [read, settings, about];
+
+const screen = () => location.hash.slice(1) || 'read';
+const store = createStore({
+  ...load(),
+  screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
+  presets: [], costs: null, refusal: null, problem: null,
+  engine: { kind: 'starting' }, updateWaits: false, canInstall: false,
+});
+const engine = createEngine({ onState: (state) => store.change('engine', { engine: state }) });
+const features = FEATURES.map((make) => make({ store, engine }));
+
+let takeOver = () => {};
+const install = watchInstall((canInstall) => store.change('install offer', { canInstall }));
+const act = {
+  accept: () => store.change('accept caution', { cautioned: true }),
+  update: () => takeOver(),
+  install,
+};
+
+const root = /** @type {HTMLElement} */ (document.getElementById('app'));
+function draw() {
+  const shown = features.find(({ id }) => id === store.state.screen) ?? features[0];
+  wear(store.state.settings.theme);
+  render(page(store.state, features, shown, act), root);
+  shown.drawn?.(root);
+}
+
+let due = false;
+store.subscribe(() => {
+  if (due) return;
+  due = true;
+  requestAnimationFrame(() => {
+    due = false;
+    draw();
+  });
+});
+keepSaved(store);
+addEventListener('hashchange', () => store.change('go', { screen: screen(), sheet: '', problem: null }));
+watchNight(draw);
+root.replaceChildren();
+draw();
+
+watchUpdates(() => store.change('update waits', { updateWaits: true })).then(
+  (take) => (takeOver = take),
+  (error) => console.warn('Not yet complete offline.', error),
+);

@@ -1,0 +1,52 @@
+/** Words and measures drawn on the picture. @import {Frame} from './frame.js' */
+import { svg } from 'lit-html';
+
+const LINE_PX = 19;
+
+/**
+ * @typedef {{text: string, at: [number, number], strong?: boolean}} Note  `at`: the point of the screen that it names
+ */
+
+/**
+ * Notes in a column on the low side, a hairline from each to what it names; kept apart, in order.
+ * @param {Note[]} notes @param {number} x where the words begin @param {1 | -1} side to which they run: 1 right, -1 left
+ */
+export function notes(notes, x, side) {
+  const sorted = notes.toSorted((a, b) => a.at[1] - b.at[1]);
+  const mid = (sorted.length - 1) / 2;
+  const ys = sorted.map((note) => note.at[1]);
+  for (let i = Math.floor(mid) + 1; i < ys.length; i++) ys[i] = Math.max(ys[i], ys[i - 1] + LINE_PX);
+  for (let i = Math.ceil(mid) - 1; i >= 0; i--) ys[i] = Math.min(ys[i], ys[i + 1] - LINE_PX);
+  return sorted.map(
+    ({ text, at, strong }, i) => svg`<path class="leader" d="M${at[0]} ${at[1]}L${x - 4 * side} ${ys[i]}"></path>
+      <text class=${strong ? 'note strong' : 'note'} x=${x} y=${ys[i] + 4.5} text-anchor=${side > 0 ? 'start' : 'end'}>${text}</text>`,
+  );
+}
+
+/** How far the aim lies from the hole's centre, as a measured length. @param {[number, number]} hole @param {[number, number]} spot @param {string} text @param {number} width */
+export function measure(hole, spot, text, width) {
+  const y = hole[1] - 18;
+  const length = Math.abs(spot[0] - hole[0]);
+  const mid = (hole[0] + spot[0]) / 2;
+  const half = text.length * 3.8 + 4;
+  const x = Math.max(half, Math.min(width - half, mid));
+  return svg`<g class="measure">
+    <path d="M${hole[0]} ${y}H${spot[0]}M${hole[0]} ${y - 5}V${y + 5}M${spot[0]} ${y - 5}V${y + 5}"></path>
+    ${length > 3 ? svg`<text x=${x} y=${y - 9} text-anchor="middle">${text}</text>` : ''}
+  </g>`;
+}
+
+/** The round length that a scale bar shows: 1, 2 or 5 times a power of ten, at most so many pixels. @param {number} unitPx pixels of one unit @param {number} mostPx */
+export function roundLength(unitPx, mostPx) {
+  const most = mostPx / unitPx;
+  const power = 10 ** Math.floor(Math.log10(most));
+  return [5, 2, 1].map((n) => n * power).find((n) => n <= most) ?? power;
+}
+
+/** @param {Frame} frame @param {{si: number, unit: string}} unit @param {number} x @param {number} y @param {1 | -1} side */
+export function scaleBar(frame, unit, x, y, side) {
+  const length = roundLength(frame.scale * unit.si, 84);
+  const end = x + side * length * frame.scale * unit.si;
+  return svg`<g class="scale-bar"><path d="M${x} ${y - 4}V${y}H${end}V${y - 4}"></path>
+    <text x=${(x + end) / 2} y=${y - 8} text-anchor="middle">${Number(length.toPrecision(1))} ${unit.unit}</text></g>`;
+}

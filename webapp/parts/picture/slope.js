@@ -1,0 +1,40 @@
+/**
+ * The tilt of the green as a map-maker's hachures: each stroke points downhill, longer where it is steeper.
+ * @import {Putt} from '../../types.js'
+ * @import {Frame} from './frame.js'
+ */
+const GRID_PX = 46;
+
+/** One stroke, broad uphill and pointed downhill. @param {number} cx @param {number} cy @param {number} percent @param {number} fall_deg */
+function stroke(cx, cy, percent, fall_deg) {
+  const half = (4 + 2.4 * percent) / 2;
+  const broad = 1.4;
+  const a = (fall_deg * Math.PI) / 180;
+  const [dx, dy] = [Math.sin(a), -Math.cos(a)];
+  const at = (/** @type {number} */ along, /** @type {number} */ across) => `${(cx + along * dx - across * dy).toFixed(1)} ${(cy + along * dy + across * dx).toFixed(1)}`;
+  return `M${at(half, 0)}L${at(-half, broad)}L${at(-half, -broad)}Z`;
+}
+
+/** @param {number} from @param {number} to @param {number} through */
+function* every(from, to, through) {
+  for (let v = through - Math.ceil((through - from) / GRID_PX) * GRID_PX; v <= to; v += GRID_PX) yield v;
+}
+
+/**
+ * @param {Frame} frame @param {{width: number, height: number}} size @param {Putt} putt
+ * @returns {string} one path for all strokes: everywhere on a plane, across the line at each station otherwise
+ */
+export function hachures(frame, size, putt) {
+  const [axis, foot] = frame.px(0, 0);
+  const columns = [...every(0, size.width, axis - GRID_PX / 2)];
+  if (!putt.stations) {
+    const { slope_percent: percent = 0, fall_deg = 0 } = putt;
+    if (percent === 0) return '';
+    const rows = [...every(0, size.height, foot - GRID_PX / 2)];
+    return rows.flatMap((y) => columns.map((x) => stroke(x, y, percent, fall_deg))).join('');
+  }
+  return putt.stations
+    .filter(({ slope_percent }) => slope_percent > 0)
+    .flatMap(({ at_m, slope_percent, fall_deg }) => columns.map((x) => stroke(x, frame.px(at_m, 0)[1], slope_percent, fall_deg)))
+    .join('');
+}

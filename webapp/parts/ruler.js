@@ -1,0 +1,75 @@
+/**
+ * A tape that slides under a fixed mark: drag it, or use the arrow keys. Its stops need not be
+ * evenly spaced, so a long range stays fine where it matters.
+ */
+import { html, svg } from 'lit-html';
+import { grip } from './grip.js';
+
+const STOP_PX = 11;
+const HALF_PX = 400;
+const PAGE = 10;
+
+/**
+ * @typedef {object} Ruler
+ * @property {string} label
+ * @property {string} words the value as it is said aloud
+ * @property {number} value
+ * @property {readonly number[]} stops ascending
+ * @property {(stop: number) => string} mark the number to write at a stop; empty for a plain tick
+ * @property {(value: number) => void} onValue
+ */
+
+/** Where a value lies among the stops, between two of them if need be. @param {readonly number[]} stops @param {number} value */
+export function placeOf(stops, value) {
+  if (value <= stops[0]) return 0;
+  const above = stops.findIndex((stop) => stop >= value - 1e-9);
+  if (above < 0) return stops.length - 1;
+  return Math.abs(stops[above] - value) < 1e-9 ? above : above - 1 + (value - stops[above - 1]) / (stops[above] - stops[above - 1]);
+}
+
+/** @param {readonly number[]} stops @param {number} place */
+const nearest = (stops, place) => stops[Math.max(0, Math.min(stops.length - 1, Math.round(place)))];
+
+/** @param {string} key @param {number} place @param {number} last @returns {number | undefined} the place that a key leads to */
+function placeAfter(key, place, last) {
+  /** @type {Record<string, number>} */
+  const places = {
+    ArrowRight: Math.floor(place + 1), ArrowUp: Math.floor(place + 1), ArrowLeft: Math.ceil(place - 1), ArrowDown: Math.ceil(place - 1),
+    PageUp: Math.floor(place + PAGE), PageDown: Math.ceil(place - PAGE), Home: 0, End: last,
+  };
+  return places[key];
+}
+
+/** @param {Ruler} ruler */
+export function ruler({ label, words, value, stops, mark, onValue }) {
+  const place = placeOf(stops, value);
+  const last = stops.length - 1;
+  /** @param {number} to */
+  const goTo = (to) => {
+    const next = nearest(stops, to);
+    if (next !== value) onValue(next);
+  };
+  /** @param {KeyboardEvent} event */
+  const key = (event) => {
+    const to = placeAfter(event.key, place, last);
+    if (to === undefined) return;
+    event.preventDefault();
+    goTo(to);
+  };
+  const reach = Math.ceil(HALF_PX / STOP_PX);
+  const ticks = [];
+  for (let i = Math.max(0, Math.floor(place) - reach); i <= Math.min(last, Math.ceil(place) + reach); i++) {
+    const x = HALF_PX + (i - place) * STOP_PX;
+    const text = mark(stops[i]);
+    ticks.push(svg`<line class="tick" x1=${x} x2=${x} y1="14" y2=${text ? 40 : 30}></line>${text ? svg`<text class="tick-text" x=${x} y="60">${text}</text>` : ''}`);
+  }
+  return html`<div class="ruler" role="slider" tabindex="0" id="ruler" aria-label=${label} aria-valuemin=${stops[0]} aria-valuemax=${stops[last]}
+    aria-valuenow=${value} aria-valuetext=${words} @keydown=${key}
+    @pointerdown=${(/** @type {PointerEvent} */ event) => grip(event, { start: place, move: (dx, _dy, start) => goToGripped(start - dx / STOP_PX, stops, onValue) })}>
+    <svg class="tape" width=${2 * HALF_PX} height="72" viewBox="0 0 ${2 * HALF_PX} 72" aria-hidden="true">${ticks}</svg>
+    <svg class="ruler-mark" width="14" height="72" viewBox="0 0 14 72" aria-hidden="true"><path d="M7 0V46M1 0H13L7 9Z"></path></svg>
+  </div>`;
+}
+
+/** @param {number} place @param {readonly number[]} stops @param {(value: number) => void} onValue */
+const goToGripped = (place, stops, onValue) => onValue(nearest(stops, place));

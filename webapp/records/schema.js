@@ -1,0 +1,77 @@
+/**
+ * What is kept on the phone, checked field by field when it is read back: a part that does not
+ * fit is left to its default, so a damaged record never stops the app.
+ * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned'>} Saved
+ */
+
+export const SCHEMA = 1;
+
+/** @type {Settings} */
+export const SETTINGS = { distance: 'ft', aim: 'in', pace_m: 0.9144, arm_m: 0.66, handed: 'right', theme: 'light', stimp_ft: 10, past_m: 0.3048 };
+
+/** @type {Player} */
+export const PLAYER = { start_line_sd_deg: 1, pace_sd_fraction: 0.065, slope_sd_percent: 0, start_line_bias_deg: 0, pace_bias_fraction: 0 };
+
+/** @type {Putt} */
+const PUTT = { distance_m: 3.048, slope_percent: 2, fall_deg: 90, stimp_ft: 10, past_m: 0.3048 };
+
+/** @param {unknown} value @returns {value is Record<string, unknown>} */
+const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
+/** @param {unknown} value */
+const isNumber = (value) => typeof value === 'number' && Number.isFinite(value);
+/** @param {...string} words @returns {(value: unknown) => boolean} */
+const oneOf = (...words) => (value) => words.includes(/** @type {string} */ (value));
+/** @param {unknown} value */
+const isPath = (value) => Array.isArray(value) && value.length > 1 && value.every((p) => Array.isArray(p) && p.length === 4 && p.every(isNumber));
+
+const SETTINGS_CHECKS = {
+  distance: oneOf('ft', 'm', 'paces'), aim: oneOf('in', 'cm', 'cups', 'balls', 'degrees', 'arm'), pace_m: isNumber, arm_m: isNumber,
+  handed: oneOf('right', 'left'), theme: oneOf('light', 'dark', 'system'), stimp_ft: isNumber, past_m: isNumber,
+};
+const PLAYER_CHECKS = {
+  start_line_sd_deg: isNumber, pace_sd_fraction: isNumber, slope_sd_percent: isNumber, start_line_bias_deg: isNumber, pace_bias_fraction: isNumber,
+};
+const SURFACE_CHECKS = { slope_percent: isNumber, fall_deg: isNumber };
+const STATION_CHECKS = { at_m: isNumber, ...SURFACE_CHECKS };
+const READ_CHECKS = {
+  aim_deg: isNumber, aim_offset_m: isNumber, launch_mps: isNumber, entry_mps: isNumber, entry_deg: isNumber, time_s: isNumber, plays_like_m: isNumber,
+  apex: (/** @type {unknown} */ value) => fits(value, { x_m: isNumber, y_m: isNumber }), path: isPath,
+};
+const WINDOW_CHECKS = { make_probability: isNumber, high_line: isPath, low_line: isPath };
+
+/** @param {unknown} value @param {Record<string, (value: unknown) => boolean>} checks */
+const fits = (value, checks) => isRecord(value) && Object.entries(checks).every(([name, check]) => check(value[name]));
+
+/** @param {unknown} value */
+const isPutt = (value) =>
+  fits(value, { distance_m: isNumber, stimp_ft: isNumber, past_m: isNumber }) &&
+  (fits(value, SURFACE_CHECKS) ||
+    fits(value, { stations: (list) => Array.isArray(list) && list.length > 0 && list.every((s) => fits(s, STATION_CHECKS)) }));
+
+/** @template {object} T @param {unknown} value @param {T} defaults @param {Record<keyof T & string, (value: unknown) => boolean>} checks @returns {T} */
+function kept(value, defaults, checks) {
+  const result = { ...defaults };
+  if (isRecord(value))
+    for (const name of /** @type {(keyof T & string)[]} */ (Object.keys(checks)))
+      if (checks[name](value[name])) result[name] = /** @type {T[typeof name]} */ (value[name]);
+  return result;
+}
+
+/** @template T @param {unknown} value @param {Record<string, (value: unknown) => boolean>} checks @returns {Answered<T> | null} */
+const answered = (value, checks) =>
+  isRecord(value) && isPutt(value.putt) && fits(value.value, checks) ? /** @type {Answered<T>} */ (/** @type {unknown} */ (value)) : null;
+
+/** @param {unknown} data what was read back, of any age and in any state @returns {Saved} */
+export function restore(data) {
+  const saved = isRecord(data) && data.schema === SCHEMA ? data : {};
+  const settings = kept(saved.settings, SETTINGS, SETTINGS_CHECKS);
+  return {
+    settings,
+    putt: isPutt(saved.putt) ? /** @type {Putt} */ (saved.putt) : { ...PUTT, stimp_ft: settings.stimp_ft, past_m: settings.past_m },
+    player: kept(saved.player, PLAYER, PLAYER_CHECKS),
+    read: answered(saved.read, READ_CHECKS),
+    window: answered(saved.window, WINDOW_CHECKS),
+    cautioned: saved.cautioned === true,
+  };
+}
