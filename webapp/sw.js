@@ -6,49 +6,51 @@
  */
 importScripts('precache.js');
 
-/** @type {any} */
-const scope = self;
-/** @type {Record<string, string>} path, relative to this file, to integrity */
-const PRECACHE = scope.PRECACHE;
-const FILES = 'borrowline-files';
+const scope = /** @type {ServiceWorkerGlobalScope & { PRECACHE: Record<string, string> }} */ (/** @type {unknown} */ (self));
+const root = scope.registration.scope;
+/** Path below the root to integrity. */
+const { PRECACHE } = scope;
+
+const files = () => caches.open('borrowline-files');
 
 /** @param {string} path */
-const keyOf = (path) => new URL(`?${PRECACHE[path]}`, scope.registration.scope).href;
+const keyOf = (path) => `${root}?${encodeURIComponent(PRECACHE[path])}`;
+
+/** @param {string} path */
+async function add(path) {
+  const cache = await files();
+  if (await cache.match(keyOf(path))) return;
+  const response = await fetch(root + path, { integrity: PRECACHE[path], cache: 'no-cache' });
+  if (!response.ok) throw new Error(`${path} came with status ${response.status}`);
+  await cache.put(keyOf(path), response);
+}
 
 async function install() {
-  const files = await caches.open(FILES);
-  const add = async (/** @type {string} */ path) => {
-    if (await files.match(keyOf(path))) return;
-    const response = await fetch(new URL(path, scope.registration.scope), { integrity: PRECACHE[path], cache: 'no-cache' });
-    if (!response.ok) throw new Error(`${path} came with status ${response.status}`);
-    await files.put(keyOf(path), response);
-  };
-  const added = await Promise.allSettled(Object.keys(PRECACHE).map(add));
-  const lost = added.find((result) => result.status === 'rejected');
+  // All are tried before one is given up on: what came stays for the next try
+  const tried = await Promise.allSettled(Object.keys(PRECACHE).map(add));
+  const lost = tried.find((result) => result.status === 'rejected');
   if (lost) throw lost.reason;
 }
 
-async function clean() {
-  const files = await caches.open(FILES);
+async function dropOld() {
+  const cache = await files();
   const wanted = new Set(Object.keys(PRECACHE).map(keyOf));
-  const old = (await files.keys()).filter((request) => !wanted.has(request.url));
-  await Promise.all(old.map((request) => files.delete(request)));
-  await scope.clients.claim();
+  const old = (await cache.keys()).filter((request) => !wanted.has(request.url));
+  await Promise.all(old.map((request) => cache.delete(request)));
 }
 
 /** @param {Request} request */
 async function respond(request) {
-  const path = new URL(request.url).href.slice(scope.registration.scope.length).replace(/[?#].*$/, '') || 'index.html';
-  const kept = Object.hasOwn(PRECACHE, path) ? await (await caches.open(FILES)).match(keyOf(path)) : undefined;
-  return kept ?? fetch(request);
+  const path = request.url.replace(/[?#].*/, '').slice(root.length);
+  const kept = Object.hasOwn(PRECACHE, path) && (await (await files()).match(keyOf(path)));
+  return kept || fetch(request);
 }
 
-scope.addEventListener('install', (/** @type {any} */ event) => event.waitUntil(install()));
-scope.addEventListener('activate', (/** @type {any} */ event) => event.waitUntil(clean()));
-scope.addEventListener('fetch', (/** @type {any} */ event) => {
-  if (event.request.method === 'GET' && event.request.url.startsWith(scope.registration.scope))
-    event.respondWith(respond(event.request));
+scope.addEventListener('install', (event) => event.waitUntil(install()));
+scope.addEventListener('activate', (event) => event.waitUntil(dropOld()));
+scope.addEventListener('fetch', (event) => {
+  if (event.request.url.startsWith(root)) event.respondWith(respond(event.request));
 });
-scope.addEventListener('message', (/** @type {any} */ event) => {
+scope.addEventListener('message', (event) => {
   if (event.data === 'take over') scope.skipWaiting();
 });

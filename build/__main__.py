@@ -1,0 +1,56 @@
+"""``python3 build COMMAND``: builds, serves, tests and measures Borrowline. Installs what it needs under .venv."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+
+import environment
+
+COMMANDS = """commands:
+  (none)   write the site to dist/
+  serve    write it, serve it, and rebuild and reload when a file changes
+  test     lint, types and every test
+  bench    a table of sizes and speeds, as ratios measured in one run"""
+
+
+def main() -> int:
+    parser = argparse.ArgumentParser(
+        prog="python3 build", description=__doc__, epilog=COMMANDS, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
+    parser.add_argument("command", nargs="?", choices=["serve", "test", "bench"], help=argparse.SUPPRESS)
+    parser.add_argument("--port", type=int, default=8377, help="port for serve (%(default)s)")
+    parser.add_argument("--lan", action="store_true", help="serve to phones on the local network too, with a certificate of its own")
+    parser.add_argument("pytest", nargs="*", help="for test: what to hand to pytest alone, such as tests/site -k offline")
+    options, rest = parser.parse_known_args()
+    try:
+        environment.enter()
+        return run(options, rest)
+    except environment.SetupError as error:
+        print(error, file=sys.stderr)
+        return 1
+    except KeyboardInterrupt:
+        return 130
+
+
+def run(options: argparse.Namespace, rest: list[str]) -> int:
+    if options.command == "serve":
+        import server
+
+        return server.serve(options.port, options.lan)
+    if options.command == "test":
+        import check
+
+        return check.run([*options.pytest, *rest])
+    if options.command == "bench":
+        import bench.table
+
+        return bench.table.show()
+    import dist
+
+    dist.build()
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,48 @@
+"""Zip files of byte-code that come out the same, byte for byte, whenever they are made."""
+
+import io
+import os
+import tempfile
+import zipfile
+from collections.abc import Mapping
+from pathlib import Path
+from unittest.mock import patch
+
+import brotli
+from pyodide_build._py_compile import _py_compile_archive
+
+type Files = Mapping[str, bytes]
+
+EPOCH = (1980, 1, 1, 0, 0, 0)  # the earliest date that a zip can hold
+
+
+def read(archive: Path) -> dict[str, bytes]:
+    with zipfile.ZipFile(archive) as opened:
+        return {name: opened.read(name) for name in opened.namelist() if not name.endswith("/")}
+
+
+def compiled(files: Files) -> dict[str, bytes]:
+    """The same files with byte-code in place of Python source."""
+    with tempfile.TemporaryDirectory() as folder, patch.dict(os.environ, SOURCE_DATE_EPOCH="0"):
+        source = Path(folder) / "source.zip"
+        source.write_bytes(packed(files, zipfile.ZIP_STORED))
+        result = _py_compile_archive(source, verbose=False, compression_level=0)
+        return dict(files) if result is None else read(result)
+
+
+def smallest(files: Files) -> bytes:
+    """A zip, stored or deflated, whichever a host that speaks brotli sends in fewer bytes."""
+    return min((packed(files, method) for method in (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED)), key=weigh)
+
+
+def packed(files: Files, method: int) -> bytes:
+    result = io.BytesIO()
+    with zipfile.ZipFile(result, "w", method) as archive:
+        for name, content in sorted(files.items()):
+            archive.writestr(zipfile.ZipInfo(name, EPOCH), content, method)
+    return result.getvalue()
+
+
+def weigh(content: bytes) -> int:
+    """Bytes on the wire, as brotli."""
+    return len(brotli.compress(content))

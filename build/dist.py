@@ -1,0 +1,90 @@
+"""Assembles dist/: plain static files for any host, the same bytes every time."""
+
+import hashlib
+import shutil
+from pathlib import Path
+
+import archive
+import artwork
+import headers
+import offline
+import protocol
+import runtime
+from environment import NODE_PACKAGES, ROOT, VENV, step
+from vendor import Library
+
+DIST = ROOT / "dist"
+STAMP = VENV / "dist.stamp"
+INPUTS = ("webapp", "pycore", "build", "LICENSE")
+# Of webapp/, what serves its making only
+TOOLS = ("package.json", "package-lock.json", "tsconfig.json", "tsconfig.workers.json")
+
+
+def build() -> Path:
+    """Write dist/ where it is missing or older than what it is made from."""
+    protocol.write()
+    digest = _digest()
+    if DIST.exists() and STAMP.exists() and STAMP.read_text() == digest:
+        return DIST
+    with step("Trimming and compiling Python for the browser"):
+        python = runtime.files()
+    with step("Putting the site together"):
+        files = site(python)
+    with step("Weighing it"):
+        total = offline.check_weight(offline.weights(files))
+    STAMP.unlink(missing_ok=True)
+    _write(files)
+    STAMP.write_text(digest)
+    print(f"dist/ is ready: {total / 1e6:.2f} MB for a first visit, as brotli")
+    return DIST
+
+
+def site(python: archive.Files) -> dict[str, bytes]:
+    """Every file of the site by path, given the runtime's."""
+    home = runtime.folder(python)
+    library = Library({"pyodide": home})
+    files = {f"{home}/{name}": content for name, content in python.items()}
+    for path, content in _webapp().items():
+        files[path] = library.linked(path, content.decode()).encode() if path.endswith(".js") else content
+    files |= library.files | artwork.icons()
+    files["licences.txt"] = _licences()
+    files["_headers"] = headers.file().encode()
+    files["precache.js"] = offline.script(offline.precache(files))
+    return files
+
+
+def _webapp() -> dict[str, bytes]:
+    folder = ROOT / "webapp"
+    paths = {path.relative_to(folder).as_posix(): path for path in sorted(folder.rglob("*")) if path.is_file()}
+    return {name: path.read_bytes() for name, path in paths.items() if name not in TOOLS and not name.endswith(".d.ts")}
+
+
+def _licences() -> bytes:
+    texts = [f"Borrowline\n\n{(ROOT / 'LICENSE').read_text()}"]
+    for name in ("lit-html", "idb"):
+        texts.append(f"{name}\n\n{(NODE_PACKAGES / name / 'LICENSE').read_text()}")
+    texts.append("Pyodide: Mozilla Public License 2.0, https://www.mozilla.org/MPL/2.0/\n")
+    texts.append("Python: Python Software Foundation License 2, https://docs.python.org/3.13/license.html\n")
+    return ("\n" + "-" * 72 + "\n").join(texts).encode()
+
+
+def _write(files: archive.Files) -> None:
+    # Beside the old one first: a page that loads meanwhile gets one version or the other
+    fresh = VENV / "dist"
+    shutil.rmtree(fresh, ignore_errors=True)
+    for name, content in files.items():
+        path = fresh / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(content)
+    shutil.rmtree(DIST, ignore_errors=True)
+    fresh.rename(DIST)
+
+
+def _digest() -> str:
+    digest = hashlib.sha256()
+    for root in INPUTS:
+        top = ROOT / root
+        for path in sorted([top, *top.rglob("*")]):
+            if path.is_file() and "__pycache__" not in path.parts:
+                digest.update(f"{path.relative_to(ROOT)}\0".encode() + hashlib.sha256(path.read_bytes()).digest())
+    return digest.hexdigest()

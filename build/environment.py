@@ -1,0 +1,177 @@
+"""Everything the build needs, put under .venv: a Python 3.13, the packages of the lock files, the npm packages.
+
+This module and ``__main__`` run under whatever ``python3`` is (3.8 or later) until they have found the right one.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import os
+import shutil
+import subprocess
+import sys
+import time
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Iterator, List, Optional
+
+ROOT = Path(__file__).resolve().parent.parent
+LOCKS = ROOT / "build" / "locks"
+VENV = ROOT / ".venv"
+BIN = VENV / ("Scripts" if os.name == "nt" else "bin")
+PYTHON = BIN / ("python.exe" if os.name == "nt" else "python")
+NODE_PACKAGES = VENV / "node" / "node_modules"
+WANTED = (3, 13)
+
+ADVICE = """Borrowline is built with Python 3.13, and none was found. Any one of these will do, then try again:
+  uv python install 3.13
+  pyenv install 3.13
+  apt-get install python3.13 python3.13-venv
+  or the installer for Python 3.13 from the makers of Python"""
+
+
+class SetupError(Exception):
+    """Something that the person at the keyboard has to put right; the message says how."""
+
+
+@contextmanager
+def step(what: str) -> Iterator[None]:
+    """Says what is going on, and how long it took where that was over a second."""
+    print(what, "...", end="", flush=True)
+    start = time.monotonic()
+    try:
+        yield
+    except BaseException:
+        print(" failed", flush=True)
+        raise
+    took = time.monotonic() - start
+    print(" {:.1f} s".format(took) if took > 1 else " done", flush=True)
+
+
+def enter() -> None:
+    """Go on under .venv's own Python, with every package in place; returns there."""
+    if Path(sys.prefix).resolve() != VENV.resolve():
+        _make_venv()
+        arguments = [str(PYTHON), str(ROOT / "build"), *sys.argv[1:]]
+        if os.name == "nt":
+            sys.exit(subprocess.call(arguments))
+        os.execv(arguments[0], arguments)
+    _install_node_packages()
+
+
+def _make_venv() -> None:
+    lock = LOCKS / "dev.txt"
+    stamp = VENV / "python.stamp"
+    if PYTHON.exists() and _fresh(stamp, lock):
+        return
+    python = find_python()
+    with step("Making .venv with " + python):
+        _quietly([python, "-m", "venv", "--clear", str(VENV)])
+    with step("Installing the Python packages"):
+        _pip(lock)
+    _mark(stamp, lock)
+
+
+def find_python() -> str:
+    """Path of a Python 3.13: the running one, pyenv's, the PATH's or uv's."""
+    if sys.version_info[:2] == WANTED:
+        return sys.executable
+    version = "{}.{}".format(*WANTED)
+    pyenv = Path(os.environ.get("PYENV_ROOT") or Path.home() / ".pyenv")
+    candidates = [str(path) for path in sorted(pyenv.glob("versions/{}*/bin/python3".format(version)), reverse=True)]
+    candidates += [found for found in [shutil.which("python" + version)] if found]
+    for candidate in candidates:
+        if _is_wanted(candidate):
+            return candidate
+    if shutil.which("uv"):
+        subprocess.run(["uv", "python", "install", version], check=False)
+        found = subprocess.run(["uv", "python", "find", version], stdout=subprocess.PIPE, check=False)
+        if found.returncode == 0:
+            return found.stdout.decode().strip()
+    raise SetupError(ADVICE)
+
+
+def _is_wanted(python: str) -> bool:
+    # A name on the PATH proves little: pyenv puts a shim there for versions that are not active
+    code = "import sys, venv, ensurepip; sys.exit(sys.version_info[:2] != {})".format(WANTED)
+    return subprocess.run([python, "-c", code], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False).returncode == 0
+
+
+def _install_node_packages() -> None:
+    lock = ROOT / "webapp" / "package-lock.json"
+    folder = NODE_PACKAGES.parent
+    stamp = folder / "stamp"
+    if _fresh(stamp, lock):
+        return
+    folder.mkdir(exist_ok=True)
+    for name in ("package.json", "package-lock.json"):
+        shutil.copy(ROOT / "webapp" / name, folder)
+    if npm() is None:
+        with step("Installing Node"):
+            _pip(LOCKS / "node.txt")
+    with step("Installing the npm packages"):
+        _quietly([str(npm()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"], cwd=folder)
+    _mark(stamp, lock)
+
+
+def npm() -> Optional[str]:
+    return shutil.which("npm", path=_search_path())
+
+
+def node() -> str:
+    """Path of Node, the machine's or .venv's."""
+    found = shutil.which("node", path=_search_path())
+    if found is None:
+        raise SetupError("Node went missing: remove .venv and try again")
+    return found
+
+
+def chromium() -> str:
+    """Path of a Chromium, installed with apt-get where there is none."""
+    names = ("chromium", "chromium-browser", "google-chrome", "chrome")
+    found = next(filter(None, map(shutil.which, names)), None)
+    if found is None and shutil.which("apt-get"):
+        with step("Installing Chromium"):
+            _quietly(["apt-get", "update"])
+            _quietly(["apt-get", "install", "-y", "--no-install-recommends", "chromium"])
+        found = shutil.which("chromium")
+    if found is None:
+        raise SetupError("The browser tests need Chromium: install it so that `chromium` is on the PATH")
+    return found
+
+
+def library_version(name: str) -> str:
+    """Version of an npm package, as pinned."""
+    version = json.loads((NODE_PACKAGES / name / "package.json").read_text())["version"]
+    return str(version)
+
+
+def _search_path() -> str:
+    return os.pathsep.join([os.environ.get("PATH", os.defpath), str(BIN)])
+
+
+def _pip(lock: Path) -> None:
+    # --no-deps: the lock names every package, so none may come by another way
+    _quietly([str(PYTHON), "-m", "pip", "install", "-q", "--no-deps", "--require-hashes", "-r", str(lock)])
+
+
+def _quietly(command: List[str], cwd: Optional[Path] = None) -> None:
+    done = subprocess.run(command, cwd=cwd, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, check=False)
+    if done.returncode != 0:
+        raise SetupError(
+            "{}\nThis command failed: {}".format(done.stdout.decode(errors="replace").strip(), " ".join(command))
+        )
+
+
+def _fresh(stamp: Path, lock: Path) -> bool:
+    return stamp.exists() and stamp.read_text() == _digest(lock)
+
+
+def _mark(stamp: Path, lock: Path) -> None:
+    stamp.write_text(_digest(lock))
+
+
+def _digest(lock: Path) -> str:
+    # .venv holds absolute paths, so a project that was moved makes it anew
+    return hashlib.sha256(lock.read_bytes() + str(ROOT).encode()).hexdigest()

@@ -1,0 +1,57 @@
+"""Python for the browser: the npm package's WebAssembly, and of the library what the engine needs, as byte-code."""
+
+import hashlib
+import json
+import subprocess
+import tempfile
+import zipfile
+from pathlib import Path
+
+import archive
+import environment
+from environment import NODE_PACKAGES, ROOT
+
+PYODIDE = NODE_PACKAGES / "pyodide"
+PROGRAM = ("pyodide.mjs", "pyodide.asm.js", "pyodide.asm.wasm")
+LIBRARY = PYODIDE / "python_stdlib.zip"
+
+
+def engine() -> dict[str, bytes]:
+    """The engine's source files, by their path in the archive."""
+    paths = (path for path in (ROOT / "pycore").rglob("*") if path.is_file() and "__pycache__" not in path.parts)
+    return {path.relative_to(ROOT).as_posix(): path.read_bytes() for path in paths}
+
+
+def files() -> dict[str, bytes]:
+    """Everything that the worker loads, by name."""
+    source = engine()
+    library = archive.read(LIBRARY)
+    wanted = {name: library[name] for name in needed(source)}
+    return {
+        **{name: (PYODIDE / name).read_bytes() for name in PROGRAM},
+        "python.zip": archive.smallest(archive.compiled(wanted)),
+        "engine.zip": archive.smallest(archive.compiled(source)),
+    }
+
+
+def needed(source: archive.Files) -> list[str]:
+    """The library's files that were imported once the engine had answered every example."""
+    with tempfile.NamedTemporaryFile(suffix=".zip") as trial:
+        trial.write(archive.packed(source, zipfile.ZIP_STORED))
+        trial.flush()
+        script = str(Path(__file__).with_name("exercise.mjs"))
+        run = subprocess.run(
+            [environment.node(), script, str(PYODIDE), trial.name], capture_output=True, text=True, check=False
+        )
+    if run.returncode != 0:
+        raise environment.SetupError(f"The engine does not answer its own examples:\n{run.stderr}")
+    imported: list[str] = json.loads(run.stdout.splitlines()[-1])
+    return [name for name in imported if name not in source]
+
+
+def folder(contents: archive.Files) -> str:
+    """Name of the runtime's folder: other contents, other name, so that no snapshot outlives its runtime."""
+    digest = hashlib.sha256()
+    for name, content in sorted(contents.items()):
+        digest.update(name.encode() + hashlib.sha256(content).digest())
+    return f"runtime-{digest.hexdigest()[:12]}"
