@@ -17,9 +17,9 @@ const store = createStore({
   ...load(),
   screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
   presets: [], costs: null, refusal: null, problem: null,
-  engine: { kind: 'starting' }, updateWaits: false, canInstall: false,
+  engine: { kind: 'starting' }, restarted: false, updateWaits: false, canInstall: false,
 });
-const engine = createEngine({ onState: (state) => store.change('engine', { engine: state }) });
+const engine = createEngine({ onState: (state) => store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }) });
 const features = FEATURES.map((make) => make({ store, engine }));
 
 let takeOver = () => {};
@@ -28,6 +28,7 @@ const act = {
   accept: () => store.change('accept caution', { cautioned: true }),
   update: () => takeOver(),
   install,
+  restart: () => engine.restart(),
 };
 
 const root = /** @type {HTMLElement} */ (document.getElementById('app'));

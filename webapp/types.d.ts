@@ -118,6 +118,8 @@ export interface State {
   station: number;
   size: { width: number; height: number };
   engine: EngineState;
+  /** The engine died and came back; said until the next putt. */
+  restarted: boolean;
   cautioned: boolean;
   updateWaits: boolean;
   canInstall: boolean;

@@ -5,16 +5,17 @@
  */
 import { html } from 'lit-html';
 
-const ENGINE = { starting: 'Engine is starting', ready: '', restarting: 'Engine stopped and was restarted', failed: 'Engine did not start. Close the app and open it again.' };
+const ENGINE = { starting: 'Engine is starting', ready: '', restarting: 'Engine stopped. Restarting', failed: '' };
 
 /**
  * @param {State} state @param {Feature[]} features @param {Feature} shown
- * @param {{accept: () => void, update: () => void, install: () => void}} act
+ * @param {{accept: () => void, update: () => void, install: () => void, restart: () => void}} act
  */
 export const page = (state, features, shown, act) => html`
-  <p class="engine" role="status">${ENGINE[state.engine.kind]}</p>
+  <p class="engine" role="status">${state.engine.kind === 'ready' && state.restarted ? 'Engine restarted' : ENGINE[state.engine.kind]}</p>
   ${shown.view()}
   <footer class="foot">
+    ${state.engine.kind === 'failed' ? line('The engine does not start. The last read stays.', 'Try again', act.restart) : ''}
     ${state.cautioned ? '' : line('For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.', 'Understood', act.accept)}
     ${state.updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
     ${state.canInstall && state.cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install) : ''}

@@ -2,15 +2,15 @@
  * Follows one finger from the moment it goes down until it lets go.
  * @template T
  * @param {PointerEvent} event
- * @param {{start: T, move: (dx: number, dy: number, start: T, event: PointerEvent) => void}} handlers
+ * @param {{start: T, move: (dx: number, start: T, event: PointerEvent) => void}} handlers
  */
 export function grip(event, { start, move }) {
   if (event.button !== 0) return;
   const element = /** @type {HTMLElement} */ (event.currentTarget);
-  const { clientX, clientY, pointerId } = event;
+  const { clientX, pointerId } = event;
   element.setPointerCapture(pointerId);
   const follow = (/** @type {PointerEvent} */ moved) => {
-    if (moved.pointerId === pointerId) move(moved.clientX - clientX, moved.clientY - clientY, start, moved);
+    if (moved.pointerId === pointerId) move(moved.clientX - clientX, start, moved);
   };
   const release = (/** @type {PointerEvent} */ ended) => {
     if (ended.pointerId !== pointerId) return;

@@ -57,19 +57,18 @@ export function ruler({ label, words, value, stops, mark, onValue }) {
     goTo(to);
   };
   const reach = Math.ceil(HALF_PX / STOP_PX);
-  const ticks = [];
+  const numbers = [];
+  let ticks = '';
   for (let i = Math.max(0, Math.floor(place) - reach); i <= Math.min(last, Math.ceil(place) + reach); i++) {
     const x = HALF_PX + (i - place) * STOP_PX;
     const text = mark(stops[i]);
-    ticks.push(svg`<line class="tick" x1=${x} x2=${x} y1="14" y2=${text ? 40 : 30}></line>${text ? svg`<text class="tick-text" x=${x} y="60">${text}</text>` : ''}`);
+    ticks += `M${x} 14V${text ? 54 : 38}`;
+    if (text) numbers.push(svg`<text class="tick-text" x=${x} y="86">${text}</text>`);
   }
   return html`<div class="ruler" role="slider" tabindex="0" id="ruler" aria-label=${label} aria-valuemin=${stops[0]} aria-valuemax=${stops[last]}
     aria-valuenow=${value} aria-valuetext=${words} @keydown=${key}
-    @pointerdown=${(/** @type {PointerEvent} */ event) => grip(event, { start: place, move: (dx, _dy, start) => goToGripped(start - dx / STOP_PX, stops, onValue) })}>
-    <svg class="tape" width=${2 * HALF_PX} height="72" viewBox="0 0 ${2 * HALF_PX} 72" aria-hidden="true">${ticks}</svg>
-    <svg class="ruler-mark" width="14" height="72" viewBox="0 0 14 72" aria-hidden="true"><path d="M7 0V46M1 0H13L7 9Z"></path></svg>
+    @pointerdown=${(/** @type {PointerEvent} */ event) => grip(event, { start: place, move: (dx, start) => onValue(nearest(stops, start - dx / STOP_PX)) })}>
+    <svg class="tape" width=${2 * HALF_PX} height="104" viewBox="0 0 ${2 * HALF_PX} 104" aria-hidden="true"><path class="tick" d=${ticks}></path>${numbers}</svg>
+    <svg class="ruler-mark" width="16" height="104" viewBox="0 0 16 104" aria-hidden="true"><path d="M8 0V62M1 0H15L8 11Z"></path></svg>
   </div>`;
 }
-
-/** @param {number} place @param {readonly number[]} stops @param {(value: number) => void} onValue */
-const goToGripped = (place, stops, onValue) => onValue(nearest(stops, place));

@@ -9,27 +9,26 @@ import { withValue } from './inputs.js';
 /** @param {App} app */
 export function actions({ store, engine }) {
   /** @param {string} action @param {Putt} putt */
-  const setPutt = (action, putt) => store.change(action, { putt, problem: null });
+  const setPutt = (action, putt) => store.change(action, { putt, problem: null, restarted: false });
   const held = () => store.state.putt;
 
   /**
    * Typed words are tried on the engine first: what it refuses leaves the read as it was.
-   * @param {string} field @param {string} text @param {(value: number) => Putt} put @param {(putt: Putt) => void} take
+   * @param {string} field @param {string} text @param {(value: number) => Putt} put the value into the putt in hand
    */
-  async function enter(field, text, put, take) {
+  async function enter(field, text, put) {
     const unit = unitOf(field.replace(/^\d+\./, ''), store.state.settings);
     const value = fromText(text, unit);
     const refuse = (/** @type {string} */ message) => store.change('refuse entry', { problem: { field, text, message } });
     if (Number.isNaN(value)) return refuse(`“${text}” is not a number: type ${unit.name}, such as 2.5.`);
-    const putt = put(value);
     store.change('try entry', { problem: { field, text, message: '' } });
     try {
-      await engine.ask('read', { ...putt });
+      await engine.ask('read', { ...put(value) });
     } catch (error) {
       const { code, message } = /** @type {{code?: string, message: string}} */ (error);
       if (code !== 'runs_away') return refuse(message);
     }
-    take(putt);
+    setPutt(`enter ${field}`, put(value));
   }
 
   return {
@@ -39,10 +38,10 @@ export function actions({ store, engine }) {
     setField: (field, value) => setPutt(`drag ${field}`, withValue(held(), store.state.station, field, value)),
     /** @param {InputField} field @param {string} text */
     enterField: (field, text) =>
-      enter(field, text, (value) => withValue(held(), store.state.station, field, value), (putt) => setPutt(`enter ${field}`, putt)),
+      enter(field, text, (value) => withValue(held(), store.state.station, field, value)),
     /** @param {number} index @param {keyof Station} part @param {string} text */
     enterStation: (index, part, text) =>
-      enter(`${index}.${part}`, text, (value) => withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s))), (putt) => setPutt('enter station', putt)),
+      enter(`${index}.${part}`, text, (value) => withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s)))),
     addStation: () =>
       store.change('add station', { putt: withStations((list) => halved(list, held().distance_m)), station: store.state.putt.stations ? store.state.station + 1 : 1, problem: null }),
     /** @param {number} index */

@@ -55,7 +55,8 @@ export function keepAnswered({ store, engine }) {
   }
 
   store.subscribe((state, before) => {
-    if (state.putt !== before.putt) void askRead();
+    const revived = state.engine.kind === 'ready' && before.engine.kind !== 'ready' && state.restarted;
+    if (state.putt !== before.putt || revived) void askRead();
     else if (state.player !== before.player) void askWindow();
     if (state.sheet === 'costs' && before.sheet !== 'costs') void askCosts();
     if (state.sheet === 'player' && before.sheet !== 'player' && !state.presets.length) askPresets().catch(() => {});

@@ -12,11 +12,11 @@ import { INPUTS, inputOf, inWords, valueOf } from './inputs.js';
 import { fallWords } from './words.js';
 
 const HINTS = {
-  distance_m: 'ball to hole',
-  slope_percent: 'how steep',
-  fall_deg: 'which way it runs down, seen from the ball',
-  stimp_ft: 'speed of the green on the Stimpmeter',
-  past_m: 'how far a miss runs past the hole',
+  distance_m: 'Ball to hole',
+  slope_percent: 'How steep',
+  fall_deg: 'Which way it runs down',
+  stimp_ft: 'Green speed',
+  past_m: 'How far a miss should run past',
 };
 
 /** @param {number} deg */
@@ -33,15 +33,18 @@ function cell({ putt, station, settings, active, problem }, act, { field, name }
     </button>`;
   const typed = problem?.field === field ? problem.text : shown;
   return html`<label class="cell held"><span class="cell-name">${name}</span><span class="cell-value">
-    <input id="entry" inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}" aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
+    <input id="entry" size=${typed.length} inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}" aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
       .value=${typed} @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}
       @change=${(/** @type {Event} */ event) => act.enterField(field, /** @type {HTMLInputElement} */ (event.target).value)}
       @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === 'Enter' && /** @type {HTMLInputElement} */ (event.target).blur()}><small>${unit.unit}</small></span></label>`;
 }
 
+/** @param {number} value @param {number} of */
+const isMultiple = (value, of) => Math.abs(value / of - Math.round(value / of)) < 1e-6;
+
 /** @param {State} state @param {ReadActions} act */
 function instrument({ putt, station, settings, active }, act) {
-  const { field, name, stops, every } = inputOf(active);
+  const { field, name, stops, marked } = inputOf(active);
   const value = valueOf(putt, station, field);
   const unit = unitOf(field, settings);
   const words = inWords(field, value, settings);
@@ -53,7 +56,7 @@ function instrument({ putt, station, settings, active }, act) {
     words,
     value: value / unit.si,
     stops: stops(settings),
-    mark: (stop) => (Math.abs(stop / every - Math.round(stop / every)) < 1e-6 ? number(stop, 2) : ''),
+    mark: (stop) => (isMultiple(stop, marked(stop, unit.unit)) ? number(stop, 2) : ''),
     onValue: (stop) => act.setField(field, stop * unit.si),
   });
 }
@@ -64,7 +67,7 @@ export function controls(state, act) {
   const refused = problem?.field === active ? problem.message : '';
   return html`<section class="controls ${settings.handed}" aria-label="The putt">
     <div class="cells">${INPUTS.map((input) => cell(state, act, input))}</div>
-    <p id="entry-note" class=${refused ? 'problem' : 'hint'} role=${refused ? 'alert' : 'note'}>${refused || `${HINTS[active]}: drag, or touch the number to type`}</p>
+    <p id="entry-note" class=${refused ? 'problem' : 'hint'} role=${refused ? 'alert' : 'note'}>${refused || `${HINTS[active]}. Touch the number to type.`}</p>
     <div class="instrument">${instrument(state, act)}</div>
   </section>`;
 }

@@ -15,5 +15,5 @@ export function costs({ costs, refusal, settings }, act) {
       <table class="costs"><thead><tr><th scope="col">Off by</th><th scope="col">The ball</th></tr></thead><tbody>
         ${(costs?.value ?? []).map((cost) => html`<tr><th scope="row">${CHANGES[cost.change](settings)}</th><td class=${cost.holed ? 'drops' : ''}>${finishWords(cost, settings)}</td></tr>`)}
       </tbody></table>`;
-  return sheet({ title: 'What a miss costs', body, onClose: act.close });
+  return sheet({ title: 'Cost of a miss', body, onClose: act.close });
 }

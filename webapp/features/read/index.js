@@ -14,6 +14,7 @@ export function read(app) {
   });
   /** @type {Element | null} */
   let observed = null;
+  let { active } = app.store.state;
 
   return {
     id: 'read',
@@ -21,6 +22,10 @@ export function read(app) {
     view: () => view(app.store.state, act),
     drawn(root) {
       openDrawn(root);
+      if (active !== app.store.state.active) {
+        active = app.store.state.active;
+        /** @type {HTMLElement | null} */ (root.querySelector('#ruler, #dial'))?.focus({ preventScroll: true });
+      }
       const stage = root.querySelector('.stage');
       if (stage === observed) return;
       observed = stage;

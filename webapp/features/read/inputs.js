@@ -22,16 +22,19 @@ const FARTHEST_PAST_M = 1;
  * @property {InputField} field
  * @property {string} name
  * @property {(settings: Settings) => number[]} stops in the player's unit
- * @property {number} every a number is written at multiples of it, in the player's unit
+ * @property {(stop: number, unit: string) => number} marked a number is written at each multiple of this, in the player's unit
  */
+
+/** @param {number} stop @param {string} unit */
+const distanceMarked = (stop, unit) => (unit === 'm' ? (stop <= 6 ? 0.5 : 1) : unit === 'ft' && stop > 20 ? 5 : 2);
 
 /** @type {Input[]} */
 export const INPUTS = [
-  { field: 'distance_m', name: 'Distance', stops: (settings) => DISTANCES[settings.distance](LONGEST_M / distanceUnit(settings).si), every: 1 },
-  { field: 'slope_percent', name: 'Slope', stops: () => range(0, 8, 0.1), every: 0.5 },
-  { field: 'fall_deg', name: 'Falls', stops: () => range(0, 355, 5), every: 45 },
-  { field: 'stimp_ft', name: 'Green', stops: () => range(5, 15, 0.1), every: 0.5 },
-  { field: 'past_m', name: 'Past', stops: (settings) => range(0, FARTHEST_PAST_M / smallUnit(settings).si, smallUnit(settings).unit === 'cm' ? 2 : 1), every: 6 },
+  { field: 'distance_m', name: 'Distance', stops: (settings) => DISTANCES[settings.distance](LONGEST_M / distanceUnit(settings).si), marked: distanceMarked },
+  { field: 'slope_percent', name: 'Slope', stops: () => range(0, 8, 0.1), marked: () => 0.5 },
+  { field: 'fall_deg', name: 'Falls', stops: () => range(0, 355, 5), marked: () => 45 },
+  { field: 'stimp_ft', name: 'Stimp', stops: () => range(5, 15, 0.1), marked: () => 0.5 },
+  { field: 'past_m', name: 'Past', stops: (settings) => range(0, FARTHEST_PAST_M / smallUnit(settings).si, smallUnit(settings).unit === 'cm' ? 2 : 1), marked: (_, unit) => (unit === 'cm' ? 10 : 6) },
 ];
 
 /** @param {InputField} field */

@@ -22,7 +22,7 @@ export function view(state, act) {
     <div class="deeper">
       <button type="button" class="word" @click=${() => act.open('slopes')}>${state.putt.stations ? `${state.putt.stations.length} slopes` : 'More slopes'}</button>
       <button type="button" class="word" @click=${() => act.open('player')}>${odds}</button>
-      <button type="button" class="word" @click=${() => act.open('costs')}>What a miss costs</button>
+      <button type="button" class="word" @click=${() => act.open('costs')}>Cost of a miss</button>
     </div>
     ${controls(state, act)} ${state.sheet ? SHEETS[state.sheet](state, act) : ''}
   </main>`;

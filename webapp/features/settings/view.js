@@ -12,7 +12,7 @@ const CHOICES = [
   ['distance', 'Distance in', [['ft', 'feet'], ['m', 'metres'], ['paces', 'paces']]],
   ['aim', 'Aim in', [['in', 'inches'], ['cm', 'centimetres'], ['cups', 'cups'], ['balls', 'balls'], ['degrees', 'degrees'], ['arm', 'mm at arm’s length']]],
   ['handed', 'Hand that holds the phone', [['right', 'right'], ['left', 'left']]],
-  ['theme', 'Light', [['light', 'paper'], ['dark', 'slate'], ['system', 'as the phone']]],
+  ['theme', 'Screen', [['light', 'light'], ['dark', 'dark'], ['system', 'as the phone']]],
 ];
 
 /** @type {['pace_m' | 'arm_m' | 'stimp_ft' | 'past_m', string, string][]} */

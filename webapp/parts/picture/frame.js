@@ -7,18 +7,17 @@ import { HOLE_M } from '../../format.js';
 
 const TOP_PX = 46;
 const BOTTOM_PX = 34;
-const HIGH_SIDE_PX = 30;
-/** Room on the low side for the notes and the magnified hole. */
-export const LOW_SIDE_PX = 136;
+const HIGH_SIDE_PX = 64;
 
 /**
  * @param {{width: number, height: number}} size
  * @param {number} distance_m
  * @param {number} offset_m the aim's, whose sign tells the high side
+ * @param {number} lowSidePx room for the notes and the magnified hole
  * @param {(readonly [number, number])[]} points all that must be in sight, x and y in metres
  * @returns {Frame}
  */
-export function frame(size, distance_m, offset_m, points) {
+export function frame(size, distance_m, offset_m, lowSidePx, points) {
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
   const top = Math.max(distance_m + HOLE_M / 2, ...xs);
@@ -27,11 +26,11 @@ export function frame(size, distance_m, offset_m, points) {
   const right = Math.min(-HOLE_M / 2, ...ys);
   const scale = Math.min(
     (size.height - TOP_PX - BOTTOM_PX) / (top - bottom),
-    (size.width - HIGH_SIDE_PX - LOW_SIDE_PX) / (left - right),
+    (size.width - HIGH_SIDE_PX - lowSidePx) / (left - right),
   );
   // The drawing leans to the high side by as much as the putt breaks, so that it glides across when the break turns over.
   const lean = Math.max(-1, Math.min(1, offset_m / HOLE_M));
-  const centre = size.width / 2 - (lean * (LOW_SIDE_PX - HIGH_SIDE_PX)) / 2;
+  const centre = size.width / 2 - (lean * (lowSidePx - HIGH_SIDE_PX)) / 2;
   const foot = (size.height + (top + bottom) * scale + TOP_PX - BOTTOM_PX) / 2;
   const axis = centre + ((left + right) / 2) * scale;
   return { scale, px: (x, y) => [axis - y * scale, foot - x * scale] };

@@ -9,30 +9,36 @@ const LINE_PX = 19;
 
 /**
  * Notes in a column on the low side, a hairline from each to what it names; kept apart, in order.
- * @param {Note[]} notes @param {number} x where the words begin @param {1 | -1} side to which they run: 1 right, -1 left
+ * @param {Note[]} notes @param {number} x where the words begin @param {1 | -1} side to which they run: 1 right, -1 left @param {number} top none stands above it
  */
-export function notes(notes, x, side) {
+export function notes(notes, x, side, top) {
   const sorted = notes.toSorted((a, b) => a.at[1] - b.at[1]);
   const mid = (sorted.length - 1) / 2;
   const ys = sorted.map((note) => note.at[1]);
   for (let i = Math.floor(mid) + 1; i < ys.length; i++) ys[i] = Math.max(ys[i], ys[i - 1] + LINE_PX);
   for (let i = Math.ceil(mid) - 1; i >= 0; i--) ys[i] = Math.min(ys[i], ys[i + 1] - LINE_PX);
+  if (ys[0] < top) {
+    ys[0] = top;
+    for (let i = 1; i < ys.length; i++) ys[i] = Math.max(ys[i], ys[i - 1] + LINE_PX);
+  }
   return sorted.map(
     ({ text, at, strong }, i) => svg`<path class="leader" d="M${at[0]} ${at[1]}L${x - 4 * side} ${ys[i]}"></path>
       <text class=${strong ? 'note strong' : 'note'} x=${x} y=${ys[i] + 4.5} text-anchor=${side > 0 ? 'start' : 'end'}>${text}</text>`,
   );
 }
 
-/** How far the aim lies from the hole's centre, as a measured length. @param {[number, number]} hole @param {[number, number]} spot @param {string} text @param {number} width */
-export function measure(hole, spot, text, width) {
+/** How far the aim lies from the hole's centre, as a measured length. @param {[number, number]} hole @param {[number, number]} spot @param {string} text */
+export function measure(hole, spot, text) {
   const y = hole[1] - 18;
   const length = Math.abs(spot[0] - hole[0]);
-  const mid = (hole[0] + spot[0]) / 2;
-  const half = text.length * 3.8 + 4;
-  const x = Math.max(half, Math.min(width - half, mid));
+  const textPx = text.length * 8 + 8;
+  const out = Math.sign(spot[0] - hole[0]);
+  const beside = length < textPx;
+  const x = beside ? spot[0] + 8 * out : (hole[0] + spot[0]) / 2;
+  const anchor = !beside ? 'middle' : out > 0 ? 'start' : 'end';
   return svg`<g class="measure">
     <path d="M${hole[0]} ${y}H${spot[0]}M${hole[0]} ${y - 5}V${y + 5}M${spot[0]} ${y - 5}V${y + 5}"></path>
-    ${length > 3 ? svg`<text x=${x} y=${y - 9} text-anchor="middle">${text}</text>` : ''}
+    ${length > 3 ? svg`<text x=${x} y=${beside ? y + 5 : y - 9} text-anchor=${anchor}>${text}</text>` : ''}
   </g>`;
 }
 

@@ -16,12 +16,13 @@ import { html, svg, nothing } from 'lit-html';
 import { BALL_M, HOLE_M } from '../../format.js';
 import { frame, line, pathAfter, pathUntil, pointBeyond } from './frame.js';
 import { hachures } from './slope.js';
-import { band, loupe, needed, RADIUS_PX } from './loupe.js';
+import { band, loupe, place, radiusIn } from './loupe.js';
 import { measure, notes, scaleBar } from './marks.js';
 
 const HIGH_NOTE_AT = 0.66;
 const LOW_NOTE_AT = 0.36;
 const NOTE_GAP_PX = 16;
+const LOW_SIDE_PX = 24;
 
 /** @param {PathPoint} point @returns {[number, number]} */
 const xy = ([, x, y]) => [x, y];
@@ -34,15 +35,14 @@ export function layout({ size, putt, read, window }) {
   const points = [[0, 0], [L, 0]];
   if (read) points.push([L, offset], ...read.path.map(xy));
   if (window) points.push(...window.high_line.map(xy), ...window.low_line.map(xy));
-  const view = frame(size, L, offset, points);
+  const view = frame(size, L, offset, 2 * radiusIn(size) + LOW_SIDE_PX, points);
   /** @type {1 | -1} */
   const side = offset < 0 ? -1 : 1;
-  const loupeAt = /** @type {const} */ ([side > 0 ? size.width - RADIUS_PX - 10 : RADIUS_PX + 10, RADIUS_PX + 12]);
-  return { view, side, loupeAt, magnified: needed(view.scale) };
+  return { view, side, magnified: read ? place(size, side, L, view) : null };
 }
 
 /** @param {Picture} picture @param {ReturnType<typeof layout>} laid */
-function answer({ size, putt, read, window, stale, words }, { view, side }) {
+function answer({ size, putt, read, window, stale, words }, { view, side, magnified }) {
   if (!read) return svg`<path class="chord" d="${chord(view, putt.distance_m)}"></path>`;
   const { px } = view;
   const L = putt.distance_m;
@@ -68,9 +68,9 @@ function answer({ size, putt, read, window, stale, words }, { view, side }) {
     <path class="past" d=${line(view, past)}></path>
     <path class="finish" d="M${stop[0] - 3.5} ${stop[1] - 3.5}l7 7m0 -7l-7 7"></path>
     <path class="path" d=${line(view, into)}></path>
-    ${notes(named, notesX, side)}
+    ${notes(named, notesX, side, magnified ? magnified.cy + magnified.radius + NOTE_GAP_PX : 0)}
     <circle class="apex" cx=${apex[0]} cy=${apex[1]} r="4"></circle>
-    ${measure(hole, spot, words.aim, size.width)}
+    ${measure(hole, spot, words.aim)}
     <path class="spot" d="M${spot[0] - 7} ${spot[1]}h14M${spot[0]} ${spot[1] - 7}v14"></path>`;
 }
 
@@ -84,11 +84,12 @@ function chord(view, distance_m) {
 export function picture(picture) {
   const { size, putt, read, window, unit, station, alternative } = picture;
   const laid = layout(picture);
-  const { view, side, loupeAt, magnified } = laid;
+  const { view, side, magnified } = laid;
   const hole = view.px(putt.distance_m, 0);
   const ball = view.px(0, 0);
   const holePx = (view.scale * HOLE_M) / 2;
   const ballPx = (view.scale * BALL_M) / 2;
+  const small = holePx < 20;
   const barX = side > 0 ? 20 : size.width - 20;
   return html`<svg class="picture" role="img" aria-label=${alternative} width=${size.width} height=${size.height} viewBox="0 0 ${size.width} ${size.height}">
     <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(${side > 0 ? 45 : -45})"><path class="hatch-line" d="M0 2.5H5"></path></pattern></defs>
@@ -98,12 +99,12 @@ export function picture(picture) {
       return svg`<path class=${i === station ? 'station held' : 'station'} d="M${x - 7} ${y}h14"></path>`;
     })}
     <circle class="hole" cx=${hole[0]} cy=${hole[1]} r=${holePx}></circle>
-    ${magnified ? svg`<circle class="ring" cx=${hole[0]} cy=${hole[1]} r=${Math.max(9, holePx + 4)}></circle>` : ''}
+    ${small ? svg`<circle class="ring" cx=${hole[0]} cy=${hole[1]} r=${Math.max(9, holePx + 4)}></circle>` : ''}
     ${answer(picture, laid)}
-    ${magnified ? loupe(loupeAt[0], loupeAt[1], hole, putt.distance_m, read, window) : ''}
+    ${magnified ? loupe(magnified, hole, putt.distance_m, read, window) : ''}
     <g data-rolling transform="translate(${ball[0]} ${ball[1]})">
       <circle class="ball" r=${ballPx}></circle>
-      ${magnified ? svg`<circle class="ring" r="9"></circle>` : nothing}
+      ${small ? svg`<circle class="ring" r="9"></circle>` : nothing}
     </g>
     ${scaleBar(view, unit, barX, size.height - 14, side)}
   </svg>`;

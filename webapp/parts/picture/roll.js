@@ -5,7 +5,6 @@
  */
 import { BALL_M } from '../../format.js';
 import { ballAt } from './frame.js';
-import { loupeFrame } from './loupe.js';
 import { layout } from './picture.js';
 
 const DROP_S = 0.16;
@@ -23,21 +22,21 @@ export function rollBall(root, picture) {
   const close = root.querySelector('[data-ball]');
   if (!main) return Promise.resolve();
   putBack();
-  const { read, putt } = picture;
-  const { view, loupeAt } = layout(picture);
-  const near = loupeFrame(putt.distance_m, loupeAt[0], loupeAt[1]);
+  const { read } = picture;
+  const { view, magnified } = layout(picture);
   const ball = main.querySelector('.ball');
-  const [ballPx, closePx] = [(view.scale * BALL_M) / 2, (near.scale * BALL_M) / 2];
+  const radius = (/** @type {number} */ scale, /** @type {number} */ dropped) => String(((scale * BALL_M) / 2) * (1 - SUNK * dropped));
 
   /** @param {number} t_s @param {number} dropped 0 on the green, 1 at the bottom */
   const put = (t_s, dropped) => {
     const [x, y] = ballAt(read.path, Math.min(t_s, read.time_s));
     main.setAttribute('transform', `translate(${view.px(x, y).join(' ')})`);
-    ball?.setAttribute('r', String(ballPx * (1 - SUNK * dropped)));
-    const [cx, cy] = near.px(x, y);
-    close?.setAttribute('cx', String(cx));
-    close?.setAttribute('cy', String(cy));
-    close?.setAttribute('r', String(closePx * (1 - SUNK * dropped)));
+    ball?.setAttribute('r', radius(view.scale, dropped));
+    if (!magnified || !close) return;
+    const [cx, cy] = magnified.frame.px(x, y);
+    close.setAttribute('cx', String(cx));
+    close.setAttribute('cy', String(cy));
+    close.setAttribute('r', radius(magnified.frame.scale, dropped));
   };
   return new Promise((resolve) => {
     let over = false;

@@ -3,7 +3,8 @@
  * @import {Putt} from '../../types.js'
  * @import {Frame} from './frame.js'
  */
-const GRID_PX = 46;
+const COLUMN_PX = 40;
+const ROW_PX = 30;
 
 /** One stroke, broad uphill and pointed downhill. @param {number} cx @param {number} cy @param {number} percent @param {number} fall_deg */
 function stroke(cx, cy, percent, fall_deg) {
@@ -15,9 +16,10 @@ function stroke(cx, cy, percent, fall_deg) {
   return `M${at(half, 0)}L${at(-half, broad)}L${at(-half, -broad)}Z`;
 }
 
-/** @param {number} from @param {number} to @param {number} through */
-function* every(from, to, through) {
-  for (let v = through - Math.ceil((through - from) / GRID_PX) * GRID_PX; v <= to; v += GRID_PX) yield v;
+/** @param {number} to @param {number} through one of the places @param {number} step @returns {number[]} places from the screen's edge on */
+function every(to, through, step) {
+  const first = ((through % step) + step) % step;
+  return Array.from({ length: Math.ceil((to - first) / step) + 1 }, (_, i) => first + i * step);
 }
 
 /**
@@ -26,15 +28,16 @@ function* every(from, to, through) {
  */
 export function hachures(frame, size, putt) {
   const [axis, foot] = frame.px(0, 0);
-  const columns = [...every(0, size.width, axis - GRID_PX / 2)];
+  /** @param {number} shift */
+  const columns = (shift) => every(size.width, axis + COLUMN_PX * shift, COLUMN_PX);
   if (!putt.stations) {
     const { slope_percent: percent = 0, fall_deg = 0 } = putt;
     if (percent === 0) return '';
-    const rows = [...every(0, size.height, foot - GRID_PX / 2)];
-    return rows.flatMap((y) => columns.map((x) => stroke(x, y, percent, fall_deg))).join('');
+    const rows = every(size.height, foot, ROW_PX);
+    return rows.flatMap((y, row) => columns(row % 2 ? 0.25 : 0.75).map((x) => stroke(x, y, percent, fall_deg))).join('');
   }
   return putt.stations
     .filter(({ slope_percent }) => slope_percent > 0)
-    .flatMap(({ at_m, slope_percent, fall_deg }) => columns.map((x) => stroke(x, frame.px(at_m, 0)[1], slope_percent, fall_deg)))
+    .flatMap(({ at_m, slope_percent, fall_deg }) => columns(0.5).map((x) => stroke(x, frame.px(at_m, 0)[1], slope_percent, fall_deg)))
     .join('');
 }
