@@ -20,7 +20,7 @@ def main() -> int:
     )
     parser.add_argument("command", nargs="?", choices=["serve", "test", "bench"], help=argparse.SUPPRESS)
     parser.add_argument("--port", type=int, default=8377, help="port for serve (%(default)s)")
-    parser.add_argument("--lan", action="store_true", help="serve to phones on the local network too, with a certificate of its own")
+    parser.add_argument("--lan", action="store_true", help="serve phones on the local network too, over https")
     parser.add_argument("pytest", nargs="*", help="for test: what to hand to pytest alone, such as tests/site -k offline")
     options, rest = parser.parse_known_args()
     try:

@@ -6,7 +6,6 @@ This module and ``__main__`` run under whatever ``python3`` is (3.8 or later) un
 from __future__ import annotations
 
 import hashlib
-import json
 import os
 import shutil
 import subprocess
@@ -14,7 +13,7 @@ import sys
 import time
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Iterator, List, Optional
+from typing import Iterator
 
 ROOT = Path(__file__).resolve().parent.parent
 LOCKS = ROOT / "build" / "locks"
@@ -46,7 +45,7 @@ def step(what: str) -> Iterator[None]:
         print(" failed", flush=True)
         raise
     took = time.monotonic() - start
-    print(" {:.1f} s".format(took) if took > 1 else " done", flush=True)
+    print(f" {took:.1f} s" if took > 1 else " done", flush=True)
 
 
 def enter() -> None:
@@ -79,7 +78,7 @@ def find_python() -> str:
         return sys.executable
     version = "{}.{}".format(*WANTED)
     pyenv = Path(os.environ.get("PYENV_ROOT") or Path.home() / ".pyenv")
-    candidates = [str(path) for path in sorted(pyenv.glob("versions/{}*/bin/python3".format(version)), reverse=True)]
+    candidates = [str(path) for path in sorted(pyenv.glob(f"versions/{version}*/bin/python3"), reverse=True)]
     candidates += [found for found in [shutil.which("python" + version)] if found]
     for candidate in candidates:
         if _is_wanted(candidate):
@@ -94,8 +93,8 @@ def find_python() -> str:
 
 def _is_wanted(python: str) -> bool:
     # A name on the PATH proves little: pyenv puts a shim there for versions that are not active
-    code = "import sys, venv, ensurepip; sys.exit(sys.version_info[:2] != {})".format(WANTED)
-    return subprocess.run([python, "-c", code], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False).returncode == 0
+    code = f"import sys, venv, ensurepip; sys.exit(sys.version_info[:2] != {WANTED})"
+    return subprocess.run([python, "-c", code], stderr=subprocess.DEVNULL, check=False).returncode == 0
 
 
 def _install_node_packages() -> None:
@@ -115,7 +114,7 @@ def _install_node_packages() -> None:
     _mark(stamp, lock)
 
 
-def npm() -> Optional[str]:
+def npm() -> str | None:
     return shutil.which("npm", path=_search_path())
 
 
@@ -141,12 +140,6 @@ def chromium() -> str:
     return found
 
 
-def library_version(name: str) -> str:
-    """Version of an npm package, as pinned."""
-    version = json.loads((NODE_PACKAGES / name / "package.json").read_text())["version"]
-    return str(version)
-
-
 def _search_path() -> str:
     return os.pathsep.join([os.environ.get("PATH", os.defpath), str(BIN)])
 
@@ -156,12 +149,10 @@ def _pip(lock: Path) -> None:
     _quietly([str(PYTHON), "-m", "pip", "install", "-q", "--no-deps", "--require-hashes", "-r", str(lock)])
 
 
-def _quietly(command: List[str], cwd: Optional[Path] = None) -> None:
+def _quietly(command: list[str], cwd: Path | None = None) -> None:
     done = subprocess.run(command, cwd=cwd, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, check=False)
     if done.returncode != 0:
-        raise SetupError(
-            "{}\nThis command failed: {}".format(done.stdout.decode(errors="replace").strip(), " ".join(command))
-        )
+        raise SetupError("{}\nThis command failed: {}".format(done.stdout.decode(errors="replace").strip(), " ".join(command)))
 
 
 def _fresh(stamp: Path, lock: Path) -> bool:

@@ -30,9 +30,12 @@ class Library:
         """The module ``text`` of the site's file ``path`` with every bare name turned into a relative path."""
 
         def link(name: str) -> str:
-            return name if name.startswith((".", "/")) else posixpath.relpath("/" + self._place(name), posixpath.dirname("/" + path))
+            if name.startswith((".", "/")):
+                return name
+            way = posixpath.relpath(self._place(name), posixpath.dirname(path) or ".")
+            return way if way.startswith(".") else f"./{way}"
 
-        return _rewritten(text, lambda name: _dotted(link(name)))
+        return _rewritten(text, link)
 
     def _place(self, name: str) -> str:
         parts = name.split("/")
@@ -76,7 +79,3 @@ def _rewritten(text: str, change: Callable[[str], str]) -> str:
         return SPECIFIER.sub(lambda match: f"{match[1]}{match[2]}{change(match[3])}{match[2]}", text)
 
     return "\n".join(map(line, text.split("\n")))
-
-
-def _dotted(path: str) -> str:
-    return path if path.startswith((".", "/")) else f"./{path}"

@@ -2,7 +2,7 @@
  * Keeps the whole app on the phone. What belongs to it stands in precache.js, written by the build.
  *
  * A file is kept under its hash, so that a version shares with the one before all that did not change, and an install
- * that broke off fetches only what is missing. A new version waits until a page sends 'take over'.
+ * that broke off fetches only what is missing. A new version waits until a page sends { type: 'take over' }.
  */
 importScripts('precache.js');
 
@@ -52,5 +52,5 @@ scope.addEventListener('fetch', (event) => {
   if (event.request.url.startsWith(root)) event.respondWith(respond(event.request));
 });
 scope.addEventListener('message', (event) => {
-  if (event.data === 'take over') scope.skipWaiting();
+  if (event.data?.type === 'take over') scope.skipWaiting();
 });

@@ -147,7 +147,7 @@ export function createEngine({ onState = () => {} } = {}) {
   return {
     /**
      * The engine's answer. Rejects with an EngineError.
-     * @template {keyof Asks} Name
+     * @template {keyof Asks & string} Name
      * @param {Name} name
      * @param {Asks[Name]['request']} fields
      * @returns {Promise<Asks[Name]['value']>}
@@ -157,7 +157,7 @@ export function createEngine({ onState = () => {} } = {}) {
     /**
      * As `ask`, for a value that changes under the finger: of the questions of one name one is being answered and the
      * newest waits; those it replaced resolve to undefined.
-     * @template {keyof Asks} Name
+     * @template {keyof Asks & string} Name
      * @param {Name} name
      * @param {Asks[Name]['request']} fields
      * @returns {Promise<Asks[Name]['value'] | undefined>}

@@ -9,6 +9,7 @@
  */
 import { loadPyodide } from 'pyodide';
 
+const scope = /** @type {DedicatedWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const RUNTIME = new URL('./', import.meta.resolve('pyodide')).href;
 const SNAPSHOTS = 'borrowline-snapshots';
 const SNAPSHOT = `${RUNTIME}snapshot`;
@@ -24,7 +25,7 @@ gc.collect()
 `;
 
 /** @param {FromWorker} message */
-const tell = (message) => self.postMessage(message);
+const tell = (message) => scope.postMessage(message);
 
 /** @param {unknown} error */
 const die = (error) => tell({ kind: 'died', reason: String(error) });
@@ -49,7 +50,7 @@ async function load(memory) {
 
 /** @returns {Promise<PyodideAPI | null>} null where there is no snapshot or it does not start */
 async function fromSnapshot() {
-  const kept = self.name !== 'plain' && (await self.caches?.match(SNAPSHOT, { cacheName: SNAPSHOTS }));
+  const kept = scope.name !== 'plain' && (await scope.caches?.match(SNAPSHOT, { cacheName: SNAPSHOTS }));
   if (!kept) return null;
   tell({ kind: 'starting', from: 'snapshot' });
   try {
@@ -81,31 +82,31 @@ async function keepSnapshot(python) {
 }
 
 async function run() {
-  let python = await fromSnapshot();
+  const awake = await fromSnapshot();
+  const python = awake ?? (await fromFiles());
   /** @type {Source} */
-  const from = python ? 'snapshot' : 'files';
-  python ??= await fromFiles();
+  const from = awake ? 'snapshot' : 'files';
   const answer = python.globals.get('answer');
 
   let idle = 0;
   function rest() {
     clearTimeout(idle);
-    if (from === 'files' && self.caches) idle = setTimeout(keep, IDLE_MS);
+    if (from === 'files' && scope.caches) idle = setTimeout(keep, IDLE_MS);
   }
   function keep() {
-    self.removeEventListener('message', rest);
+    scope.removeEventListener('message', rest);
     // Without a snapshot the next start is slower, no more: a full disk is no reason to stop answering
     keepSnapshot(python).catch((error) => console.warn(`No snapshot was kept: ${error}`));
   }
 
-  self.addEventListener('message', ({ data }) => {
+  scope.addEventListener('message', ({ data }) => {
     try {
       tell({ kind: 'reply', reply: answer(data) });
     } catch (error) {
       die(error);
     }
   });
-  self.addEventListener('message', rest);
+  scope.addEventListener('message', rest);
   tell({ kind: 'ready', from });
   rest();
 }

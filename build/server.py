@@ -1,0 +1,97 @@
+"""Serves dist/ as a static host would, and while one works on it rebuilds and reloads."""
+
+import mimetypes
+import socket
+import ssl
+from pathlib import Path
+
+import segno
+import trustme
+from flask import Flask, Response, send_from_directory
+from werkzeug.exceptions import NotFound
+from werkzeug.serving import make_server
+
+import dist
+import environment
+import headers
+import reload
+
+AUTHORITY = environment.VENV / "authority.pem"
+
+mimetypes.add_type(headers.MANIFEST_TYPE, ".webmanifest")
+
+
+def application(folder: Path) -> Flask:
+    """The site in ``folder``, with the headers of ``_headers``."""
+    app = Flask("borrowline", static_folder=None)
+
+    @app.get("/", defaults={"path": "index.html"})
+    @app.get("/<path:path>")
+    def file(path: str) -> Response:
+        if path == "_headers":
+            raise NotFound
+        return send_from_directory(folder, path)
+
+    @app.after_request
+    def add_headers(response: Response) -> Response:
+        response.headers.update(headers.HEADERS)
+        return response
+
+    return app
+
+
+def serve(port: int, lan: bool) -> int:
+    """Build, serve until interrupted, rebuild on every change. ``lan`` serves phones on the local network too."""
+    app = application(dist.build())
+    reload.install(app, dist.DIST)
+    host = _lan_address() if lan else "localhost"
+    certificate = _certificate(host) if lan else None
+    try:
+        server = make_server("0.0.0.0" if lan else "localhost", port, app, threaded=True, ssl_context=certificate)
+    except (OSError, SystemExit):
+        raise environment.SetupError(f"Port {port} is taken: choose another with --port") from None
+    _introduce(f"{'https' if lan else 'http'}://{host}:{port}/", port, lan)
+    server.serve_forever()
+    return 0
+
+
+def _introduce(address: str, port: int, lan: bool) -> None:
+    segno.make(address, error="l").terminal(compact=True)
+    if lan:
+        needs = (
+            f"A phone on this network: trust the authority in {address}dev/authority.pem (or {AUTHORITY}),\n"
+            "  Android: Settings, Security, Install a certificate, CA certificate\n"
+            "  iPhone: install the profile, then Settings, General, About, Certificate Trust Settings\n"
+            "then open the address. Without the trust neither the sensors nor the offline copy work."
+        )
+    else:
+        needs = (
+            "A phone has to see it as localhost or over trusted https, for its sensors and the offline copy:\n"
+            f"  Android on a cable: adb reverse tcp:{port} tcp:{port}, then open the address on the phone\n"
+            "  any phone on this network: python3 build serve --lan"
+        )
+    print(f"Borrowline is at {address}\n{needs}\nCtrl+C stops it.", flush=True)
+
+
+def _lan_address() -> str:
+    with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as probe:
+        try:
+            probe.connect(("192.0.2.1", 9))  # a documentation address; UDP sends nothing on connecting
+        except OSError:
+            raise environment.SetupError("This machine is on no network that a phone could share") from None
+        address: str = probe.getsockname()[0]
+        return address
+
+
+def _certificate(host: str) -> ssl.SSLContext:
+    # One authority for good: a phone is made to trust it once
+    if AUTHORITY.exists():
+        pem = AUTHORITY.with_suffix(".key").read_bytes()
+        authority = trustme.CA.from_pem(AUTHORITY.read_bytes(), pem)
+    else:
+        authority = trustme.CA(organization_name="Borrowline on this machine")
+        authority.cert_pem.write_to_path(AUTHORITY)
+        authority.private_key_pem.write_to_path(AUTHORITY.with_suffix(".key"))
+    context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
+    authority.issue_cert(host, "localhost").configure_cert(context)
+    return context

@@ -1,0 +1,142 @@
+"""What the tests share: the built site, a server that can be stopped, browsers, and the engine in the site's own runtime."""
+
+import json
+import subprocess
+import threading
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import dist as dist_module
+import environment
+import pytest
+import server
+from playwright.sync_api import BrowserContext, Playwright, sync_playwright
+from werkzeug.serving import BaseWSGIServer, make_server
+
+CHROMIUM_FLAGS = (
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+)
+PHONE = {"width": 390, "height": 844}
+
+
+class Site:
+    """A folder served as a static host would; stopped, it is a phone without a signal."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.port = 0
+        self._server: BaseWSGIServer | None = None
+        self.start()
+
+    @property
+    def url(self) -> str:
+        return f"http://localhost:{self.port}/"
+
+    def start(self) -> None:
+        """Serve, at the same address as before."""
+        self._server = make_server("localhost", self.port, server.application(self.folder), threaded=True)
+        self.port = self._server.port
+        threading.Thread(target=self._server.serve_forever, daemon=True).start()
+
+    def stop(self) -> None:
+        if self._server:
+            self._server.shutdown()
+            self._server.server_close()
+            self._server = None
+
+
+class EngineRuntime:
+    """The engine in the Python that the site ships, run by Node."""
+
+    def __init__(self, folder: Path) -> None:
+        script = Path(__file__).with_name("engine-runtime.mjs")
+        self._process = subprocess.Popen(
+            [environment.node(), str(script), str(folder)], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
+        )
+
+    def answer(self, request: str) -> str:
+        """The reply to a request, as ``pycore.api.answer`` gives it."""
+        assert self._process.stdin
+        assert self._process.stdout
+        self._process.stdin.write(json.dumps(request) + "\n")
+        self._process.stdin.flush()
+        line = self._process.stdout.readline()
+        assert line, "the engine's runtime ended"
+        reply: str = json.loads(line)
+        return reply
+
+    def ask(self, **request: Any) -> Any:
+        """The reply to a request, as an object."""
+        return json.loads(self.answer(json.dumps(request)))
+
+    def close(self) -> None:
+        assert self._process.stdin
+        assert self._process.stdout
+        self._process.stdin.close()
+        self._process.wait(timeout=10)
+        self._process.stdout.close()
+
+
+@pytest.fixture(scope="session")
+def dist() -> Path:
+    """dist/, up to date."""
+    return dist_module.build()
+
+
+@pytest.fixture(scope="session")
+def runtime_folder(dist: Path) -> Path:
+    return next(dist.glob("runtime-*"))
+
+
+@pytest.fixture(scope="session")
+def engine_runtime(runtime_folder: Path) -> Iterator[EngineRuntime]:
+    runtime = EngineRuntime(runtime_folder)
+    yield runtime
+    runtime.close()
+
+
+@pytest.fixture
+def site(dist: Path) -> Iterator[Site]:
+    """The built site, served for one test."""
+    served = Site(dist)
+    yield served
+    served.stop()
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    with sync_playwright() as running:
+        yield running
+
+
+type OpenBrowser = Callable[..., BrowserContext]
+
+
+@pytest.fixture
+def open_browser(playwright: Playwright, tmp_path: Path) -> Iterator[OpenBrowser]:
+    """Opens a browser that keeps what it stored: close the context and open again to restart it.
+
+    Takes Playwright's options for a context; ``profile`` names another store.
+    """
+    opened: list[BrowserContext] = []
+
+    def open_browser(profile: str = "profile", **options: Any) -> BrowserContext:
+        context = playwright.chromium.launch_persistent_context(
+            tmp_path / profile,
+            executable_path=environment.chromium(),
+            args=list(CHROMIUM_FLAGS),
+            **{"viewport": PHONE, "has_touch": True, **options},
+        )
+        opened.append(context)
+        return context
+
+    yield open_browser
+    for context in opened:
+        context.close()
