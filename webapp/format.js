@@ -61,6 +61,9 @@ export function fromText(text, unit) {
   return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) * unit.si : NaN;
 }
 
+/** What a field takes, said to whoever typed something else. @param {string} name @param {string} text @param {number} low in SI @param {number} high in SI @param {Unit} unit */
+export const doesNotFit = (name, text, low, high, unit) => `${name} takes ${inUnit(low, unit)} to ${withUnit(high, unit)}; “${text}” does not fit.`;
+
 /** @param {number} value @param {string} one @param {string} many */
 const counted = (value, one, many) => (number(value, 1) === '1' ? one : many);
 

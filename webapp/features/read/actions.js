@@ -1,10 +1,22 @@
 /**
  * What a touch on the read can do.
  * @import {App} from '../../app.js'
- * @import {InputField, Player, Putt, Sheet, Station} from '../../types.js'
+ * @import {InputField, Player, Putt, Settings, Sheet, Station} from '../../types.js'
  */
-import { fromText, unitOf } from '../../format.js';
+import { doesNotFit, fromText, unitOf } from '../../format.js';
 import { withValue } from './inputs.js';
+
+/** @type {Record<string, string>} */
+const NAMES = {
+  distance_m: 'Distance', slope_percent: 'Slope', fall_deg: 'Falls', stimp_ft: 'Stimp', past_m: 'Past', at_m: 'From the ball',
+  start_line_sd_deg: 'Start line spread', pace_sd_fraction: 'Pace spread', slope_sd_percent: 'Slope spread',
+};
+
+/** The engine's refusal in the player's unit, where it tells a range. @param {string} part @param {string} text @param {string} message @param {Settings} settings */
+function refusalWords(part, text, message, settings) {
+  const range = /from (-?[\d.]+) to (-?[\d.]+)/.exec(message);
+  return range ? doesNotFit(NAMES[part], text, Number(range[1]), Number(range[2]), unitOf(part, settings)) : `${NAMES[part]}: ${message}`;
+}
 
 /** @param {App} app */
 export function actions({ store, engine }) {
@@ -14,22 +26,29 @@ export function actions({ store, engine }) {
 
   /**
    * Typed words are tried on the engine first: what it refuses leaves the read as it was.
-   * @param {string} field @param {string} text @param {(value: number) => Putt} put the value into the putt in hand
+   * @param {string} field @param {string} text
+   * @param {(value: number) => Promise<unknown>} attempt
+   * @param {(value: number) => void} take
    */
-  async function enter(field, text, put) {
-    const unit = unitOf(field.replace(/^\d+\./, ''), store.state.settings);
+  async function enter(field, text, attempt, take) {
+    const part = field.replace(/^\d+\./, '');
+    const unit = unitOf(part, store.state.settings);
     const value = fromText(text, unit);
     const refuse = (/** @type {string} */ message) => store.change('refuse entry', { problem: { field, text, message } });
-    if (Number.isNaN(value)) return refuse(`“${text}” is not a number: type ${unit.name}, such as 2.5.`);
+    if (Number.isNaN(value)) return refuse(`${NAMES[part]} takes a number of ${unit.name}; “${text}” is none.`);
     store.change('try entry', { problem: { field, text, message: '' } });
     try {
-      await engine.ask('read', { ...put(value) });
+      await attempt(value);
     } catch (error) {
       const { code, message } = /** @type {{code?: string, message: string}} */ (error);
-      if (code !== 'runs_away') return refuse(message);
+      if (code !== 'runs_away') return refuse(refusalWords(part, text, message, store.state.settings));
     }
-    setPutt(`enter ${field}`, put(value));
+    take(value);
   }
+
+  /** @param {string} field @param {string} text @param {(value: number) => Putt} put the value into the putt in hand */
+  const enterPutt = (field, text, put) =>
+    enter(field, text, (value) => engine.ask('read', put(value)), (value) => setPutt(`enter ${field}`, put(value)));
 
   return {
     /** @param {InputField} active */
@@ -38,10 +57,10 @@ export function actions({ store, engine }) {
     setField: (field, value) => setPutt(`drag ${field}`, withValue(held(), store.state.station, field, value)),
     /** @param {InputField} field @param {string} text */
     enterField: (field, text) =>
-      enter(field, text, (value) => withValue(held(), store.state.station, field, value)),
+      enterPutt(field, text, (value) => withValue(held(), store.state.station, field, value)),
     /** @param {number} index @param {keyof Station} part @param {string} text */
     enterStation: (index, part, text) =>
-      enter(`${index}.${part}`, text, (value) => withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s)))),
+      enterPutt(`${index}.${part}`, text, (value) => withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s)))),
     addStation: () =>
       store.change('add station', { putt: withStations((list) => halved(list, held().distance_m)), station: store.state.putt.stations ? store.state.station + 1 : 1, problem: null }),
     /** @param {number} index */
@@ -59,18 +78,14 @@ export function actions({ store, engine }) {
     /** @param {Player} player */
     setPlayer: (player) => store.change('choose player', { player, problem: null }),
     /** @param {keyof Player} field @param {string} text */
-    async enterPlayer(field, text) {
-      const value = fromText(text, unitOf(field, store.state.settings));
-      const refuse = (/** @type {string} */ message) => store.change('refuse entry', { problem: { field, text, message } });
-      if (Number.isNaN(value)) return refuse(`“${text}” is not a number.`);
-      const player = { ...store.state.player, [field]: value };
-      try {
-        await engine.ask('window', { ...held(), player });
-      } catch (error) {
-        const { code, message } = /** @type {{code?: string, message: string}} */ (error);
-        if (code !== 'runs_away') return refuse(message);
-      }
-      store.change('enter player', { player, problem: null });
+    enterPlayer(field, text) {
+      const changed = (/** @type {number} */ value) => ({ ...store.state.player, [field]: value });
+      return enter(
+        field,
+        text,
+        (value) => engine.ask('window', { ...held(), player: changed(value) }),
+        (value) => store.change('enter player', { player: changed(value), problem: null }),
+      );
     },
     /** @param {{width: number, height: number}} size */
     sized: (size) => store.change('size picture', { size }),

@@ -6,6 +6,8 @@ import { rollBall } from '../../parts/picture/roll.js';
 import { apexWords, pictureWords } from './words.js';
 
 const KEYS = /** @type {const} */ (['putt', 'read', 'window', 'refusal', 'settings', 'size', 'station']);
+/** A smaller aim than this is not worth a measure on the picture. */
+const SHOWN_M = 0.005;
 /** @type {{state: State, drawn: unknown} | undefined} */
 let last;
 
@@ -22,7 +24,7 @@ function pictureOf({ putt, read, window, settings, size, station }) {
     stale: window?.putt !== shown,
     station: putt.stations ? station : undefined,
     words: {
-      aim: `${number}${unit === '°' ? '' : ' '}${unit}`,
+      aim: read && Math.abs(read.value.aim_offset_m) > SHOWN_M ? `${number}${unit === '°' ? '' : ' '}${unit}` : '',
       apex: read ? apexWords(read.value, settings) : '',
       high: 'high and soft',
       low: 'low and firm',

@@ -21,25 +21,28 @@ export function fallWords(fall_deg) {
 /** @param {number} y_m to the left */
 const sideOf = (y_m) => (y_m > 0 ? 'left' : 'right');
 
-/** Where the aim lies. @param {Read} read @param {Settings} settings */
-export function aimWords({ aim_offset_m: offset }, settings) {
+/** What the aim's number is measured at. @param {Settings} settings */
+export const aimName = (settings) => (settings.aim === 'arm' ? 'Aim at arm’s length' : 'Aim');
+
+/** Where the aim lies. @param {Read} read */
+export function aimWords({ aim_offset_m: offset }) {
   if (Math.abs(offset) < STRAIGHT_M / 2) return 'dead centre';
-  const at = settings.aim === 'arm' ? ' at arm’s length' : '';
-  return Math.abs(offset) <= HOLE_M / 2 ? `${sideOf(offset)} of centre${at}, inside the cup` : `${sideOf(offset)} of the cup${at}`;
+  return Math.abs(offset) <= HOLE_M / 2 ? `${sideOf(offset)} of centre, in the cup` : `${sideOf(offset)} of the cup`;
 }
 
 /** Which way it breaks, and how far it swings out. @param {Read} read @param {Settings} settings */
-export function shapeWords({ path, apex, time_s }, settings) {
+export function shapeWords({ path, apex, time_s, aim_offset_m }, settings) {
   const ys = path.filter(([t]) => t <= time_s).map(([, , y]) => y);
   const [left, right] = [Math.max(...ys), -Math.min(...ys)];
   if (Math.max(left, right) < STRAIGHT_M) return 'Straight';
-  if (Math.min(left, right) >= STRAIGHT_M) return 'Double break';
+  const crosses = Math.abs(aim_offset_m) > STRAIGHT_M && aim_offset_m * apex.y_m < 0;
+  if (crosses || Math.min(left, right) >= STRAIGHT_M) return 'Double break';
   const way = apex.y_m > 0 ? 'Left to right' : 'Right to left';
   return `${way}, ${withUnit(Math.abs(apex.y_m), smallUnit(settings))} out at the apex`;
 }
 
 /** @param {Read} read @param {Settings} settings */
-export const apexWords = ({ apex }, settings) => `apex ${withUnit(Math.abs(apex.y_m), smallUnit(settings))}`;
+export const apexWords = ({ apex }, settings) => (Math.abs(apex.y_m) < STRAIGHT_M ? '' : `apex ${withUnit(Math.abs(apex.y_m), smallUnit(settings))}`);
 
 /** @param {Putt} putt */
 export const slopeWords = (putt) =>
@@ -51,7 +54,7 @@ export function pictureWords(putt, read, chance, settings) {
   if (!read) return green;
   const { number, unit } = aim(read, settings);
   const odds = chance === undefined ? '' : ` Make ${percent(chance)}.`;
-  return `${green} Aim ${number} ${unit} ${aimWords(read, settings)}. ${shapeWords(read, settings)}. Plays like ${withUnit(read.plays_like_m, distanceUnit(settings))} on the level.${odds}`;
+  return `${green} ${aimName(settings)} ${number} ${unit} ${aimWords(read)}. ${shapeWords(read, settings)}. Plays like ${withUnit(read.plays_like_m, distanceUnit(settings))} on the level.${odds}`;
 }
 
 /** @type {Record<Cost['change'], (settings: Settings) => string>} */

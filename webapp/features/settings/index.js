@@ -1,5 +1,5 @@
 /** @import {App, Feature} from '../../app.js' */
-import { fromText, unitOf } from '../../format.js';
+import { doesNotFit, fromText, unitOf } from '../../format.js';
 import { view } from './view.js';
 
 /** What is sensible here; what goes to the engine is checked there too. @type {Record<string, [number, number]>} */
@@ -17,8 +17,7 @@ function actions({ store }) {
       const value = fromText(text, unit);
       const [least, most] = LIMITS[name];
       if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
-        const said = (/** @type {number} */ si) => Number((si / unit.si).toFixed(1));
-        store.change(`refuse ${name}`, { problem: { field: name, text, message: `${label} goes from ${said(least)} to ${said(most)} ${unit.unit}; “${text}” does not fit.` } });
+        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, least, most, unit) } });
         return;
       }
       const usual = name === 'stimp_ft' || name === 'past_m' ? { putt: { ...putt, [name]: value } } : {};

@@ -12,6 +12,7 @@ const LINE_PX = 19;
  * @param {Note[]} notes @param {number} x where the words begin @param {1 | -1} side to which they run: 1 right, -1 left @param {number} top none stands above it
  */
 export function notes(notes, x, side, top) {
+  if (!notes.length) return '';
   const sorted = notes.toSorted((a, b) => a.at[1] - b.at[1]);
   const mid = (sorted.length - 1) / 2;
   const ys = sorted.map((note) => note.at[1]);
@@ -38,7 +39,7 @@ export function measure(hole, spot, text) {
   const anchor = !beside ? 'middle' : out > 0 ? 'start' : 'end';
   return svg`<g class="measure">
     <path d="M${hole[0]} ${y}H${spot[0]}M${hole[0]} ${y - 5}V${y + 5}M${spot[0]} ${y - 5}V${y + 5}"></path>
-    ${length > 3 ? svg`<text x=${x} y=${beside ? y + 5 : y - 9} text-anchor=${anchor}>${text}</text>` : ''}
+    <text x=${x} y=${beside ? y + 5 : y - 9} text-anchor=${anchor}>${text}</text>
   </g>`;
 }
 

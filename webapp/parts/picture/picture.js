@@ -23,6 +23,7 @@ const HIGH_NOTE_AT = 0.66;
 const LOW_NOTE_AT = 0.36;
 const NOTE_GAP_PX = 16;
 const LOW_SIDE_PX = 24;
+const ROOM_FOR_NOTES_PX = 220;
 
 /** @param {PathPoint} point @returns {[number, number]} */
 const xy = ([, x, y]) => [x, y];
@@ -54,8 +55,8 @@ function answer({ size, putt, read, window, stale, words }, { view, side, magnif
   const stop = px(...xy(past[past.length - 1]));
   const apex = px(read.apex.x_m, read.apex.y_m);
   const lowEdge = Math.max(...[...into, ...(window?.low_line ?? [])].map((point) => px(...xy(point))[0] * side), ball[0] * side) * side;
-  const named = [{ text: words.apex, at: apex, strong: true }];
-  if (window) {
+  const named = words.apex ? [{ text: words.apex, at: apex, strong: true }] : [];
+  if (window && size.height > ROOM_FOR_NOTES_PX) {
     named.push({ text: words.high, at: px(...xy(pointBeyond(window.high_line, L * HIGH_NOTE_AT))), strong: false });
     named.push({ text: words.low, at: px(...xy(pointBeyond(window.low_line, L * LOW_NOTE_AT))), strong: false });
   }
@@ -69,8 +70,8 @@ function answer({ size, putt, read, window, stale, words }, { view, side, magnif
     <path class="finish" d="M${stop[0] - 3.5} ${stop[1] - 3.5}l7 7m0 -7l-7 7"></path>
     <path class="path" d=${line(view, into)}></path>
     ${notes(named, notesX, side, magnified ? magnified.cy + magnified.radius + NOTE_GAP_PX : 0)}
-    <circle class="apex" cx=${apex[0]} cy=${apex[1]} r="4"></circle>
-    ${measure(hole, spot, words.aim)}
+    ${words.apex ? svg`<circle class="apex" cx=${apex[0]} cy=${apex[1]} r="4"></circle>` : ''}
+    ${words.aim ? measure(hole, spot, words.aim) : ''}
     <path class="spot" d="M${spot[0] - 7} ${spot[1]}h14M${spot[0]} ${spot[1] - 7}v14"></path>`;
 }
 
