@@ -7,10 +7,10 @@ import time
 from collections.abc import Iterator
 from pathlib import Path
 
-from flask import Flask, Response
+from flask import Flask, Response, request
 
 import offline
-from environment import ROOT, VENV
+from environment import ROOT
 
 WATCHED = ("webapp", "pycore")
 TAG = b'<script type="module" src="/dev/reload.js"></script></body>'
@@ -30,43 +30,45 @@ changes.onmessage = async () => {
 """
 
 
-def install(app: Flask, folder: Path) -> None:
-    """Add the routes, and start watching."""
-    changed = threading.Condition()
+def install(app: Flask, folder: Path, changed: threading.Condition) -> None:
+    """Answer for the development pages, and for the two files of the site that have to know of them."""
+
+    @app.before_request
+    def instead() -> Response | None:
+        answer = {
+            "/": _page,
+            "/precache.js": _precache,
+            "/dev/reload.js": lambda _: Response(SCRIPT, mimetype="text/javascript"),
+            "/dev/changes": lambda _: Response(_events(changed), mimetype="text/event-stream"),
+        }.get(request.path)
+        return answer(folder) if answer else None
+
+
+def watch(changed: threading.Condition) -> None:
+    """Rebuild on every change from now on, and tell those who wait for ``changed``."""
     threading.Thread(target=_watch, args=(changed,), daemon=True).start()
 
-    @app.get("/")
-    def page() -> bytes:
-        return _tagged(folder)
 
-    @app.get("/precache.js")
-    def precache() -> Response:
-        # The page with the tag is the page that the service worker has to keep
-        plain, tagged = (offline.integrity(page) for page in ((folder / "index.html").read_bytes(), _tagged(folder)))
-        return Response((folder / "precache.js").read_text().replace(plain, tagged), mimetype="text/javascript")
+def _page(folder: Path) -> Response:
+    return Response(_tagged(folder), mimetype="text/html")
 
-    @app.get("/dev/reload.js")
-    def script() -> Response:
-        return Response(SCRIPT, mimetype="text/javascript")
 
-    @app.get("/dev/changes")
-    def changes() -> Response:
-        def events() -> Iterator[str]:
-            yield ": listening\n\n"
-            while True:
-                with changed:
-                    changed.wait()
-                yield "data: changed\n\n"
-
-        return Response(events(), mimetype="text/event-stream")
-
-    @app.get("/dev/authority.pem")
-    def authority() -> Response:
-        return Response((VENV / "authority.pem").read_bytes(), mimetype="application/x-x509-ca-cert")
+def _precache(folder: Path) -> Response:
+    # The page with the tag is the page that the service worker has to keep
+    plain, tagged = (offline.integrity(page) for page in ((folder / "index.html").read_bytes(), _tagged(folder)))
+    return Response((folder / "precache.js").read_text().replace(plain, tagged), mimetype="text/javascript")
 
 
 def _tagged(folder: Path) -> bytes:
     return (folder / "index.html").read_bytes().replace(b"</body>", TAG)
+
+
+def _events(changed: threading.Condition) -> Iterator[str]:
+    yield ": listening\n\n"
+    while True:
+        with changed:
+            changed.wait()
+        yield "data: changed\n\n"
 
 
 def _watch(changed: threading.Condition) -> None:

@@ -3,6 +3,7 @@
 import mimetypes
 import socket
 import ssl
+import threading
 from pathlib import Path
 
 import segno
@@ -42,8 +43,10 @@ def application(folder: Path) -> Flask:
 
 def serve(port: int, lan: bool) -> int:
     """Build, serve until interrupted, rebuild on every change. ``lan`` serves phones on the local network too."""
+    changed = threading.Condition()
     app = application(dist.build())
-    reload.install(app, dist.DIST)
+    reload.install(app, dist.DIST, changed)
+    reload.watch(changed)
     host = _lan_address() if lan else "localhost"
     certificate = _certificate(host) if lan else None
     try:
@@ -59,10 +62,10 @@ def _introduce(address: str, port: int, lan: bool) -> None:
     segno.make(address, error="l").terminal(compact=True)
     if lan:
         needs = (
-            f"A phone on this network: trust the authority in {address}dev/authority.pem (or {AUTHORITY}),\n"
+            f"A phone on this network has to trust {AUTHORITY}: send it there, then\n"
             "  Android: Settings, Security, Install a certificate, CA certificate\n"
             "  iPhone: install the profile, then Settings, General, About, Certificate Trust Settings\n"
-            "then open the address. Without the trust neither the sensors nor the offline copy work."
+            "and open the address. Without the trust neither the sensors nor the offline copy work."
         )
     else:
         needs = (

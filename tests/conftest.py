@@ -1,18 +1,21 @@
 """What the tests share: the built site, a server that can be stopped, browsers, and the engine in the site's own runtime."""
 
 import json
+import logging
 import subprocess
 import threading
+import time
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
+import pytest
+from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
+from werkzeug.serving import BaseWSGIServer, make_server
+
 import dist as dist_module
 import environment
-import pytest
 import server
-from playwright.sync_api import BrowserContext, Playwright, sync_playwright
-from werkzeug.serving import BaseWSGIServer, make_server
 
 CHROMIUM_FLAGS = (
     "--no-sandbox",
@@ -24,6 +27,8 @@ CHROMIUM_FLAGS = (
     "--disable-sync",
 )
 PHONE = {"width": 390, "height": 844}
+
+logging.getLogger("werkzeug").setLevel(logging.WARNING)
 
 
 class Site:
@@ -140,3 +145,20 @@ def open_browser(playwright: Playwright, tmp_path: Path) -> Iterator[OpenBrowser
     yield open_browser
     for context in opened:
         context.close()
+
+
+type Until = Callable[..., None]
+
+
+@pytest.fixture(scope="session")
+def until() -> Until:
+    """Waits for a script of the page to come true, promises too. Playwright's own wait takes a promise for a yes."""
+
+    def until(page: Page, script: str, seconds: float = 30) -> None:
+        deadline = time.monotonic() + seconds
+        while not page.evaluate(script):
+            if time.monotonic() > deadline:
+                pytest.fail(f"never came true: {script}")
+            page.wait_for_timeout(50)
+
+    return until

@@ -1,0 +1,90 @@
+"""dist/: complete, the same every time, and runnable as it stands."""
+
+import json
+import posixpath
+import re
+
+import pytest
+
+import dist as dist_module
+import headers
+import offline
+import runtime
+import vendor
+
+
+def contents(folder):
+    return {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+
+
+def listed(folder):
+    return json.loads((folder / "precache.js").read_text().removeprefix("self.PRECACHE = ").removesuffix(";\n"))
+
+
+def test_every_file_is_kept_offline_or_left_out_on_purpose(dist):
+    left_out = {name for name in contents(dist) if name.startswith("screenshots/")} | {"sw.js", "precache.js", "_headers"}
+    kept = {name or "index.html" for name in listed(dist)}
+    assert kept == set(contents(dist)) - left_out
+
+
+def test_every_hash_is_that_of_the_file(dist):
+    files = contents(dist)
+    for name, integrity in listed(dist).items():
+        assert integrity == offline.integrity(files[name or "index.html"]), name
+
+
+def test_it_comes_out_the_same_again(dist):
+    assert contents(dist) == dist_module.site(runtime.files())
+
+
+def test_no_tool_and_no_type_is_in_it(dist):
+    assert not [name for name in contents(dist) if name.endswith((".d.ts", ".map", "package.json", "tsconfig.json"))]
+
+
+def test_every_module_imports_files_that_are_there(dist):
+    files = contents(dist)
+    for name, content in files.items():
+        if not name.endswith(".js") or name.startswith("runtime-"):
+            continue
+        for line in content.decode().split("\n"):
+            if line.lstrip().startswith(("*", "/*", "//")):
+                continue
+            for match in vendor.SPECIFIER.finditer(line):
+                assert match[3].startswith("."), f"{name} imports {match[3]}"
+                assert posixpath.normpath(posixpath.join(posixpath.dirname(name), match[3])) in files, f"{name}: {match[3]}"
+
+
+def test_every_address_in_the_page_and_the_manifest_is_there_and_relative(dist):
+    files = contents(dist)
+    page = files["index.html"].decode()
+    named = re.findall(r"""(?:href|src)="([^"#]+)\"""", page)
+    manifest = json.loads(files["app.webmanifest"])
+    named += [picture["src"] for kind in ("icons", "screenshots") for picture in manifest.get(kind, [])]
+    assert named
+    assert [name for name in named if name not in files] == []
+
+
+def test_the_library_and_the_engine_hold_byte_code_alone(runtime_folder):
+    for name in ("python.zip", "engine.zip"):
+        inside = runtime.archive.read(runtime_folder / name)
+        assert any(path.endswith(".pyc") for path in inside)
+        assert not [path for path in inside if path.endswith(".py")]
+
+
+def test_another_engine_has_another_folder():
+    assert runtime.folder({"engine.zip": b"a"}) != runtime.folder({"engine.zip": b"b"})
+
+
+def test_headers_are_written_for_static_hosts(dist):
+    text = (dist / "_headers").read_text()
+    for name, value in headers.HEADERS.items():
+        assert f"\n  {name}: {value}\n" in text
+
+
+def test_it_is_within_its_budget(dist):
+    assert offline.check_weight(offline.weights(contents(dist))) <= 3_600_000
+
+
+def test_a_site_over_its_budget_is_refused_with_the_heaviest_file_named():
+    with pytest.raises(offline.TooHeavy, match=r"3,600,001 bytes.*3,600,000.*\n.*3,600,000 big\.wasm"):
+        offline.check_weight({"big.wasm": 3_600_000, "small.js": 1})

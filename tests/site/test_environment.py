@@ -1,0 +1,53 @@
+"""Setting up from a bare machine."""
+
+import subprocess
+import sys
+
+import pytest
+
+import environment
+
+
+def test_the_right_python_is_its_own_answer():
+    assert environment.find_python() == sys.executable
+
+
+def test_another_python_finds_the_right_one_on_the_path(monkeypatch, tmp_path):
+    monkeypatch.setattr(sys, "version_info", (3, 11, 0))
+    monkeypatch.setenv("PYENV_ROOT", str(tmp_path))
+    (tmp_path / "python3.13").symlink_to(sys.executable)
+    monkeypatch.setenv("PATH", str(tmp_path))
+    assert environment.find_python() == str(tmp_path / "python3.13")
+
+
+def test_a_python_that_does_not_run_is_passed_over_and_what_to_install_is_said(monkeypatch, tmp_path):
+    monkeypatch.setattr(sys, "version_info", (3, 11, 0))
+    monkeypatch.setenv("PYENV_ROOT", str(tmp_path))
+    shim = tmp_path / "python3.13"
+    shim.write_text("#!/bin/sh\nexit 127\n")
+    shim.chmod(0o755)
+    monkeypatch.setenv("PATH", str(tmp_path))
+    with pytest.raises(environment.SetupError, match=r"Python 3\.13(.|\n)*pyenv install 3\.13"):
+        environment.find_python()
+
+
+def test_a_failed_step_says_what_ran_and_what_it_said():
+    with pytest.raises(environment.SetupError, match=r"(?s)no such thing.*This command failed: .*-c"):
+        environment._quietly([sys.executable, "-c", "raise SystemExit('no such thing')"])
+
+
+def test_a_stamp_holds_until_the_lock_changes(tmp_path):
+    lock, stamp = tmp_path / "lock.txt", tmp_path / "stamp"
+    lock.write_text("a==1")
+    assert not environment._fresh(stamp, lock)
+    environment._mark(stamp, lock)
+    assert environment._fresh(stamp, lock)
+    lock.write_text("a==2")
+    assert not environment._fresh(stamp, lock)
+
+
+def test_help_names_the_commands():
+    text = subprocess.run(
+        [sys.executable, str(environment.ROOT / "build"), "--help"], capture_output=True, text=True, check=True
+    ).stdout
+    assert all(command in text for command in ("serve", "test", "bench"))

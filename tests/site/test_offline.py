@@ -1,0 +1,128 @@
+"""After one visit the app needs no network; a new version waits, and is whole or not at all."""
+
+import json
+import shutil
+
+import pytest
+from playwright.sync_api import expect
+
+import offline
+
+WORKER_ACTIVE = "() => navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === 'activated')"
+WORKER_WAITING = "() => navigator.serviceWorker.getRegistration().then((found) => !!found?.waiting)"
+REGISTER = "() => navigator.serviceWorker.register('/sw.js').then(() => null, String)"
+KEPT = "() => caches.open('borrowline-files').then((cache) => cache.keys()).then((keys) => keys.length)"
+TITLE = "() => fetch('/').then((response) => response.text()).then((text) => text.match(/<title>(.*)<.title>/)[1])"
+
+
+@pytest.fixture
+def changing_site(site, tmp_path):
+    """The site in a folder of its own, to publish other versions in."""
+    copy = tmp_path / "site"
+    shutil.copytree(site.folder, copy)
+    site.stop()
+    site.folder = copy
+    site.start()
+    return site
+
+
+def publish(site, title):
+    """A version with another title in its page."""
+    page = site.folder / "index.html"
+    old = page.read_bytes()
+    page.write_bytes(old.replace(b"<title>Borrowline", f"<title>{title}".encode()))
+    precache = site.folder / "precache.js"
+    precache.write_text(precache.read_text().replace(offline.integrity(old), offline.integrity(page.read_bytes())))
+
+
+def visit(context, site, until):
+    page = context.new_page()
+    page.goto(site.url)
+    until(page, WORKER_ACTIVE)
+    return page
+
+
+def test_the_app_starts_and_reads_without_a_network_after_one_visit(open_browser, site, until):
+    context = open_browser()
+    page = visit(context, site, until)
+    context.close()
+    site.stop()
+
+    errors = []
+    page = open_browser().new_page()
+    page.on("console", lambda message: errors.append(message.text) if message.type == "error" else None)
+    page.on("pageerror", lambda error: errors.append(str(error)))
+    page.goto(site.url)
+    assert page.locator("#app > *").count()
+    answer = page.evaluate(
+        """async () => {
+          const { createEngine } = await import('/engine/client.js');
+          return createEngine().ask('read', { distance_m: 2.53, stimp_ft: 10, slope_percent: 2, fall_deg: 90, past_m: 0.3 });
+        }"""
+    )
+    assert answer["aim_deg"]
+    assert errors == []
+
+
+def test_everything_listed_is_kept(open_browser, site, until):
+    page = visit(open_browser(), site, until)
+    listed = json.loads((site.folder / "precache.js").read_text().removeprefix("self.PRECACHE = ").removesuffix(";\n"))
+    assert page.evaluate(KEPT) == len(set(listed.values()))
+
+
+def test_a_new_version_waits_until_it_is_asked_for(open_browser, changing_site, until):
+    context = open_browser()
+    page = visit(context, changing_site, until)
+    page.reload()
+    before = page.evaluate(KEPT)
+    publish(changing_site, "Newer")
+    page.evaluate("navigator.serviceWorker.getRegistration().then((found) => found.update())")
+    until(page, WORKER_WAITING)
+    assert page.evaluate(TITLE) == "Borrowline"
+
+    other = context.new_page()
+    other.goto(changing_site.url)
+    page.evaluate("navigator.serviceWorker.getRegistration().then((found) => found.waiting.postMessage({ type: 'take over' }))")
+    expect(page).to_have_title("Newer")
+    expect(other).to_have_title("Newer")
+    until(page, f"({KEPT})().then((kept) => kept === {before})")
+
+
+def test_a_version_with_a_wrong_file_is_refused_and_the_old_one_stays(open_browser, changing_site, until):
+    page = visit(open_browser(), changing_site, until)
+    page.reload()
+    publish(changing_site, "Newer")
+    spoiled = changing_site.folder / "index.html"
+    spoiled.write_bytes(spoiled.read_bytes() + b"<!-- cut or changed on the way -->")
+    state = page.evaluate(
+        """async () => {
+          const registration = await navigator.serviceWorker.getRegistration();
+          await registration.update();
+          const fresh = registration.installing;
+          await new Promise((done) => fresh.addEventListener('statechange', done));
+          return fresh.state;
+        }"""
+    )
+    assert state == "redundant"
+    page.reload()
+    assert page.title() == "Borrowline"
+
+
+def test_an_install_that_broke_off_fetches_only_what_is_missing(open_browser, changing_site, until):
+    lost = changing_site.folder / "style.css"
+    content = lost.read_bytes()
+    lost.unlink()
+    context = open_browser()
+    page = context.new_page()
+    page.goto(changing_site.url + "licences.txt")
+    page.evaluate(REGISTER)
+    until(page, f"({KEPT})().then((kept) => kept > 10)")
+    until(page, "() => navigator.serviceWorker.getRegistration().then((found) => !found?.installing)")
+    assert not page.evaluate(WORKER_ACTIVE)
+
+    lost.write_bytes(content)
+    fetched = []
+    context.on("request", lambda request: fetched.append(request.url) if request.service_worker else None)
+    page.evaluate(REGISTER)
+    until(page, WORKER_ACTIVE)
+    assert [url for url in fetched if not url.endswith(("sw.js", "precache.js"))] == [changing_site.url + "style.css"]

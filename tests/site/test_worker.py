@@ -1,0 +1,140 @@
+"""The engine's worker and its owner, in a browser: starts, snapshots, deaths, and answers that never queue up."""
+
+import pytest
+
+PUTT = {"distance_m": 2.53, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3048}
+SNAPSHOTS = "borrowline-snapshots"
+
+START = """async () => {
+  const { createEngine } = await import(new URL('engine/client.js', location.href).href);
+  window.states = [];
+  window.engine = createEngine({ onState: (state) => states.push(state) });
+}"""
+ASK = "(putt) => engine.ask('read', putt)"
+FAIL = "(putt) => engine.ask('read', putt).then(() => null, ({ code, message, field }) => ({ code, message, field }))"
+STATES = "() => states.map(({ kind }) => kind)"
+SNAPSHOT_KEPT = f"() => caches.open('{SNAPSHOTS}').then((cache) => cache.keys()).then((keys) => keys.length === 1)"
+# Memory as long as the real one, and as long as it says, of which nothing is right
+SPOIL = f"""async (length) => {{
+  const cache = await caches.open('{SNAPSHOTS}');
+  const [request] = await cache.keys();
+  const whole = (await (await cache.match(request)).arrayBuffer()).byteLength;
+  const headers = {{ 'Content-Length': String(whole) }};
+  await cache.put(request, new Response(new Uint8Array(length ?? whole).fill(7), {{ headers }}));
+}}"""
+SNAPSHOT_WHOLE = f"""async () => {{
+  const cache = await caches.open('{SNAPSHOTS}');
+  const [request] = await cache.keys();
+  const memory = request && new Uint8Array(await (await cache.match(request)).arrayBuffer());
+  return memory?.length > 1e7 && memory[0] !== 7;
+}}"""
+
+
+def start(context, site, path="licences.txt"):
+    """A page of the site's origin with an engine and nothing else."""
+    page = context.new_page()
+    page.goto(site.url + path)
+    page.evaluate(START)
+    return page
+
+
+READY = "states.at(-1).kind === 'ready'"
+
+
+@pytest.fixture
+def page(open_browser, site):
+    return start(open_browser(), site)
+
+
+def test_it_starts_from_its_files_and_the_next_time_from_the_snapshot(open_browser, site, until):
+    context = open_browser()
+    page = start(context, site)
+    first = page.evaluate(ASK, PUTT)
+    assert page.evaluate("states.at(-1)") == {"kind": "ready", "from": "files"}
+    until(page, SNAPSHOT_KEPT)
+    context.close()
+
+    again = start(open_browser(), site)
+    assert again.evaluate(ASK, PUTT) == first
+    assert again.evaluate("states.at(-1)") == {"kind": "ready", "from": "snapshot"}
+    assert again.evaluate(FAIL, {**PUTT, "distance_m": -1})["code"] == "bad_field"
+
+
+@pytest.mark.parametrize("length", [0, 1_000_000, None], ids=["empty", "cut short", "wrong"])
+def test_a_spoiled_snapshot_is_replaced(open_browser, site, length, until):
+    context = open_browser()
+    page = start(context, site)
+    page.evaluate(ASK, PUTT)
+    until(page, SNAPSHOT_KEPT)
+    page.evaluate(SPOIL, length)
+    page.close()
+
+    second = start(context, site)
+    until(second, READY)
+    assert second.evaluate(ASK, PUTT)["aim_deg"]
+    assert second.evaluate("states.at(-1).from") == "files"
+    until(second, SNAPSHOT_WHOLE)
+    second.close()
+    third = start(context, site)
+    assert third.evaluate(ASK, PUTT)["aim_deg"]
+    assert third.evaluate("states.at(-1).from") == "snapshot"
+
+
+def test_a_refusal_names_the_field_and_the_engine_lives_on(page):
+    refusal = page.evaluate(FAIL, {**PUTT, "distance_m": -1})
+    assert refusal["code"] == "bad_field"
+    assert refusal["field"] == "distance_m"
+    assert "30" in refusal["message"]
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+    assert page.evaluate(STATES).count("ready") == 1
+
+
+def test_a_worker_that_dies_is_replaced_and_what_waited_is_told(page, until):
+    until(page, READY)
+    page.workers[0].evaluate("setTimeout(() => { throw new Error('struck'); })")
+    until(page, "states.some(({ kind }) => kind === 'restarting')")
+    assert "struck" in page.evaluate("states.find(({ kind }) => kind === 'restarting').reason")
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+    assert page.evaluate(STATES)[-2:] == ["restarting", "ready"]
+
+
+def test_a_worker_that_falls_silent_is_replaced_and_what_waited_is_told(page, until):
+    until(page, READY)
+    page.workers[0].evaluate("self.close()")
+    told = page.evaluate(
+        "(putt) => Promise.all([engine.ask('read', putt), engine.ask('read', putt)]"
+        ".map((asked) => asked.then(() => null, ({ code }) => code)))",
+        PUTT,
+    )
+    assert told == ["engine_died", "engine_died"]
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+
+
+def test_an_engine_that_cannot_start_says_so_and_starts_when_asked_to(open_browser, site, until):
+    context = open_browser()
+    context.route("**/engine.zip", lambda route: route.fulfill(status=404))
+    page = start(context, site)
+    until(page, "states.at(-1).kind === 'failed'")
+    assert "404" in page.evaluate("states.at(-1).reason")
+    assert page.evaluate(STATES).count("restarting") == 2
+    assert page.evaluate(FAIL, PUTT)["code"] == "engine_failed"
+    context.unroute("**/engine.zip")
+    page.evaluate("engine.restart()")
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+
+
+def test_of_answers_under_the_finger_the_latest_wins(page, until):
+    until(page, READY)
+    distances = page.evaluate(
+        "async (putt) => (await Promise.all(Array.from({ length: 50 }, (_, i) =>"
+        " engine.latest('read', { ...putt, distance_m: 1 + i / 50 })))).map((value) => value !== undefined)",
+        PUTT,
+    )
+    assert distances == [True] + [False] * 48 + [True]
+
+
+def test_what_was_asked_for_good_is_not_replaced(page):
+    answers = page.evaluate(
+        "(putt) => Promise.all([engine.ask('read', putt), engine.latest('read', putt), engine.ask('read', putt)])", PUTT
+    )
+    assert all(answers)
