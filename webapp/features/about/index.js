@@ -2,7 +2,7 @@
 import { html } from 'lit-html';
 import { VERSION } from '../../version.js';
 
-const page = html`<main class="page prose">
+const page = html`<main class="page prose" tabindex="0">
   <h1>About</h1>
   <p class="lead">Borrowline reads a putt: where to start the ball, how hard, and how much room there is. Borrow is the allowance that a slope asks.</p>
   <h2>For practice</h2>

@@ -11,8 +11,8 @@ export function answer({ read, refusal, settings }) {
   const words = aimWords(read.value);
   const pace = distanceUnit(settings);
   return html`<section class="answer" aria-live="polite">
-    <h1><span class="over">${aimName(settings)}</span><span class="big">${words === 'dead centre' ? '0' : number}<small>${unit}</small></span><span class="say">${words}</span></h1>
-    <p class="pace"><span class="over">Plays like</span><span class="big">${inUnit(read.value.plays_like_m, pace)}<small>${pace.unit}</small></span><span class="say">on the level</span></p>
+    <h1><span class="over">${aimName(settings)}</span> <span class="big">${words === 'dead centre' ? '0' : number}<small> ${unit}</small></span> <span class="say">${words}</span></h1>
+    <p class="pace"><span class="over">Plays like</span> <span class="big">${inUnit(read.value.plays_like_m, pace)}<small> ${pace.unit}</small></span> <span class="say">on the level</span></p>
     <p class="shape">${shapeWords(read.value, settings)}</p>
   </section>`;
 }

@@ -27,16 +27,18 @@ function cell({ putt, station, settings, active, problem }, act, { field, name }
   const value = valueOf(putt, station, field);
   const unit = unitOf(field, settings);
   const shown = inUnit(value, unit);
+  // Paces have no short sign: they stand for the name instead
+  const [over, sign] = unit.unit === 'paces' ? ['Paces', ''] : [name, unit.unit];
   if (field !== active)
     return html`<button type="button" class="cell" aria-label="${name}, ${inWords(field, value, settings)}" @click=${() => act.choose(field)}>
-      <span class="cell-name">${name}</span><span class="cell-value">${field === 'fall_deg' ? arrow(value) : html`${shown}<small>${unit.unit}</small>`}</span>
+      <span class="cell-name">${over}</span><span class="cell-value">${field === 'fall_deg' ? arrow(value) : html`${shown} <small>${sign}</small>`}</span>
     </button>`;
   const typed = problem?.field === field ? problem.text : shown;
-  return html`<label class="cell held"><span class="cell-name">${name}</span><span class="cell-value">
+  return html`<label class="cell held"><span class="cell-name">${over}</span><span class="cell-value">
     <input id="entry" size=${typed.length} inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}" aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
       .value=${typed} @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}
       @change=${(/** @type {Event} */ event) => act.enterField(field, /** @type {HTMLInputElement} */ (event.target).value)}
-      @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === 'Enter' && /** @type {HTMLInputElement} */ (event.target).blur()}><small>${unit.unit}</small></span></label>`;
+      @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === 'Enter' && /** @type {HTMLInputElement} */ (event.target).blur()}><small>${sign}</small></span></label>`;
 }
 
 /** @param {number} value @param {number} of */

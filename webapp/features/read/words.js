@@ -22,7 +22,7 @@ export function fallWords(fall_deg) {
 const sideOf = (y_m) => (y_m > 0 ? 'left' : 'right');
 
 /** What the aim's number is measured at. @param {Settings} settings */
-export const aimName = (settings) => (settings.aim === 'arm' ? 'Aim at arm’s length' : 'Aim');
+export const aimName = (settings) => (settings.aim === 'arm' ? 'Aim, arm’s length' : 'Aim');
 
 /** Where the aim lies. @param {Read} read */
 export function aimWords({ aim_offset_m: offset }) {

@@ -1,0 +1,55 @@
+"""Nothing clipped, nothing sideways, nothing too small for a thumb, from 320 px to a desk."""
+
+from typing import Any
+
+import pytest
+
+SCREENS = [(320, 568), (320, 700), (390, 664), (390, 844), (844, 390), (1280, 800)]
+PUTTS = {
+    "long": {"distance_m": 29.9, "slope_percent": 1.5, "fall_deg": 100, "stimp_ft": 12.5, "past_m": 0.9},
+    "short": {"distance_m": 0.5, "slope_percent": 3, "fall_deg": -90, "stimp_ft": 10, "past_m": 0.3},
+    "wide": {"distance_m": 6, "slope_percent": 5, "fall_deg": 90, "stimp_ft": 11, "past_m": 0.3},
+}
+OVERFLOWING = """() => [...document.querySelectorAll('h1, p, span, button, a, label, input, legend, text, th, td')]
+  .filter(element => element.getClientRects().length && !element.closest('.tape'))
+  .filter(element => {
+    const box = element.getBoundingClientRect();
+    return box.left < -0.5 || box.right > innerWidth + 0.5 || element.scrollWidth > element.clientWidth + 1 && getComputedStyle(element).display !== 'inline';
+  }).map(element => element.outerHTML.slice(0, 100))"""
+SMALL = """() => [...document.querySelectorAll('button, a, input, [role=slider]')]
+  .map(element => [element.outerHTML.slice(0, 80), element.getBoundingClientRect()])
+  .filter(([, box]) => box.width && (box.width < 43.5 || box.height < 43.5)).map(([html]) => html)"""
+
+
+@pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in SCREENS], indirect=True, ids=str)
+@pytest.mark.parametrize("putt", PUTTS.values(), ids=PUTTS)
+def test_the_read_fits(phone: Any, putt: dict[str, float]) -> None:
+    page = phone.ready(putt=putt, settings={"aim": "arm", "distance": "paces"})
+    for screen in ("Read", "Settings", "About"):
+        page.get_by_role("link", name=screen).click()
+        page.wait_for_function("screen => document.querySelector('[aria-current=page]').textContent === screen", arg=screen)
+        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth")
+        assert page.evaluate(OVERFLOWING) == []
+        assert page.evaluate(SMALL) == []
+
+
+@pytest.mark.parametrize("phone", [{"viewport": {"width": 390, "height": h}} for h in (664, 844)], indirect=True, ids=str)
+@pytest.mark.parametrize("cell", ["Slope", "Falls"])
+def test_the_main_job_needs_no_scrolling(phone: Any, cell: str) -> None:
+    page = phone.ready(putt=PUTTS["wide"])
+    page.locator(f".cell[aria-label^='{cell}']").click()
+    assert page.evaluate(
+        "(() => { const main = document.querySelector('main'); return main.scrollHeight <= main.clientHeight; })()"
+    )
+
+
+@pytest.mark.parametrize("phone", [{"viewport": {"width": 320, "height": 640}}], indirect=True)
+@pytest.mark.parametrize("sheet", ["More slopes", "Make", "Cost of a miss"])
+def test_the_sheets_fit(phone: Any, sheet: str) -> None:
+    page = phone.ready(putt=PUTTS["wide"])
+    page.locator(".deeper").get_by_role("button", name=sheet).click()
+    page.get_by_role("button", name="Done").wait_for()
+    assert page.evaluate(OVERFLOWING) == []
+    assert page.evaluate(
+        "(() => { const sheet = document.querySelector('dialog'); return sheet.scrollWidth <= sheet.clientWidth; })()"
+    )
