@@ -35,13 +35,15 @@ def install(app: Flask, folder: Path, changed: threading.Condition) -> None:
 
     @app.before_request
     def instead() -> Response | None:
-        answer = {
-            "/": _page,
-            "/precache.js": _precache,
-            "/dev/reload.js": lambda _: Response(SCRIPT, mimetype="text/javascript"),
-            "/dev/changes": lambda _: Response(_events(changed), mimetype="text/event-stream"),
-        }.get(request.path)
-        return answer(folder) if answer else None
+        if request.path == "/":
+            return Response(_tagged(folder), mimetype="text/html")
+        if request.path == "/precache.js":
+            return Response(_precache(folder), mimetype="text/javascript")
+        if request.path == "/dev/reload.js":
+            return Response(SCRIPT, mimetype="text/javascript")
+        if request.path == "/dev/changes":
+            return Response(_events(changed), mimetype="text/event-stream")
+        return None
 
 
 def watch(changed: threading.Condition) -> None:
@@ -49,14 +51,10 @@ def watch(changed: threading.Condition) -> None:
     threading.Thread(target=_watch, args=(changed,), daemon=True).start()
 
 
-def _page(folder: Path) -> Response:
-    return Response(_tagged(folder), mimetype="text/html")
-
-
-def _precache(folder: Path) -> Response:
+def _precache(folder: Path) -> str:
     # The page with the tag is the page that the service worker has to keep
     plain, tagged = (offline.integrity(page) for page in ((folder / "index.html").read_bytes(), _tagged(folder)))
-    return Response((folder / "precache.js").read_text().replace(plain, tagged), mimetype="text/javascript")
+    return (folder / "precache.js").read_text().replace(plain, tagged)
 
 
 def _tagged(folder: Path) -> bytes:

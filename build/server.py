@@ -10,7 +10,7 @@ import segno
 import trustme
 from flask import Flask, Response, send_from_directory
 from werkzeug.exceptions import NotFound
-from werkzeug.serving import make_server
+from werkzeug.serving import BaseWSGIServer, make_server
 
 import dist
 import environment
@@ -39,6 +39,32 @@ def application(folder: Path) -> Flask:
         return response
 
     return app
+
+
+class Site:
+    """A folder served as a static host would; stopped, it is a phone without a signal."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.port = 0
+        self._server: BaseWSGIServer | None = None
+        self.start()
+
+    @property
+    def url(self) -> str:
+        return f"http://localhost:{self.port}/"
+
+    def start(self) -> None:
+        """Serve, at the same address as before."""
+        self._server = make_server("localhost", self.port, application(self.folder), threaded=True)
+        self.port = self._server.port
+        threading.Thread(target=self._server.serve_forever, daemon=True).start()
+
+    def stop(self) -> None:
+        if self._server:
+            self._server.shutdown()
+            self._server.server_close()
+            self._server = None
 
 
 def serve(port: int, lan: bool) -> int:

@@ -3,7 +3,6 @@
 import json
 import logging
 import subprocess
-import threading
 import time
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -11,50 +10,15 @@ from typing import Any
 
 import pytest
 from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
-from werkzeug.serving import BaseWSGIServer, make_server
 
+import browser
 import dist as dist_module
 import environment
-import server
+from server import Site
 
-CHROMIUM_FLAGS = (
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-)
 PHONE = {"width": 390, "height": 844}
 
 logging.getLogger("werkzeug").setLevel(logging.WARNING)
-
-
-class Site:
-    """A folder served as a static host would; stopped, it is a phone without a signal."""
-
-    def __init__(self, folder: Path) -> None:
-        self.folder = folder
-        self.port = 0
-        self._server: BaseWSGIServer | None = None
-        self.start()
-
-    @property
-    def url(self) -> str:
-        return f"http://localhost:{self.port}/"
-
-    def start(self) -> None:
-        """Serve, at the same address as before."""
-        self._server = make_server("localhost", self.port, server.application(self.folder), threaded=True)
-        self.port = self._server.port
-        threading.Thread(target=self._server.serve_forever, daemon=True).start()
-
-    def stop(self) -> None:
-        if self._server:
-            self._server.shutdown()
-            self._server.server_close()
-            self._server = None
 
 
 class EngineRuntime:
@@ -133,12 +97,7 @@ def open_browser(playwright: Playwright, tmp_path: Path) -> Iterator[OpenBrowser
     opened: list[BrowserContext] = []
 
     def open_browser(profile: str = "profile", **options: Any) -> BrowserContext:
-        context = playwright.chromium.launch_persistent_context(
-            tmp_path / profile,
-            executable_path=environment.chromium(),
-            args=list(CHROMIUM_FLAGS),
-            **{"viewport": PHONE, "has_touch": True, **options},
-        )
+        context = browser.open_store(playwright, tmp_path / profile, **{"viewport": PHONE, "has_touch": True, **options})
         opened.append(context)
         return context
 

@@ -35,5 +35,5 @@ def test_a_package_of_the_build_is_not_copied():
 
 
 def test_an_unknown_module_is_named():
-    with pytest.raises(SetupError, match="lit-html/nothing.js"):
+    with pytest.raises(SetupError, match=r"lit-html/nothing\.js"):
         Library({}).linked("main.js", "import 'lit-html/nothing.js';")

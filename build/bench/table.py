@@ -1,0 +1,41 @@
+"""``python3 build bench``: every measurement, one table."""
+
+import tempfile
+from pathlib import Path
+
+from playwright.sync_api import sync_playwright
+
+import dist
+from bench import answers, solver, start, weight
+from bench.row import Row
+from environment import step
+
+HEADINGS = ("what", "ours", "against", "ratio", "at most", "")
+
+
+def show() -> int:
+    """Measure and print. Returns 1 where a ratio is over its limit."""
+    folder = dist.build()
+    rows = weight.rows(folder)
+    with step("Racing the solver"):
+        rows += solver.rows()
+    with tempfile.TemporaryDirectory() as store, sync_playwright() as playwright:
+        with step("Starting browsers"):
+            rows += start.rows(playwright, folder, Path(store))
+        with step("Asking in the browser"):
+            rows += answers.rows(playwright, folder, Path(store))
+    print(text(rows))
+    return 0 if all(row.holds for row in rows) else 1
+
+
+def text(rows: list[Row]) -> str:
+    """The table in Markdown."""
+    cells = [HEADINGS, *map(_cells, rows)]
+    widths = [max(map(len, column)) for column in zip(*cells, strict=True)]
+    cells.insert(1, tuple("-" * width for width in widths))
+    lines = (" | ".join(map(str.ljust, line, widths)) for line in cells)
+    return "\n".join(f"| {line} |" for line in lines)
+
+
+def _cells(row: Row) -> tuple[str, ...]:
+    return row.what, row.ours, row.other, f"{row.ratio:.3g}", f"{row.limit:.3g}", "holds" if row.holds else "FAILS"

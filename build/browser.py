@@ -1,0 +1,25 @@
+"""Chromium as the tests and benchmarks run it."""
+
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import BrowserContext, Playwright
+
+import environment
+
+FLAGS = (
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+)
+
+
+def open_store(playwright: Playwright, store: Path, **options: Any) -> BrowserContext:
+    """A browser that keeps in ``store`` what it keeps: close it and open it again to restart it."""
+    return playwright.chromium.launch_persistent_context(
+        store, executable_path=environment.chromium(), args=list(FLAGS), **options
+    )
