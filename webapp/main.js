@@ -5,7 +5,7 @@ import { keepSaved, load } from './records/saved.js';
 import { watchInstall } from './device/install.js';
 import { wear, watchNight } from './device/theme.js';
 import { watchUpdates } from './device/update.js';
-import { page } from './features/frame.js';
+import { page } from './page.js';
 import { read } from './features/read/index.js';
 import { settings } from './features/settings/index.js';
 import { about } from './features/about/index.js';

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
+
 from pycore import api
 
 KEY = "borrowline"

@@ -2,9 +2,10 @@
 
 from typing import Any
 
-import environment
 import pytest
 from playwright.sync_api import Page, expect
+
+import environment
 
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
 AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
@@ -42,9 +43,8 @@ def test_axe_finds_nothing(phone: Any, theme: str) -> None:
 def test_ink_stands_out_in_sunlight(phone: Any, theme: str) -> None:
     page = phone.open(settings={"theme": theme})
     page.locator(".answer").wait_for()
-    colours = page.evaluate(
-        "['--paper', '--ink', '--soft', '--mark'].map(name => getComputedStyle(document.documentElement).getPropertyValue(name))"
-    )
+    worn = "getComputedStyle(document.documentElement)"
+    colours = page.evaluate(f"['--paper', '--ink', '--soft', '--mark'].map(name => {worn}.getPropertyValue(name))")
 
     def luminance(colour: str) -> float:
         channels = [int(colour.strip()[i : i + 2], 16) / 255 for i in (1, 3, 5)]

@@ -1,6 +1,7 @@
 """What the phone keeps: the last read at once, without engine or network, and nothing that a bad record can break."""
 
 import re
+import shutil
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -42,6 +43,31 @@ def test_it_works_with_no_signal_after_the_first_visit(site: Any, open_browser: 
     expect(page.locator("#entry")).to_have_value("15")
     expect(page.locator(".answer .pace")).to_contain_text("15", timeout=60_000)
     expect(page.locator(".window:not(.stale)")).to_have_count(1)
+
+
+def test_a_new_version_is_offered_and_taken_when_asked(
+    site: Any, dist: Path, tmp_path: Path, open_browser: Callable[..., BrowserContext]
+) -> None:
+    folder = shutil.copytree(dist, tmp_path / "site")
+    served = type(site)(folder)
+    page = open_browser().pages[0]
+    page.goto(served.url)
+    page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+    page.reload()
+    page.locator("#entry").wait_for()
+    offer = page.get_by_text("A new version is ready.")
+    expect(offer).to_have_count(0)
+    with (folder / "precache.js").open("a") as precache:
+        precache.write("// newer\n")
+    page.evaluate(
+        "navigator.serviceWorker.ready.then(registration => registration.update()).then(() => { window.old = true; })"
+    )
+    expect(offer).to_be_visible()
+    page.get_by_role("button", name="Use it now").click()
+    page.wait_for_function("() => !window.old")
+    page.locator("#entry").wait_for()
+    expect(offer).to_have_count(0)
+    served.stop()
 
 
 @pytest.mark.parametrize(

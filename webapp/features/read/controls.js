@@ -14,9 +14,9 @@ import { fallWords } from './words.js';
 const HINTS = {
   distance_m: 'Ball to hole',
   slope_percent: 'How steep',
-  fall_deg: 'Which way it runs down',
+  fall_deg: 'The way it runs down',
   stimp_ft: 'Green speed',
-  past_m: 'How far a miss should run past',
+  past_m: 'Pace past the hole',
 };
 
 /** @param {number} deg */

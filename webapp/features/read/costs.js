@@ -13,7 +13,7 @@ export function costs({ costs, refusal, settings }, act) {
     ? html`<p>${refusal.value}</p>`
     : html`<p>The same aim and pace, with one thing off.</p>
       <table class="costs"><thead><tr><th scope="col">Off by</th><th scope="col">The ball</th></tr></thead><tbody>
-        ${(costs?.value ?? []).map((cost) => html`<tr><th scope="row">${CHANGES[cost.change](settings)}</th><td class=${cost.holed ? 'drops' : ''}>${finishWords(cost, settings)}</td></tr>`)}
+        ${(costs?.value ?? []).map((cost) => html`<tr><th scope="row">${CHANGES[cost.change]}</th><td class=${cost.holed ? 'drops' : ''}>${finishWords(cost, settings)}</td></tr>`)}
       </tbody></table>`;
   return sheet({ title: 'Cost of a miss', body, onClose: act.close });
 }

@@ -57,14 +57,14 @@ export function pictureWords(putt, read, chance, settings) {
   return `${green} ${aimName(settings)} ${number} ${unit} ${aimWords(read)}. ${shapeWords(read, settings)}. Plays like ${withUnit(read.plays_like_m, distanceUnit(settings))} on the level.${odds}`;
 }
 
-/** @type {Record<Cost['change'], (settings: Settings) => string>} */
+/** @type {Record<Cost['change'], string>} */
 export const CHANGES = {
-  slope: () => 'Slope ½ % more',
-  speed: () => 'Green 1 ft faster',
-  start_left: () => 'Start 1° left',
-  start_right: () => 'Start 1° right',
-  pace_long: () => 'Pace 5 % long',
-  pace_short: () => 'Pace 5 % short',
+  slope: 'Slope ½ % more',
+  speed: 'Green 1 ft faster',
+  start_left: 'Start 1° left',
+  start_right: 'Start 1° right',
+  pace_long: 'Pace 5 % long',
+  pace_short: 'Pace 5 % short',
 };
 
 /** Where a missed putt finishes. @param {Cost} cost @param {Settings} settings */

@@ -8,7 +8,7 @@ const ROW_PX = 30;
 
 /** One stroke, broad uphill and pointed downhill. @param {number} cx @param {number} cy @param {number} percent @param {number} fall_deg */
 function stroke(cx, cy, percent, fall_deg) {
-  const half = (4 + 2.4 * percent) / 2;
+  const half = (5 + 2.6 * percent) / 2;
   const broad = 1.4;
   const a = (fall_deg * Math.PI) / 180;
   const [dx, dy] = [Math.sin(a), -Math.cos(a)];

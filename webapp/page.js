@@ -1,7 +1,7 @@
 /**
  * What stands round every screen: the quiet lines and the row of screens.
- * @import {State} from '../types.js'
- * @import {Feature} from '../app.js'
+ * @import {State} from './types.js'
+ * @import {Feature} from './app.js'
  */
 import { html } from 'lit-html';
 
