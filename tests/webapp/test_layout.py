@@ -17,7 +17,7 @@ OVERFLOWING = """() => [...document.querySelectorAll('h1, p, span, button, a, la
     const clips = element.scrollWidth > element.clientWidth + 1 && getComputedStyle(element).display !== 'inline';
     return clips || box.left < -0.5 || box.right > innerWidth + 0.5;
   }).map(element => element.outerHTML.slice(0, 100))"""
-SMALL = """() => [...document.querySelectorAll('button, a, input, [role=slider]')]
+SMALL = """() => [...document.querySelectorAll('button, a, input:not(.cell input), .cell, [role=slider]')]
   .map(element => [element.outerHTML.slice(0, 80), element.getBoundingClientRect()])
   .filter(([, box]) => box.width && (box.width < 43.5 || box.height < 43.5)).map(([html]) => html)"""
 

@@ -8,7 +8,7 @@ import { BALL_M, HOLE_M } from '../../format.js';
 import { frameAtHole, line, pathUntil } from './frame.js';
 
 /** How much green it shows, from its centre to its rim. */
-const REACH_M = 0.11;
+const REACH_M = 0.12;
 const RIM_PX = 12;
 const NEEDED_BELOW_PX = 44;
 
@@ -39,8 +39,8 @@ export function place(size, side, distance_m, view) {
 export function loupe({ cx, cy, radius, frame: close }, hole, distance_m, read, window) {
   const away = Math.hypot(cx - hole[0], cy - hole[1]);
   const edge = [cx + ((hole[0] - cx) * radius) / away, cy + ((hole[1] - cy) * radius) / away];
-  const lip = read?.path.findLast(([t, x, y]) => t < read.time_s && Math.hypot(x - distance_m, y) >= (HOLE_M + BALL_M) / 2);
-  const entering = lip && close.px(lip[1], lip[2]);
+  const lip = read && atTheLip(read, distance_m);
+  const entering = lip && close.px(...lip);
   return svg`<g class="loupe">
     <path class="leader" d="M${edge[0]} ${edge[1]}L${hole[0]} ${hole[1]}"></path>
     <clipPath id="loupe-clip"><circle cx=${cx} cy=${cy} r=${radius}></circle></clipPath>
@@ -55,6 +55,16 @@ export function loupe({ cx, cy, radius, frame: close }, hole, distance_m, read, 
     </g>
     <circle class="loupe-ring" cx=${cx} cy=${cy} r=${radius}></circle>
   </g>`;
+}
+
+/** Where the ball is when it comes to the edge of the hole. @param {Read} read @param {number} distance_m @returns {[number, number] | undefined} */
+function atTheLip({ path, time_s }, distance_m) {
+  const away = path.map(([, x, y]) => Math.hypot(x - distance_m, y) - (HOLE_M + BALL_M) / 2);
+  const i = path.findLastIndex(([t], n) => t < time_s && away[n] >= 0);
+  if (i < 0 || i + 1 === path.length) return undefined;
+  const part = away[i] / (away[i] - Math.min(0, away[i + 1]));
+  const [[, x0, y0], [, x1, y1]] = [path[i], path[i + 1]];
+  return [x0 + part * (x1 - x0), y0 + part * (y1 - y0)];
 }
 
 /** The ground between the soft high line and the firm low line. @param {Frame} frame @param {Window} window */
