@@ -1,5 +1,6 @@
 """Serves dist/ as a static host would, and while one works on it rebuilds and reloads."""
 
+import logging
 import mimetypes
 import socket
 import ssl
@@ -19,6 +20,7 @@ import reload
 
 AUTHORITY = environment.VENV / "authority.pem"
 
+logging.getLogger("werkzeug").setLevel(logging.WARNING)
 mimetypes.add_type(headers.MANIFEST_TYPE, ".webmanifest")
 
 

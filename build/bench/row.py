@@ -22,4 +22,4 @@ class Row:
 
 
 def milliseconds(seconds: float) -> str:
-    return f"{seconds * 1e3:.3g} ms"
+    return f"{seconds * 1e3:.0f} ms" if seconds > 0.1 else f"{seconds * 1e3:.2g} ms"

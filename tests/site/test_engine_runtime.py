@@ -1,0 +1,29 @@
+"""The engine in the Python that the site ships answers as it does here."""
+
+import json
+
+import pytest
+from pycore.api import EXAMPLES, answer
+
+
+def close(here, there):
+    """The same answer, but for the last bits that another C library rounds otherwise."""
+    if isinstance(here, dict):
+        return here.keys() == there.keys() and all(close(here[name], there[name]) for name in here)
+    if isinstance(here, list):
+        return len(here) == len(there) and all(map(close, here, there))
+    return here == pytest.approx(there, rel=1e-9, abs=1e-9)
+
+
+@pytest.mark.parametrize("request_", EXAMPLES, ids=lambda request: request["ask"])
+def test_examples(engine_runtime, request_):
+    here = json.loads(answer(json.dumps(request_)))
+    assert here["ok"]
+    assert close(here, engine_runtime.ask(**request_))
+
+
+@pytest.mark.parametrize("text", ["", "{", "[]", '{"ask": "nothing"}', '{"ask": "read", "distance_m": NaN}', "é" * 1000])
+def test_refusals(engine_runtime, text):
+    reply = json.loads(engine_runtime.answer(text))
+    assert not reply["ok"]
+    assert reply == json.loads(answer(text))
