@@ -33,6 +33,7 @@ def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
         url = _visit(playwright, mine, ours)
         taken["first"].append(_start(playwright, mine, url, "files"))
         taken["later"].append(_start(playwright, mine, url, "snapshot"))
+        _make(playwright, theirs)
         taken["plain"].append(_start(playwright, theirs, plain.url, "plain"))
     plain.stop()
     first, later, other = (median(taken[kind]) for kind in ("first", "later", "plain"))
@@ -68,6 +69,13 @@ def _visit(playwright: Playwright, store: Path, folder: Path) -> str:
     context.close()
     site.stop()
     return site.url
+
+
+def _make(playwright: Playwright, store: Path) -> None:
+    """A store that a browser has set up and nothing more, since ours was set up by its visit."""
+    context = browser.open_store(playwright, store)
+    context.new_page().goto("about:blank")
+    context.close()
 
 
 def _until(page: Page, script: str) -> Any:

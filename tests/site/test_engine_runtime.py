@@ -3,6 +3,7 @@
 import json
 
 import pytest
+
 from pycore.api import EXAMPLES, answer
 
 
