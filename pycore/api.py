@@ -1,0 +1,52 @@
+"""The one door of the engine: JSON in, JSON out, never an exception."""
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+import pycore.putt.asks as putt
+from pycore.desk import Desk
+from pycore.errors import Refusal
+from pycore.fields import parse
+
+MAX_REQUEST_CHARACTERS = 4_000_000
+
+DESKS: Mapping[str, Desk[Any, Any]] = {**putt.DESKS}
+EXAMPLES: list[dict[str, Any]] = [*putt.EXAMPLES]
+
+
+def answer(request: str) -> str:
+    """Answer a request.
+
+    Parameters
+    ----------
+    request : a JSON object with ``ask``, the name of the question, and the question's own fields.
+
+    Returns
+    -------
+    ``{"ok": true, "value": ...}``, or ``{"ok": false, "code": ..., "message": ..., "field": ...}`` where the request is
+    wrong or has no answer.
+    """
+    try:
+        fields = _read(request)
+        ask = fields.pop("ask", None)
+        desk = DESKS.get(ask) if isinstance(ask, str) else None
+        if desk is None:
+            raise Refusal("unknown_ask", f"ask takes one of {', '.join(DESKS)}", "ask")
+        return json.dumps({"ok": True, "value": desk.answer(parse(desk.request, fields))}, allow_nan=False)
+    except Refusal as refusal:
+        return json.dumps({"ok": False, "code": refusal.code, "message": refusal.message, "field": refusal.field})
+
+
+def _read(request: str) -> dict[str, Any]:
+    if len(request) > MAX_REQUEST_CHARACTERS:
+        raise Refusal(
+            "too_large", f"the request has {len(request):,} characters; up to {MAX_REQUEST_CHARACTERS:,} will do", None
+        )
+    try:
+        fields = json.loads(request)
+    except (ValueError, RecursionError) as error:
+        raise Refusal("bad_json", f"the request is not plain JSON: {error}"[:200], None) from None
+    if not isinstance(fields, dict):
+        raise Refusal("bad_json", "the request takes a JSON object", None)
+    return fields

@@ -1,0 +1,22 @@
+"""A desk: one question of a capability, with the types of its request and its answer."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+
+@dataclass(frozen=True)
+class Desk[Request, Answer]:
+    """One question that the engine answers.
+
+    ``request`` is the dataclass that the door fills and checks, ``answer`` the function that turns it into a TypedDict
+    of plain JSON values; its return annotation is the answer's type.
+    """
+
+    request: Callable[..., Request]
+    answer: Callable[[Request], Answer]
+
+    @property
+    def reply(self) -> Any:
+        """The type of the answer."""
+        return self.answer.__annotations__["return"]

@@ -1,0 +1,155 @@
+"""Checks at the door: from plain JSON to a typed request, or a refusal that names field, value and range.
+
+A request is a frozen dataclass. Its fields say what they take with ``Annotated[float, Range(0.3, 30, "m")]``; a field
+with a default may be left out, and so may no other. The same annotations give the page its TypeScript types.
+"""
+
+import dataclasses
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import MISSING, dataclass
+from functools import cache
+from types import NoneType, UnionType
+from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
+
+from pycore.errors import Refusal
+
+
+@dataclass(frozen=True)
+class Range:
+    """What a number may be: ``low`` to ``high``, both included, in ``unit``."""
+
+    low: float
+    high: float
+    unit: str = ""
+
+    def __str__(self) -> str:
+        return f"a number from {self.low:g} to {self.high:g} {self.unit}".rstrip()
+
+
+@dataclass(frozen=True)
+class Length:
+    """How many entries a list may have, or how many characters a text: ``low`` to ``high``, both included."""
+
+    low: int
+    high: int
+
+
+def parse[T](kind: Callable[..., T], data: Mapping[str, Any], path: str = "") -> T:
+    """A request of type ``kind`` from the JSON object ``data``.
+
+    Parameters
+    ----------
+    kind : a dataclass whose fields carry the annotations above.
+    data : the object as ``json`` read it.
+    path : where the object stands in the request, for messages: ``stations[1].`` or nothing.
+
+    Raises
+    ------
+    Refusal : ``unknown_field``, ``missing_field`` or ``bad_field``, for the first field that is wrong.
+    """
+    expected = _fields(kind)
+    for name in data:
+        if name not in expected:
+            raise Refusal(
+                "unknown_field", f"{path}{_shown(name)} is no field here; there are {', '.join(expected)}", f"{path}{name}"[:80]
+            )
+    values = {}
+    for name, (hint, needed) in expected.items():
+        if name in data:
+            values[name] = _value(hint, data[name], path + name)
+        elif needed:
+            raise Refusal("missing_field", f"{path}{name} is missing; it takes {_takes(hint)}", path + name)
+    return kind(**values)
+
+
+@cache
+def _fields(kind: Any) -> dict[str, tuple[Any, bool]]:
+    hints = get_type_hints(kind, include_extras=True)
+    return {
+        field.name: (hints[field.name], field.default is MISSING and field.default_factory is MISSING)
+        for field in dataclasses.fields(kind)
+    }
+
+
+def _value(hint: Any, value: Any, path: str) -> Any:
+    hint, rules = _split(hint)
+    origin = get_origin(hint)
+    if hint is float or hint is int:
+        # bool is an int to Python, but true is no number to a person
+        number = isinstance(value, int if hint is int else int | float) and not isinstance(value, bool)
+        if not number or not all(rule.low <= value <= rule.high for rule in rules):
+            raise _wrong(hint, rules, value, path)
+        return hint(value)
+    if hint is bool:
+        if not isinstance(value, bool):
+            raise _wrong(hint, rules, value, path)
+        return value
+    if hint is str:
+        if not isinstance(value, str) or not all(rule.low <= len(value) <= rule.high for rule in rules):
+            raise _wrong(hint, rules, value, path)
+        return value
+    if origin is Literal:
+        if not isinstance(value, str) or value not in get_args(hint):
+            raise _wrong(hint, rules, value, path)
+        return value
+    if origin is tuple:
+        if not isinstance(value, list) or not all(rule.low <= len(value) <= rule.high for rule in rules):
+            raise _wrong(hint, rules, value, path)
+        entry = get_args(hint)[0]
+        return tuple(_value(entry, each, f"{path}[{i}]") for i, each in enumerate(value))
+    if origin is Union or origin is UnionType:
+        return _either(hint, value, path)
+    if not isinstance(value, dict):
+        raise _wrong(hint, rules, value, path)
+    return parse(hint, value, path + ".")
+
+
+def _either(hint: Any, value: Any, path: str) -> Any:
+    """One of several forms, told apart by what JSON says it is: an object or not."""
+    for form in get_args(hint):
+        if form is not NoneType and dataclasses.is_dataclass(_split(form)[0]) == isinstance(value, dict):
+            return _value(form, value, path)
+    raise _wrong(hint, (), value, path)
+
+
+def _split(hint: Any) -> tuple[Any, tuple[Any, ...]]:
+    if get_origin(hint) is Annotated:
+        inner, *rules = get_args(hint)
+        return inner, tuple(rules)
+    return hint, ()
+
+
+def _takes(hint: Any, rules: tuple[Any, ...] = ()) -> str:
+    inner, own = _split(hint)
+    rules = rules or own
+    origin = get_origin(inner)
+    if inner is float:
+        return " and ".join(map(str, rules)) or "a number"
+    if inner is int:
+        return "a whole " + (" and ".join(str(rule)[2:] for rule in rules) or "number")
+    if inner is str:
+        return "".join(["a text", *(f" of {rule.low} to {rule.high} characters" for rule in rules)])
+    if inner is bool:
+        return "true or false"
+    if origin is Literal:
+        return "one of " + ", ".join(get_args(inner))
+    if origin is tuple:
+        return "".join(["a list", *(f" of {rule.low} to {rule.high} entries" for rule in rules)])
+    if origin is Union or origin is UnionType:
+        return " or ".join(_takes(form) for form in get_args(inner) if form is not NoneType)
+    return "an object with " + ", ".join(_fields(inner))
+
+
+def _wrong(hint: Any, rules: tuple[Any, ...], value: Any, path: str) -> Refusal:
+    return Refusal("bad_field", f"{path} is {_shown(value)}; it takes {_takes(hint, rules)}", path)
+
+
+def _shown(value: Any) -> str:
+    """The value as JSON writes it, cut to what fits a phone."""
+    if isinstance(value, list):
+        return f"a list of {len(value)}"
+    if isinstance(value, int) and not isinstance(value, bool) and abs(value) >= 10**15:
+        return "a very large number"
+    text = json.dumps(value)
+    return text if len(text) <= 40 else text[:37] + "..."

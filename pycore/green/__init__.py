@@ -1,0 +1,1 @@
+"""The green: its shape and its speed."""

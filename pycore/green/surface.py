@@ -1,0 +1,112 @@
+"""The shape of the green between ball and hole, as its downhill vector.
+
+The green is known along the ball-to-hole line, at *stations*. The downhill components g_x and g_y are straight lines
+between stations and constant beyond the ends, and the surface is z(x, y) = -(integral of g_x dx + g_y(x) y): a real
+height field, so no path on it gains energy. Its downhill vector is (g_x + y g_y'(x), g_y).
+"""
+
+from bisect import bisect_right
+from cmath import phase, rect
+from dataclasses import dataclass
+from itertools import pairwise
+from math import cos, hypot, radians, sin
+
+from pycore.units import slope_from_percent
+
+
+@dataclass(frozen=True)
+class Station:
+    """Slope (rise over run) and downhill direction (rad, anticlockwise from the line) at ``x`` metres from the ball."""
+
+    x: float
+    slope: float
+    downhill: float
+
+    @classmethod
+    def measured(cls, x: float, slope_percent: float, fall_deg: float) -> "Station":
+        """From what a golfer reads: per cent, and degrees clockwise from the ball-to-hole line."""
+        return cls(x, slope_from_percent(slope_percent), -radians(fall_deg))
+
+    def between(self, other: "Station", share: float) -> "Station":
+        """A tilt part of the way from this one (0) to ``other`` (1), where ``other`` lies."""
+        own, its = rect(self.slope, self.downhill), rect(other.slope, other.downhill)
+        tilt = own + share * (its - own)
+        return Station(other.x, abs(tilt), phase(tilt))
+
+
+@dataclass(frozen=True)
+class Patch:
+    """The green from ``start`` to the next patch: downhill vector (gx + gxx x + gxy y, gy + gxy x), rise over run."""
+
+    start: float
+    gx: float
+    gxx: float
+    gy: float
+    gxy: float
+
+    def downhill(self, x: float, y: float) -> tuple[float, float]:
+        """Downhill vector (rise over run) at x, y."""
+        return self.gx + self.gxx * x + self.gxy * y, self.gy + self.gxy * x
+
+
+class Surface:
+    """A green read at one station (a plane) or several.
+
+    Parameters
+    ----------
+    stations : one or more, in the order of x (m), each x larger than the one before.
+    """
+
+    def __init__(self, *stations: Station) -> None:
+        self.stations = stations
+        points = [(s.x, s.slope * cos(s.downhill), s.slope * sin(s.downhill)) for s in stations]
+        patches = [Patch(float("-inf"), points[0][1], 0.0, points[0][2], 0.0)]
+        for (x0, gx0, gy0), (x1, gx1, gy1) in pairwise(points):
+            bend_x, bend_y = (gx1 - gx0) / (x1 - x0), (gy1 - gy0) / (x1 - x0)
+            patches.append(Patch(x0, gx0 - bend_x * x0, bend_x, gy0 - bend_y * x0, bend_y))
+        if len(points) > 1:
+            patches.append(Patch(points[-1][0], points[-1][1], 0.0, points[-1][2], 0.0))
+        self.patches = tuple(patches)
+        self.starts = [patch.start for patch in patches[1:]]
+
+    def mean(self, length: float) -> Station:
+        """The one tilt that does most nearly what this green does to a putt of ``length`` m: the end, where the ball is
+        slow, counts most."""
+        weights = [0.5, 1.5, 2.5, 3.5]
+        downhill = sum(
+            weight * complex(*self.downhill(length * (i + 0.5) / len(weights), 0.0)) for i, weight in enumerate(weights)
+        ) / sum(weights)
+        return Station(0.0, abs(downhill), phase(downhill))
+
+    @property
+    def is_plane(self) -> bool:
+        """Whether the same tilt holds everywhere."""
+        return len(self.patches) == 1
+
+    def patch_at(self, x: float) -> int:
+        """Index of the patch under x; a patch has its start but not its end."""
+        return bisect_right(self.starts, x)
+
+    def downhill(self, x: float, y: float) -> tuple[float, float]:
+        """Downhill vector (rise over run) at x, y."""
+        return self.patches[self.patch_at(x)].downhill(x, y)
+
+    def slope(self, x: float, y: float) -> float:
+        """Tilt (rise over run) at x, y."""
+        return hypot(*self.downhill(x, y))
+
+    def height(self, x: float, y: float) -> float:
+        """Height (m) at x, y above the ball's place at 0, 0."""
+        return self._fall(0.0) - self._fall(x) - y * self.downhill(x, 0.0)[1]
+
+    def _fall(self, x: float) -> float:
+        """Integral of g_x along the line from the first station to x."""
+        if self.is_plane:
+            return self.patches[0].gx * x
+        first = self.patches[1].start
+        total = self.patches[0].gx * (min(x, first) - first)
+        for patch, end in zip(self.patches[1:], [*self.starts[1:], float("inf")], strict=True):
+            if x > patch.start:
+                low, high = patch.start, min(x, end)
+                total += patch.gx * (high - low) + patch.gxx * (high**2 - low**2) / 2
+        return total

@@ -1,0 +1,81 @@
+"""What is answered about a putt: plain JSON values."""
+
+from typing import Literal, TypedDict
+
+from pycore.putt.sensitivity import Change
+
+Path = list[tuple[float, float, float, float]]  # t_s, x_m, y_m, speed_mps
+
+
+class Point(TypedDict):
+    """A place, m."""
+
+    x_m: float
+    y_m: float
+
+
+class ReadAnswer(TypedDict):
+    """Aim, pace and shape."""
+
+    aim_deg: float
+    aim_offset_m: float
+    launch_mps: float
+    entry_mps: float
+    entry_deg: float
+    time_s: float
+    apex: Point
+    plays_like_m: float
+    path: Path
+
+
+class WindowAnswer(TypedDict):
+    """The starts and paces that hole; tolerances are None where the chosen pace is too firm for any start."""
+
+    edge: list[tuple[float, float, float]]
+    launch_min_mps: float
+    launch_max_mps: float
+    aim_tolerance_deg: tuple[float, float] | None
+    pace_tolerance_fraction: tuple[float, float] | None
+    high_line: Path
+    low_line: Path
+    make_probability: float
+
+
+class RollAnswer(TypedDict):
+    """Where a strike goes; a ball that runs away has no stop, and its path ends far off."""
+
+    stop: Point | None
+    runs_away: bool
+    time_s: float
+    path: Path
+    holed: bool
+
+
+class SensitivityRow(TypedDict):
+    """One error, and where the ball then rests, from the hole's centre; None if it runs away."""
+
+    change: Change
+    finish: Point | None
+    holed: bool
+    miss_m: float
+
+
+class SensitivityAnswer(TypedDict):
+    """What each error costs."""
+
+    rows: list[SensitivityRow]
+
+
+class Preset(TypedDict):
+    """A player to compare with."""
+
+    name: Literal["tour", "amateur"]
+    source: str
+    start_line_sd_deg: float
+    pace_sd_fraction: float
+
+
+class PresetsAnswer(TypedDict):
+    """The players that come with the engine."""
+
+    players: list[Preset]

@@ -1,0 +1,157 @@
+"""The putt's desks: read, window, roll, sensitivity, presets."""
+
+from math import degrees, radians, tan
+from typing import Any, Literal
+
+from pycore.desk import Desk
+from pycore.errors import Refusal
+from pycore.putt import answers, chance, requests, sensitivity
+from pycore.putt.putt import Putt
+from pycore.putt.read import Read, read
+from pycore.putt.shape import apex, path
+from pycore.putt.window import aim_tolerance, pace_tolerance, window
+from pycore.units import percent_from_slope
+
+
+def answer_read(fields: requests.PuttFields) -> answers.ReadAnswer:
+    """Aim, pace and shape of a putt."""
+    putt = fields.putt()
+    found = _found(putt)
+    return {
+        "aim_deg": degrees(found.aim),
+        "aim_offset_m": putt.distance * tan(found.aim),
+        "launch_mps": found.launch,
+        "entry_mps": found.hole.speed,
+        "entry_deg": degrees(found.hole.heading),
+        "time_s": found.hole.t,
+        "apex": _point(*apex(putt, found)),
+        "plays_like_m": found.launch**2 / (2 * putt.drag) - putt.past,
+        "path": path(found.roll),
+    }
+
+
+def answer_window(fields: requests.WindowFields) -> answers.WindowAnswer:
+    """The starts and paces that hole a putt, and how often a player does."""
+    putt = fields.putt()
+    found = _found(putt)
+    holes = window(putt, found)
+    if holes is None:
+        raise Refusal("no_window", "the hole takes no ball at this pace or at a softer one", "past_m")
+    player = fields.player.player() if fields.player else chance.TOUR
+    most, least = holes.extremes(found.aim)
+    return {
+        "edge": [
+            (launch, degrees(low), degrees(high)) for launch, low, high in zip(holes.launch, holes.low, holes.high, strict=True)
+        ],
+        "launch_min_mps": holes.launch[0],
+        "launch_max_mps": holes.launch[-1],
+        "aim_tolerance_deg": _degrees(aim_tolerance(putt, found)),
+        "pace_tolerance_fraction": pace_tolerance(putt, found),
+        "high_line": _into_hole(putt, *most),
+        "low_line": _into_hole(putt, *least),
+        "make_probability": chance.make_probability(putt, found, holes, player),
+    }
+
+
+def answer_roll(fields: requests.RollFields) -> answers.RollAnswer:
+    """Where a strike goes."""
+    putt = Putt(fields.distance_m, fields.surface(), fields.stimp_ft)
+    roll = putt.roll(fields.launch_mps, radians(fields.aim_deg))
+    end = roll.at(roll.s_left(0.0))
+    return {
+        "stop": None if roll.runs_away else _point(end.x, end.y),
+        "runs_away": roll.runs_away,
+        "time_s": end.t,
+        "path": path(roll),
+        "holed": putt.finish(roll).holed,
+    }
+
+
+def answer_sensitivity(fields: requests.PuttFields) -> answers.SensitivityAnswer:
+    """What each error costs."""
+    putt = fields.putt()
+    return {
+        "rows": [
+            {
+                "change": outcome.change,
+                "finish": None if outcome.rest is None else _point(*outcome.rest),
+                "holed": outcome.holed,
+                "miss_m": outcome.miss,
+            }
+            for outcome in sensitivity.outcomes(putt, _found(putt))
+        ]
+    }
+
+
+def answer_presets(fields: requests.NoFields) -> answers.PresetsAnswer:
+    """The players that come with the engine."""
+    source = "Bansal and Broadie, Proc. Winter Simulation Conf. 2008 (secondary)"
+    players: list[tuple[Literal["tour", "amateur"], chance.Player]] = [("tour", chance.TOUR), ("amateur", chance.AMATEUR)]
+    return {
+        "players": [
+            {
+                "name": name,
+                "source": source,
+                "start_line_sd_deg": degrees(player.start_line_sd),
+                "pace_sd_fraction": player.pace_sd,
+            }
+            for name, player in players
+        ]
+    }
+
+
+def _found(putt: Putt) -> Read:
+    """The read, or a refusal that says why there is none."""
+    found = read(putt)
+    if isinstance(found, Read):
+        return found
+    reason = (
+        f"no ball stops {putt.past:g} m past this hole: "
+        f"the green there falls {percent_from_slope(abs(putt.downhill)):.1f} %, "
+        f"and at {putt.stimp_ft:g} ft a ball rolls on from {percent_from_slope(putt.rho):.1f} %"
+    )
+    if found.instead is None:
+        raise Refusal("runs_away", f"It runs away: {reason}; no pace stops near the hole", "past_m")
+    raise Refusal("runs_away", f"It runs away: {reason}; a pace of {found.instead:.2f} m past the hole would do", "past_m")
+
+
+def _into_hole(putt: Putt, launch: float, aim: float) -> answers.Path:
+    """The path of a strike to where the hole takes it."""
+    roll = putt.roll(launch, aim)
+    return path(roll, putt.finish(roll).s)
+
+
+def _point(x: float, y: float) -> answers.Point:
+    return {"x_m": x, "y_m": y}
+
+
+def _degrees(angles: tuple[float, float] | None) -> tuple[float, float] | None:
+    return angles and (degrees(angles[0]), degrees(angles[1]))
+
+
+DESKS: dict[str, Desk[Any, Any]] = {
+    "read": Desk(requests.PuttFields, answer_read),
+    "window": Desk(requests.WindowFields, answer_window),
+    "roll": Desk(requests.RollFields, answer_roll),
+    "sensitivity": Desk(requests.PuttFields, answer_sensitivity),
+    "presets": Desk(requests.NoFields, answer_presets),
+}
+
+_PLANE = {"distance_m": 2.53, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90}
+_STATIONS = {
+    "distance_m": 3.0,
+    "stimp_ft": 10,
+    "stations": [{"at_m": 0, "slope_percent": 1, "fall_deg": 90}, {"at_m": 3, "slope_percent": 2, "fall_deg": 45}],
+}
+EXAMPLES: list[dict[str, Any]] = [
+    *({"ask": ask, **green, "past_m": 0.3048} for ask in ("read", "window", "sensitivity") for green in (_PLANE, _STATIONS)),
+    {
+        "ask": "window",
+        **_PLANE,
+        "past_m": 0.3,
+        "player": {"start_line_sd_deg": 1, "pace_sd_fraction": 0.07, "slope_sd_percent": 0.5},
+    },
+    {"ask": "roll", **_STATIONS, "launch_mps": 1.8, "aim_deg": 4},
+    {"ask": "read", **_PLANE, "slope_percent": 8, "past_m": 0},
+    {"ask": "presets"},
+]

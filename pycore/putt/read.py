@@ -1,0 +1,181 @@
+"""The read: where to start the ball and how hard."""
+
+from cmath import phase, rect
+from dataclasses import dataclass, replace
+from math import copysign, cos, exp, hypot, inf, log, pi, sin
+
+from pycore.green.surface import Surface
+from pycore.putt.putt import Putt
+from pycore.putt.roll import PlaneRoll, Roll, State
+from pycore.roots import zero
+
+SHARE = 1e-13  # of the speed, and of half a turn: how exactly a plane putt is solved
+MISS = 1e-6  # m; how exactly any other putt is solved
+STEEPEST_START = 0.9  # of rho; the steepest plane from which the search for any other putt starts
+NUDGE = 1e-4  # rad, and share of the speed; the change that shows how a miss depends on the strike
+LARGEST = 0.3  # rad plus share of the speed; the largest correction at a time
+MOST_CORRECTIONS = 10
+FINEST_BEND = 0.1  # of the way from plane to green; where not even that can be followed there is no putt
+FIRMEST = 1.0  # m past the hole; the firmest pace that is tried where a softer one has no answer
+
+
+@dataclass(frozen=True)
+class Read:
+    """``aim`` (rad) and ``launch`` (m/s) of a putt, the ball's state at the hole's centre, and the roll, hole covered."""
+
+    aim: float
+    launch: float
+    hole: State
+    roll: Roll
+
+
+@dataclass(frozen=True)
+class NoPutt:
+    """No ball comes over the hole and stops ``past`` beyond it. One that stops ``instead`` (m) beyond does, if any."""
+
+    instead: float | None
+
+
+def read(putt: Putt) -> Read | NoPutt:
+    """Aim and speed that take the ball over the hole's centre and would stop it ``putt.past`` further along its path.
+
+    Of several it is the one that curves least. Where there is none, the nearest pace that has one is sought up to
+    ``FIRMEST`` past the hole.
+    """
+    return solve(putt) or NoPutt(_instead(putt))
+
+
+def solve(putt: Putt) -> Read | None:
+    """The read, or None where there is no such putt."""
+    if abs(putt.downhill) >= putt.rho:
+        return None  # no ball stops where the hole is
+    found = _on_plane(putt) if putt.surface.is_plane else _on_green(putt)
+    if found is None:
+        return None
+    roll = putt.roll(found.launch, found.aim)
+    return Read(found.aim, found.launch, roll.before_rest(putt.past), roll)
+
+
+@dataclass(frozen=True)
+class _Strike:
+    launch: float
+    aim: float
+
+
+def _on_plane(putt: Putt) -> _Strike:
+    """Solve a putt on a plane.
+
+    All rolls with one start direction have one shape, and differ in size as the speed squared. So for each share of its
+    speed that the ball has left at the hole one direction leads there, and the length left to roll, measured in putts,
+    tells which share it is.
+    """
+    line = -phase(putt.downhill)  # direction of the hole, from straight downhill
+    drag, tilt = putt.drag / hypot(1, abs(putt.downhill)), abs(putt.downhill) / putt.rho
+    along = abs(line)
+
+    def towards_hole(left: float) -> tuple[PlaneRoll, State]:
+        """The roll at 1 m/s that has the hole in its way with ``left`` of its speed left, and its state there."""
+        s = -log(left) / (1 - tilt) if left else inf
+        w, turn = exp(-s), exp(-tilt * s) if tilt else 1.0
+        down = (1 - left * left) / (2 - 2 * tilt), (1 - (w * turn) ** 2) / (2 + 2 * tilt)
+        side = (1 - w * left) / (2 - tilt), (1 - w * w * turn) / (2 + tilt)
+
+        def inside(half: float) -> float:
+            """Positive where the ball passes the hole on its downhill side."""
+            c, d = cos(half), sin(half)
+            x = c**4 * down[0] - d**4 * down[1]
+            y = 2 * c * d * (c * c * side[0] + d * d * side[1])
+            return x * sin(along) - y * cos(along)
+
+        half = zero(inside, along / 2, pi / 2, inside(along / 2), inside(pi / 2), SHARE)
+        roll = PlaneRoll(drag, tilt, 0.0, State(0.0, 0.0, 0.0, 2 * half, 1.0))
+        return roll, roll.at(s)
+
+    def too_long(left: float) -> float:
+        roll, state = towards_hole(left)
+        ahead, behind = roll.rest_after(state) * putt.distance, putt.past * hypot(state.x, state.y)
+        return (ahead - behind) / (ahead + behind)
+
+    left = zero(too_long, 0.0, 1.0, -putt.past, 1.0, SHARE)
+    roll, state = towards_hole(left)
+    launch = (putt.distance / hypot(state.x, state.y)) ** 0.5
+    return _Strike(launch, copysign(roll.start.heading, line) - line)
+
+
+def _on_green(putt: Putt) -> _Strike | None:
+    """Solve a putt on a green of several stations, by bending a plane into it as fast as the putt can follow."""
+    mean = putt.surface.mean(putt.distance)
+    mean = replace(mean, slope=min(mean.slope, STEEPEST_START * putt.rho))
+    strike: _Strike = _on_plane(replace(putt, surface=Surface(mean)))
+    done, step = 0.0, 1.0
+    while done < 1 and step > FINEST_BEND:
+        share = min(1.0, done + step)
+        bent = Surface(*(mean.between(station, share) for station in putt.surface.stations))
+        found = _shoot(replace(putt, surface=bent), strike)
+        if found:
+            strike, done = found, share
+            step *= 2
+        else:
+            step /= 2
+    return strike if done == 1 else None
+
+
+def _shoot(putt: Putt, strike: _Strike) -> _Strike | None:
+    """Correct ``strike`` until the ball is over the hole ``past`` before its rest: Newton, then Broyden's corrections."""
+
+    def miss(strike: _Strike) -> complex | None:
+        roll = putt.roll(strike.launch, strike.aim)
+        if roll.runs_away:
+            return None
+        lacking = putt.past - roll.to_rest()
+        if lacking > 0:
+            return -putt.distance - rect(lacking, strike.aim)
+        state = roll.before_rest(putt.past)
+        return complex(state.x - putt.distance, state.y)
+
+    now = miss(strike)
+    turned, harder = miss(_moved(strike, NUDGE, 0.0)), miss(_moved(strike, 0.0, NUDGE))
+    if now is None or turned is None or harder is None:
+        return None
+    by_aim, by_launch = (turned - now) / NUDGE, (harder - now) / NUDGE
+    for _ in range(MOST_CORRECTIONS):
+        if abs(now) < MISS:
+            return strike
+        area = _cross(by_aim, by_launch)
+        if not area:
+            return None
+        d_aim, d_launch = _cross(by_launch, now) / area, -_cross(by_aim, now) / area
+        damping = min(1.0, LARGEST / (abs(d_aim) + abs(d_launch)))
+        d_aim, d_launch = damping * d_aim, damping * d_launch
+        strike = _moved(strike, d_aim, d_launch)
+        after = miss(strike)
+        if after is None:
+            return None
+        wrong = (after - now - d_aim * by_aim - d_launch * by_launch) / (d_aim**2 + d_launch**2)
+        by_aim, by_launch = by_aim + d_aim * wrong, by_launch + d_launch * wrong
+        now = after
+    return None
+
+
+def _moved(strike: _Strike, d_aim: float, d_launch: float) -> _Strike:
+    return _Strike(strike.launch * exp(d_launch), strike.aim + d_aim)
+
+
+def _cross(a: complex, b: complex) -> float:
+    return (a.conjugate() * b).imag
+
+
+def _instead(putt: Putt) -> float | None:
+    """The pace past the hole nearest to ``putt.past`` that has an answer."""
+    tries = [FIRMEST * i / 2 for i in range(3)]
+    good = [past for past in tries if solve(replace(putt, past=past))]
+    if not good:
+        return None
+    best, bad = min(good, key=lambda past: abs(past - putt.past)), putt.past
+    while abs(best - bad) > FIRMEST / 20:
+        middle = (best + bad) / 2
+        if solve(replace(putt, past=middle)):
+            best = middle
+        else:
+            bad = middle
+    return best

@@ -1,0 +1,114 @@
+"""What may be asked about a putt: the fields, and what each takes."""
+
+from dataclasses import dataclass
+from math import radians
+from typing import Annotated
+
+from pycore.errors import Refusal
+from pycore.fields import Length, Range
+from pycore.green.surface import Station, Surface
+from pycore.putt.chance import Player
+from pycore.putt.putt import Putt
+from pycore.units import slope_from_percent
+
+Distance = Annotated[float, Range(0.3, 30.0, "m")]
+Stimp = Annotated[float, Range(5.0, 15.0, "ft")]
+Slope = Annotated[float, Range(0.0, 8.0, "%")]
+Fall = Annotated[float, Range(-360.0, 360.0, "degrees")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class StationFields:
+    """The green's tilt at one place along the line."""
+
+    at_m: Annotated[float, Range(0.0, 30.0, "m")]
+    slope_percent: Slope
+    fall_deg: Fall
+
+
+@dataclass(frozen=True, kw_only=True)
+class GreenFields:
+    """A putt's green: one slope and fall line, or stations."""
+
+    distance_m: Distance
+    stimp_ft: Stimp
+    slope_percent: Slope | None = None
+    fall_deg: Fall | None = None
+    stations: Annotated[tuple[StationFields, ...], Length(1, 12)] | None = None
+
+    def surface(self) -> Surface:
+        """The green's shape; refuses fields that contradict each other."""
+        if self.stations is None:
+            if self.slope_percent is None or self.fall_deg is None:
+                name = "slope_percent" if self.slope_percent is None else "fall_deg"
+                raise Refusal("missing_field", f"{name} is missing; give slope_percent and fall_deg, or stations", name)
+            return Surface(Station.measured(0.0, self.slope_percent, self.fall_deg))
+        if self.slope_percent is not None or self.fall_deg is not None:
+            raise Refusal("bad_field", "stations come in place of slope_percent and fall_deg, not beside them", "stations")
+        before = -1.0
+        for i, station in enumerate(self.stations):
+            name = f"stations[{i}].at_m"
+            if station.at_m > self.distance_m:
+                raise Refusal(
+                    "bad_field",
+                    f"{name} is {station.at_m:g}; it takes a number from 0 to the hole at {self.distance_m:g} m",
+                    name,
+                )
+            if station.at_m - before < 0.01:
+                raise Refusal(
+                    "bad_field", f"{name} is {station.at_m:g}; it takes at least 0.01 m more than the station before it", name
+                )
+            before = station.at_m
+        return Surface(*(Station.measured(s.at_m, s.slope_percent, s.fall_deg) for s in self.stations))
+
+
+@dataclass(frozen=True, kw_only=True)
+class PuttFields(GreenFields):
+    """A putt: where, what green, what pace."""
+
+    past_m: Annotated[float, Range(0.0, 1.0, "m")]
+
+    def putt(self) -> Putt:
+        """The putt in the engine's terms."""
+        return Putt(self.distance_m, self.surface(), self.stimp_ft, self.past_m)
+
+
+@dataclass(frozen=True, kw_only=True)
+class PlayerFields:
+    """A player's spread and bias; the start line is biased to the left where positive."""
+
+    start_line_sd_deg: Annotated[float, Range(0.0, 20.0, "degrees")]
+    pace_sd_fraction: Annotated[float, Range(0.0, 0.5, "of the roll")]
+    slope_sd_percent: Annotated[float, Range(0.0, 4.0, "%")] = 0.0
+    start_line_bias_deg: Annotated[float, Range(-20.0, 20.0, "degrees")] = 0.0
+    pace_bias_fraction: Annotated[float, Range(-0.5, 0.5, "of the roll")] = 0.0
+
+    def player(self) -> Player:
+        """The player in the engine's terms."""
+        return Player(
+            radians(self.start_line_sd_deg),
+            self.pace_sd_fraction,
+            slope_from_percent(self.slope_sd_percent),
+            radians(self.start_line_bias_deg),
+            self.pace_bias_fraction,
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class WindowFields(PuttFields):
+    """A putt and who strikes it; without a player, the tour preset."""
+
+    player: PlayerFields | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class RollFields(GreenFields):
+    """A green and a strike."""
+
+    launch_mps: Annotated[float, Range(0.05, 15.0, "m/s")]
+    aim_deg: Annotated[float, Range(-180.0, 180.0, "degrees")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class NoFields:
+    """A question without fields."""
