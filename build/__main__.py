@@ -10,19 +10,24 @@ import environment
 COMMANDS = """commands:
   (none)   write the site to dist/
   serve    write it, serve it, and rebuild and reload when a file changes
-  test     lint, types and every test
+  test     lint, types and every test; with arguments, pytest alone with those: test tests/site -k offline
   bench    a table of sizes and speeds, as ratios measured in one run"""
 
 
 def main() -> int:
     parser = argparse.ArgumentParser(
-        prog="python3 build", description=__doc__, epilog=COMMANDS, formatter_class=argparse.RawDescriptionHelpFormatter
+        prog="python3 build",
+        usage="python3 build [serve | test | bench] [options]",
+        description=__doc__,
+        epilog=COMMANDS,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("command", nargs="?", choices=["serve", "test", "bench"], help=argparse.SUPPRESS)
-    parser.add_argument("--port", type=int, default=8377, help="port for serve (%(default)s)")
-    parser.add_argument("--lan", action="store_true", help="serve phones on the local network too, over https")
-    parser.add_argument("pytest", nargs="*", help="for test: what to hand to pytest alone, such as tests/site -k offline")
+    parser.add_argument("--port", type=int, default=8377, help="for serve (%(default)s)")
+    parser.add_argument("--lan", action="store_true", help="for serve: to phones on the local network too, over https")
     options, rest = parser.parse_known_args()
+    if rest and options.command != "test":
+        parser.error("there is no " + " ".join(rest))
     try:
         environment.enter()
         return run(options, rest)
@@ -41,7 +46,7 @@ def run(options: argparse.Namespace, rest: list[str]) -> int:
     if options.command == "test":
         import check
 
-        return check.run([*options.pytest, *rest])
+        return check.run(rest)
     if options.command == "bench":
         import bench.table
 

@@ -1,6 +1,5 @@
 """Assembles dist/: plain static files for any host, the same bytes every time."""
 
-import hashlib
 import shutil
 from pathlib import Path
 
@@ -10,12 +9,12 @@ import headers
 import offline
 import protocol
 import runtime
-from environment import NODE_PACKAGES, ROOT, VENV, step
+from environment import NODE_PACKAGES, ROOT, VENV, fresh, mark, step
 from vendor import Library
 
 DIST = ROOT / "dist"
 STAMP = VENV / "dist.stamp"
-INPUTS = ("webapp", "pycore", "build", "LICENSE")
+SOURCES = tuple(ROOT / name for name in ("webapp", "pycore", "build", "LICENSE"))
 # Of webapp/, what serves its making only
 TOOLS = ("package.json", "package-lock.json", "tsconfig.json", "tsconfig.workers.json")
 
@@ -23,18 +22,16 @@ TOOLS = ("package.json", "package-lock.json", "tsconfig.json", "tsconfig.workers
 def build() -> Path:
     """Write dist/ where it is missing or older than what it is made from."""
     protocol.write()
-    digest = _digest()
-    if DIST.exists() and STAMP.exists() and STAMP.read_text() == digest:
+    if DIST.exists() and fresh(STAMP, *SOURCES):
         return DIST
-    with step("Trimming and compiling Python for the browser"):
-        python = runtime.files()
+    python = runtime.kept()
     with step("Putting the site together"):
         files = site(python)
     with step("Weighing it"):
         total = offline.check_weight(offline.weights(files))
     STAMP.unlink(missing_ok=True)
     _write(files)
-    STAMP.write_text(digest)
+    mark(STAMP, *SOURCES)
     print(f"dist/ is ready: {total / 1e6:.2f} MB for a first visit, as brotli")
     return DIST
 
@@ -78,13 +75,3 @@ def _write(files: archive.Files) -> None:
         path.write_bytes(content)
     shutil.rmtree(DIST, ignore_errors=True)
     fresh.rename(DIST)
-
-
-def _digest() -> str:
-    digest = hashlib.sha256()
-    for root in INPUTS:
-        top = ROOT / root
-        for path in sorted([top, *top.rglob("*")]):
-            if path.is_file() and "__pycache__" not in path.parts:
-                digest.update(f"{path.relative_to(ROOT)}\0".encode() + hashlib.sha256(path.read_bytes()).digest())
-    return digest.hexdigest()

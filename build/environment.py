@@ -62,14 +62,14 @@ def enter() -> None:
 def _make_venv() -> None:
     lock = LOCKS / "dev.txt"
     stamp = VENV / "python.stamp"
-    if PYTHON.exists() and _fresh(stamp, lock):
+    if PYTHON.exists() and fresh(stamp, lock):
         return
     python = find_python()
     with step("Making .venv with " + python):
         _quietly([python, "-m", "venv", "--clear", str(VENV)])
     with step("Installing the Python packages"):
         _pip(lock)
-    _mark(stamp, lock)
+    mark(stamp, lock)
 
 
 def find_python() -> str:
@@ -101,7 +101,7 @@ def _install_node_packages() -> None:
     lock = ROOT / "webapp" / "package-lock.json"
     folder = NODE_PACKAGES.parent
     stamp = folder / "stamp"
-    if _fresh(stamp, lock):
+    if fresh(stamp, lock):
         return
     folder.mkdir(exist_ok=True)
     for name in ("package.json", "package-lock.json"):
@@ -111,7 +111,7 @@ def _install_node_packages() -> None:
             _pip(LOCKS / "node.txt")
     with step("Installing the npm packages"):
         _quietly([str(npm()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"], cwd=folder)
-    _mark(stamp, lock)
+    mark(stamp, lock)
 
 
 def npm() -> str | None:
@@ -155,14 +155,20 @@ def _quietly(command: list[str], cwd: Path | None = None) -> None:
         raise SetupError("{}\nThis command failed: {}".format(done.stdout.decode(errors="replace").strip(), " ".join(command)))
 
 
-def _fresh(stamp: Path, lock: Path) -> bool:
-    return stamp.exists() and stamp.read_text() == _digest(lock)
+def fresh(stamp: Path, *sources: Path) -> bool:
+    """Whether the files and folders are what they were when ``stamp`` was marked."""
+    return stamp.exists() and stamp.read_text() == _digest(sources)
 
 
-def _mark(stamp: Path, lock: Path) -> None:
-    stamp.write_text(_digest(lock))
+def mark(stamp: Path, *sources: Path) -> None:
+    stamp.write_text(_digest(sources))
 
 
-def _digest(lock: Path) -> str:
-    # .venv holds absolute paths, so a project that was moved makes it anew
-    return hashlib.sha256(lock.read_bytes() + str(ROOT).encode()).hexdigest()
+def _digest(sources: tuple[Path, ...]) -> str:
+    # .venv holds absolute paths, so a project that was moved makes everything anew
+    digest = hashlib.sha256(str(ROOT).encode())
+    for source in sources:
+        for path in sorted([source, *source.rglob("*")]):
+            if path.is_file() and "__pycache__" not in path.parts:
+                digest.update(str(path.relative_to(source.parent)).encode() + hashlib.sha256(path.read_bytes()).digest())
+    return digest.hexdigest()

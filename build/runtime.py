@@ -2,6 +2,7 @@
 
 import hashlib
 import json
+import shutil
 import subprocess
 import tempfile
 import zipfile
@@ -15,11 +16,29 @@ PYODIDE = NODE_PACKAGES / "pyodide"
 PROGRAM = ("pyodide.mjs", "pyodide.asm.js", "pyodide.asm.wasm")
 LIBRARY = PYODIDE / "python_stdlib.zip"
 
+KEPT = environment.VENV / "runtime"
+STAMP = environment.VENV / "runtime.stamp"
+MAKERS = (Path(__file__).with_name(name) for name in ("runtime.py", "archive.py", "exercise.mjs", "locks"))
+SOURCES = (ROOT / "pycore", ROOT / "webapp" / "package-lock.json", *MAKERS)
+
 
 def engine() -> dict[str, bytes]:
     """The engine's source files, by their path in the archive."""
     paths = (path for path in (ROOT / "pycore").rglob("*") if path.is_file() and "__pycache__" not in path.parts)
     return {path.relative_to(ROOT).as_posix(): path.read_bytes() for path in paths}
+
+
+def kept() -> dict[str, bytes]:
+    """The files, made anew where the engine, the runtime or the way they are made changed."""
+    if not environment.fresh(STAMP, *SOURCES):
+        with environment.step("Trimming and compiling Python for the browser"):
+            made = files()
+        shutil.rmtree(KEPT, ignore_errors=True)
+        KEPT.mkdir()
+        for name, content in made.items():
+            (KEPT / name).write_bytes(content)
+        environment.mark(STAMP, *SOURCES)
+    return {path.name: path.read_bytes() for path in KEPT.iterdir()}
 
 
 def files() -> dict[str, bytes]:

@@ -16,10 +16,9 @@ def close(here, there):
     return here == pytest.approx(there, rel=1e-9, abs=1e-9)
 
 
-@pytest.mark.parametrize("request_", EXAMPLES, ids=lambda request: request["ask"])
+@pytest.mark.parametrize("request_", EXAMPLES, ids=[request["ask"] for request in EXAMPLES])
 def test_examples(engine_runtime, request_):
     here = json.loads(answer(json.dumps(request_)))
-    assert here["ok"]
     assert close(here, engine_runtime.ask(**request_))
 
 

@@ -39,11 +39,11 @@ def test_a_failed_step_says_what_ran_and_what_it_said():
 def test_a_stamp_holds_until_the_lock_changes(tmp_path):
     lock, stamp = tmp_path / "lock.txt", tmp_path / "stamp"
     lock.write_text("a==1")
-    assert not environment._fresh(stamp, lock)
-    environment._mark(stamp, lock)
-    assert environment._fresh(stamp, lock)
+    assert not environment.fresh(stamp, lock)
+    environment.mark(stamp, lock)
+    assert environment.fresh(stamp, lock)
     lock.write_text("a==2")
-    assert not environment._fresh(stamp, lock)
+    assert not environment.fresh(stamp, lock)
 
 
 def test_help_names_the_commands():
