@@ -1,12 +1,10 @@
+import type { Engine } from './engine/client.js';
 import type { Store } from './store.js';
 
 /** What a feature is made from. */
 export interface App {
   store: Store;
-  engine: {
-    ask(name: string, fields: object): Promise<unknown>;
-    latest(name: string, fields: object): Promise<unknown>;
-  };
+  engine: Pick<Engine, 'ask' | 'latest'>;
 }
 
 /** A feature: a word in the bottom row and a screen. */

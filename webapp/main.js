@@ -16,7 +16,7 @@ const screen = () => location.hash.slice(1) || 'read';
 const store = createStore({
   ...load(),
   screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
-  presets: [], costs: null, refusal: null, problem: null,
+  presets: [], costs: null, refusal: null, closed: null, problem: null,
   engine: { kind: 'starting' }, restarted: false, updateWaits: false, canInstall: false,
 });
 const engine = createEngine({ onState: (state) => store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }) });

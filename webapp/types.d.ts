@@ -1,5 +1,7 @@
 /** The words that the app's modules share. Engine names and units are those of the wire. */
 
+import type * as Engine from './engine/protocol.js';
+
 export type DistanceUnit = 'ft' | 'm' | 'paces';
 export type AimUnit = 'in' | 'cm' | 'cups' | 'balls' | 'degrees' | 'arm';
 
@@ -39,45 +41,13 @@ export interface Player {
   pace_bias_fraction: number;
 }
 
-export interface Preset extends Player {
-  name: string;
-  source: string;
-}
-
-export interface Point {
-  x_m: number;
-  y_m: number;
-}
-
+export type Point = Engine.Point;
+export type Preset = Engine.Preset;
+export type Read = Engine.ReadAnswer;
+export type Window = Engine.WindowAnswer;
+export type Cost = Engine.SensitivityRow;
 /** Seconds, metres along, metres left, metres a second. */
-export type PathPoint = [number, number, number, number];
-
-export interface Read {
-  aim_deg: number;
-  aim_offset_m: number;
-  launch_mps: number;
-  entry_mps: number;
-  entry_deg: number;
-  time_s: number;
-  apex: Point;
-  plays_like_m: number;
-  path: PathPoint[];
-}
-
-export interface Window {
-  aim_tolerance_deg: [number, number];
-  pace_tolerance_fraction: [number, number];
-  high_line: PathPoint[];
-  low_line: PathPoint[];
-  make_probability: number;
-}
-
-export interface Cost {
-  change: 'slope' | 'speed' | 'start_left' | 'start_right' | 'pace_long' | 'pace_short';
-  finish: Point | null;
-  holed: boolean;
-  miss_m: number | null;
-}
+export type PathPoint = Read['path'][number];
 
 /** An answer and the putt that it answers. */
 export interface Answered<T> {
@@ -113,6 +83,8 @@ export interface State {
   costs: Answered<Cost[]> | null;
   /** Why the putt in hand has no read. */
   refusal: Answered<string> | null;
+  /** Why the hole takes no ball at the pace in hand. */
+  closed: Answered<string> | null;
   problem: Problem | null;
   active: InputField;
   station: number;

@@ -9,6 +9,7 @@ from playwright.sync_api import Page, expect
 
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
 INCH_M = 0.0254
+FRAME_S = 1 / 30
 
 
 def words(page: Page, selector: str) -> str:
@@ -119,7 +120,7 @@ def test_the_picture_is_to_scale(phone: Any, engine: Callable[..., Any]) -> None
     assert math.isclose((y0 - y1) / scale, 1.0, abs_tol=pixel_m)
     assert math.isclose((x0 - x1) / scale, read["aim_offset_m"], abs_tol=pixel_m)
     bar = [float(n) for n in re.findall(r"[\d.]+", page.locator(".scale-bar path").get_attribute("d"))]
-    feet = float(words(page, ".scale-bar text").split()[0])
+    feet = float(page.locator(".scale-bar text").text_content().split()[0])
     assert math.isclose(abs(bar[3] - bar[0]) / scale, feet * 0.3048, abs_tol=pixel_m)
 
 
@@ -138,7 +139,7 @@ def test_the_ball_rolls_in_real_time_and_drops(phone: Any, engine: Callable[...,
         })"""
     )
     assert page.locator("[data-rolling]").get_attribute("transform") != still
-    assert took_s >= engine("read", **PUTT)["time_s"]
+    assert took_s >= engine("read", **PUTT)["time_s"] - FRAME_S
 
 
 def test_several_slopes_make_another_read(phone: Any, engine: Callable[..., Any]) -> None:
@@ -185,5 +186,5 @@ def test_a_dead_engine_is_restarted_and_the_page_says_so(phone: Any) -> None:
     expect(page.get_by_role("status")).to_have_text("Engine restarted", timeout=60_000)
     phone.errors.clear()
     page.locator("#ruler").press("PageUp")
-    expect(page.locator(".answer .pace")).to_contain_text("16")
+    expect(page.locator(".answer .pace")).to_contain_text("15")
     expect(page.get_by_role("status")).to_have_text("")

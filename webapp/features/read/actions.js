@@ -14,7 +14,7 @@ const NAMES = {
 
 /** The engine's refusal in the player's unit, where it tells a range. @param {string} part @param {string} text @param {string} message @param {Settings} settings */
 function refusalWords(part, text, message, settings) {
-  const range = /from (-?[\d.]+) to (-?[\d.]+)/.exec(message);
+  const range = /from (-?[\d.]+) to (?:the hole at )?(-?[\d.]+)/.exec(message);
   return range ? doesNotFit(NAMES[part], text, Number(range[1]), Number(range[2]), unitOf(part, settings)) : `${NAMES[part]}: ${message}`;
 }
 

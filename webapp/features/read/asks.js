@@ -1,16 +1,17 @@
 /**
  * Keeps the answers in step with the putt: whatever changes the putt, a new read follows.
  * @import {App} from '../../app.js'
- * @import {Cost, Preset, Read, State, Window} from '../../types.js'
+ * @import {Putt} from '../../types.js'
  */
 import { stopRoll } from '../../parts/picture/roll.js';
 
 /** @param {App} app */
 export function keepAnswered({ store, engine }) {
   /** @param {unknown} error */
-  function failed(error, /** @type {State['putt']} */ putt) {
+  function failed(error, /** @type {Putt} */ putt) {
     const { code, message } = /** @type {{code?: string, message: string}} */ (error);
     if (code === 'runs_away' && putt === store.state.putt) store.change('no such putt', { refusal: { putt, value: message }, read: null, window: null, costs: null });
+    else if (code === 'no_window') store.change('no window', { window: null, closed: { putt, value: message } });
     else if (code !== 'runs_away') console.warn('No read.', message);
   }
 
@@ -18,7 +19,7 @@ export function keepAnswered({ store, engine }) {
     const { putt } = store.state;
     stopRoll();
     try {
-      const value = /** @type {Read | undefined} */ (await engine.latest('read', { ...putt }));
+      const value = await engine.latest('read', putt);
       if (!value) return;
       store.change('read', { read: { putt, value }, refusal: null });
       if (putt === store.state.putt) void askWindow();
@@ -30,8 +31,8 @@ export function keepAnswered({ store, engine }) {
   async function askWindow() {
     const { putt, player } = store.state;
     try {
-      const value = /** @type {Window | undefined} */ (await engine.latest('window', { ...putt, player }));
-      if (value && store.state.read) store.change('window', { window: { putt, value } });
+      const value = await engine.latest('window', { ...putt, player });
+      if (value && store.state.read) store.change('window', { window: { putt, value }, closed: null });
       if (value && store.state.sheet === 'costs') void askCosts();
     } catch (error) {
       failed(error, putt);
@@ -42,7 +43,7 @@ export function keepAnswered({ store, engine }) {
     const { putt } = store.state;
     if (store.state.costs?.putt === putt || store.state.refusal) return;
     try {
-      const value = /** @type {{rows: Cost[]} | undefined} */ (await engine.latest('sensitivity', { ...putt }));
+      const value = await engine.latest('sensitivity', putt);
       if (value && putt === store.state.putt) store.change('costs', { costs: { putt, value: value.rows } });
     } catch (error) {
       failed(error, putt);
@@ -50,7 +51,7 @@ export function keepAnswered({ store, engine }) {
   }
 
   async function askPresets() {
-    const { players } = /** @type {{players: Preset[]}} */ (await engine.ask('presets', {}));
+    const { players } = await engine.ask('presets', {});
     store.change('presets', { presets: players });
   }
 

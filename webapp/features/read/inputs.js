@@ -48,12 +48,12 @@ export const valueOf = (putt, station, field) =>
 export function withValue(putt, station, field, value) {
   if (putt.stations && (field === 'slope_percent' || field === 'fall_deg'))
     return { ...putt, stations: putt.stations.map((s, i) => (i === station ? { ...s, [field]: value } : s)) };
-  if (putt.stations && field === 'distance_m') return { ...putt, distance_m: value, stations: stretched(putt.stations, value / putt.distance_m) };
+  if (putt.stations && field === 'distance_m') return { ...putt, distance_m: value, stations: stretched(putt.stations, putt.distance_m, value) };
   return { ...putt, [field]: value };
 }
 
-/** Stations keep their share of the way when the distance changes. @param {NonNullable<Putt['stations']>} stations @param {number} by */
-const stretched = (stations, by) => stations.map((s) => ({ ...s, at_m: s.at_m * by }));
+/** Stations keep their share of the way when the distance changes. @param {NonNullable<Putt['stations']>} stations @param {number} from_m @param {number} distance_m */
+const stretched = (stations, from_m, distance_m) => stations.map((s) => ({ ...s, at_m: Math.min(distance_m, (s.at_m * distance_m) / from_m) }));
 
 /** @param {InputField} field @param {number} value in SI @param {Settings} settings */
 export const inWords = (field, value, settings) => (field === 'fall_deg' ? `${fallWords(value)}, ${Math.round(value)} degrees` : withUnit(value, unitOf(field, settings)));

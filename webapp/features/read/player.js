@@ -1,6 +1,6 @@
 /**
  * Who putts, and how often it drops.
- * @import {State, Player} from '../../types.js'
+ * @import {State, Player, Preset} from '../../types.js'
  * @import {ReadActions} from './actions.js'
  */
 import { html } from 'lit-html';
@@ -15,18 +15,23 @@ const SPREADS = [
   ['slope_sd_percent', 'Slope spread', 'How far a felt slope is off, two times in three.'],
 ];
 
-/** @param {Player} a @param {Player} b */
-const same = (a, b) => SPREADS.every(([field]) => a[field] === b[field]);
+/** @param {Preset} preset @param {Player} player */
+const isPlayer = (preset, player) =>
+  Math.abs(player.start_line_sd_deg - preset.start_line_sd_deg) < 1e-9 && Math.abs(player.pace_sd_fraction - preset.pace_sd_fraction) < 1e-9;
+
+/** Room to either side, in words. @param {[number, number] | null} tolerance @param {number} scale @param {(low: string, high: string) => string} words */
+const room = (tolerance, scale, words) => (tolerance ? words(number(-tolerance[0] * scale, scale > 1 ? 0 : 2), number(tolerance[1] * scale, scale > 1 ? 0 : 2)) : '');
 
 /** @param {State} state @param {ReadActions} act */
-export function player({ player, presets, window, refusal, settings, problem }, act) {
-  const tolerance = window?.value;
+export function player({ player, presets, window, refusal, closed, settings, problem }, act) {
+  const open = refusal || closed ? undefined : window?.value;
   const body = html`
-    ${tolerance && !refusal ? html`<p class="odds"><span class="big">${percent(tolerance.make_probability)}</span> <span class="say">drop from here</span></p>
-      <p>At this pace the start may be ${number(-tolerance.aim_tolerance_deg[0], 2)}° right or ${number(tolerance.aim_tolerance_deg[1], 2)}° left of the aim.
-      On this aim the roll may be ${number(-100 * tolerance.pace_tolerance_fraction[0], 0)} % short or ${number(100 * tolerance.pace_tolerance_fraction[1], 0)} % long.</p>` : ''}
-    <div class="choice-row" role="group" aria-label="Player">${presets.map((preset) => html`<button type="button" class="pick" aria-pressed=${same(preset, player)}
-      @click=${() => act.setPlayer(onlySpreads(preset))}>${preset.name}</button>`)}</div>
+    ${open ? html`<p class="odds"><span class="big">${percent(open.make_probability)}</span> <span class="say">drop from here</span></p>
+      <p>${room(open.aim_tolerance_deg, 1, (right, left) => `At this pace the start may be ${right}° right or ${left}° left of the aim.`)}
+      ${room(open.pace_tolerance_fraction, 100, (short, long) => `On this aim the roll may be ${short} % short or ${long} % long.`)}</p>`
+      : html`<p>${(refusal ?? closed)?.value}</p>`}
+    <div class="choice-row" role="group" aria-label="Player">${presets.map((preset) => html`<button type="button" class="pick" aria-pressed=${isPlayer(preset, player)}
+      @click=${() => act.setPlayer({ ...player, ...spreads(preset) })}>${preset.name}</button>`)}</div>
     ${presets.length ? html`<p class="quiet">${presets[0].source}</p>` : ''}
     <div class="fields">${SPREADS.map(([field, label, hint]) => {
       const unit = unitOf(field, settings);
@@ -36,7 +41,5 @@ export function player({ player, presets, window, refusal, settings, problem }, 
   return sheet({ title: 'Player', body, onClose: act.close });
 }
 
-/** @param {Player} player @returns {Player} */
-const onlySpreads = ({ start_line_sd_deg, pace_sd_fraction, slope_sd_percent, start_line_bias_deg, pace_bias_fraction }) => ({
-  start_line_sd_deg, pace_sd_fraction, slope_sd_percent, start_line_bias_deg, pace_bias_fraction,
-});
+/** @param {Preset} preset */
+const spreads = ({ start_line_sd_deg, pace_sd_fraction }) => ({ start_line_sd_deg, pace_sd_fraction });
