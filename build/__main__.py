@@ -5,7 +5,10 @@ from __future__ import annotations
 import argparse
 import sys
 
-import environment
+# Nothing is written beside the sources: byte-code goes to .venv, once that is there
+sys.dont_write_bytecode = sys.pycache_prefix is None
+
+import environment  # noqa: E402
 
 COMMANDS = """commands:
   (none)   write the site to dist/

@@ -7,7 +7,7 @@ import sys
 import dist
 import environment
 import protocol
-from environment import NODE_PACKAGES, ROOT
+from environment import NODE_PACKAGES, ROOT, VENV
 
 
 def run(pytest: list[str]) -> int:
@@ -45,4 +45,6 @@ def _stale_protocol() -> int:
 
 def _call(name: str, *command: str) -> int:
     print(f"--- {name}", flush=True)
-    return subprocess.run(command, cwd=ROOT, env={**os.environ, "PYTHONDONTWRITEBYTECODE": "1"}, check=False).returncode
+    return subprocess.run(
+        command, cwd=ROOT, env={**os.environ, "HYPOTHESIS_STORAGE_DIRECTORY": str(VENV / "hypothesis")}, check=False
+    ).returncode

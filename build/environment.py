@@ -52,6 +52,7 @@ def enter() -> None:
     """Go on under .venv's own Python, with every package in place; returns there."""
     if Path(sys.prefix).resolve() != VENV.resolve():
         _make_venv()
+        os.environ["PYTHONPYCACHEPREFIX"] = str(VENV / "pycache")
         arguments = [str(PYTHON), str(ROOT / "build"), *sys.argv[1:]]
         if os.name == "nt":
             sys.exit(subprocess.call(arguments))

@@ -27,7 +27,7 @@ def current() -> str:
     return declare({name: (desk.request, desk.reply) for name, desk in DESKS.items()})
 
 
-def declare(desks: Mapping[str, tuple[type, Any]]) -> str:
+def declare(desks: Mapping[str, tuple[Any, Any]]) -> str:
     """Declarations of each desk's request and answer, and of every type that they hold."""
     interfaces: dict[str, str] = {}
     lines = [
