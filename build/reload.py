@@ -22,10 +22,12 @@ changes.onmessage = async () => {
   await registration?.update();
   const fresh = registration?.installing ?? registration?.waiting;
   if (!fresh) return location.reload();
-  // The page reloads itself once the new version has taken over
-  const takeOver = () => fresh.state === 'installed' && fresh.postMessage({ type: 'take over' });
-  fresh.addEventListener('statechange', takeOver);
-  takeOver();
+  const step = () => {
+    if (fresh.state === 'installed') fresh.postMessage({ type: 'take over' });
+    if (fresh.state === 'activated') location.reload();
+  };
+  fresh.addEventListener('statechange', step);
+  step();
 };
 """
 

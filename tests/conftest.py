@@ -1,7 +1,6 @@
 """What the tests share: the built site, a server that can be stopped, browsers, and the engine in the site's own runtime."""
 
 import json
-import logging
 import subprocess
 import time
 from collections.abc import Callable, Iterator
@@ -17,8 +16,6 @@ import environment
 from server import Site
 
 PHONE = {"width": 390, "height": 844}
-
-logging.getLogger("werkzeug").setLevel(logging.WARNING)
 
 
 class EngineRuntime:
