@@ -18,11 +18,11 @@ export const page = (state, features, shown, act) => html`
     ${state.engine.kind === 'failed' ? line('The engine does not start. The last read stays.', 'Try again', act.restart) : ''}
     ${state.cautioned ? '' : line('For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.', 'Understood', act.accept)}
     ${state.updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
-    ${state.canInstall && state.cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install) : ''}
+    ${state.canInstall && state.cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait') : ''}
     <nav class="screens" aria-label="Screens">
       ${features.map(({ id, label }) => html`<a href="#${id}" aria-current=${id === shown.id ? 'page' : 'false'}>${label}</a>`)}
     </nav>
   </footer>`;
 
 /** @param {string} text @param {string} does @param {() => void} onClick */
-const line = (text, does, onClick) => html`<div class="line"><p>${text}</p><button type="button" class="word" @click=${onClick}>${does}</button></div>`;
+const line = (text, does, onClick, look = 'line') => html`<div class=${look}><p>${text}</p><button type="button" class="word" @click=${onClick}>${does}</button></div>`;

@@ -41,8 +41,7 @@ def test_axe_finds_nothing(phone: Any, theme: str) -> None:
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_ink_stands_out_in_sunlight(phone: Any, theme: str) -> None:
-    page = phone.open(settings={"theme": theme})
-    page.locator(".answer").wait_for()
+    page = phone.ready(settings={"theme": theme})
     worn = "getComputedStyle(document.documentElement)"
     colours = page.evaluate(f"['--paper', '--ink', '--soft', '--mark'].map(name => {worn}.getPropertyValue(name))")
 
