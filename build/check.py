@@ -45,6 +45,5 @@ def _stale_protocol() -> int:
 
 def _call(name: str, *command: str) -> int:
     print(f"--- {name}", flush=True)
-    return subprocess.run(
-        command, cwd=ROOT, env={**os.environ, "HYPOTHESIS_STORAGE_DIRECTORY": str(VENV / "hypothesis")}, check=False
-    ).returncode
+    variables = {**os.environ, "HYPOTHESIS_STORAGE_DIRECTORY": str(VENV / "hypothesis")}
+    return subprocess.run(command, cwd=ROOT, env=variables, check=False).returncode

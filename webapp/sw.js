@@ -39,17 +39,21 @@ async function dropOld() {
   await Promise.all(old.map((request) => cache.delete(request)));
 }
 
-/** @param {Request} request */
-async function respond(request) {
-  const path = request.url.replace(/[?#].*/, '').slice(root.length);
-  const kept = Object.hasOwn(PRECACHE, path) && (await (await files()).match(keyOf(path)));
-  return kept || fetch(request);
+/**
+ * @param {string} path
+ * @param {Request} request
+ */
+async function respond(path, request) {
+  const kept = await (await files()).match(keyOf(path));
+  return kept ?? fetch(request);
 }
 
 scope.addEventListener('install', (event) => event.waitUntil(install()));
 scope.addEventListener('activate', (event) => event.waitUntil(dropOld()));
 scope.addEventListener('fetch', (event) => {
-  if (event.request.url.startsWith(root)) event.respondWith(respond(event.request));
+  const path = event.request.url.replace(/[?#].*/, '').slice(root.length);
+  // What is not the app's goes its own way: a stream that passed here would hold up the next version
+  if (event.request.url.startsWith(root) && Object.hasOwn(PRECACHE, path)) event.respondWith(respond(path, event.request));
 });
 scope.addEventListener('message', (event) => {
   if (event.data?.type === 'take over') scope.skipWaiting();
