@@ -2,6 +2,7 @@
 
 import time
 from collections.abc import Callable
+from functools import partial
 from math import tan
 from statistics import median
 
@@ -29,10 +30,11 @@ def rows() -> list[Row]:
             putt = Putt(distance, Surface(*(Station.measured(*station) for station in stations)), stimp, PAST)
             found = read(putt)
             assert isinstance(found, Read)
-            launch, aim = shoot(Green(stimp, stations), distance, PAST)
+            green = Green(stimp, stations)
+            aim = shoot(green, distance, PAST)[1]
             apart = max(apart, distance * abs(tan(found.aim) - tan(aim)))
-            ours.append(_seconds(lambda putt=putt: read(putt), 20))  # type: ignore[misc]
-            theirs.append(_seconds(lambda s=stimp, d=distance: shoot(Green(s, stations), d, PAST), 1))  # type: ignore[misc]
+            ours.append(_seconds(partial(read, putt), 20))
+            theirs.append(_seconds(partial(shoot, green, distance, PAST), 1))
         mine, other = median(ours), median(theirs)
         result.append(Row(f"{what} in CPython", milliseconds(mine), f"SciPy {milliseconds(other)}", mine / other, 1 / faster))
         result.append(Row(f"{what}, aim at the hole", f"{apart * 1e3:.4f} mm", f"limit {within * 1e3:g} mm", apart / within, 1))

@@ -106,7 +106,7 @@ def _found(putt: Putt) -> Read:
     if isinstance(found, Read):
         return found
     reason = (
-        f"no ball stops {putt.past:g} m past this hole: "
+        f"no ball stops {putt.past:.2f} m past this hole: "
         f"the green there falls {percent_from_slope(abs(putt.downhill)):.1f} %, "
         f"and at {putt.stimp_ft:g} ft a ball rolls on from {percent_from_slope(putt.rho):.1f} %"
     )
@@ -152,6 +152,5 @@ EXAMPLES: list[dict[str, Any]] = [
         "player": {"start_line_sd_deg": 1, "pace_sd_fraction": 0.07, "slope_sd_percent": 0.5},
     },
     {"ask": "roll", **_STATIONS, "launch_mps": 1.8, "aim_deg": 4},
-    {"ask": "read", **_PLANE, "slope_percent": 8, "past_m": 0},
     {"ask": "presets"},
 ]

@@ -115,7 +115,7 @@ class Putt:
                 if found[2] < HOLE_RADIUS:
                     return [found]
         looks = [1 - look / LOOKS for look in range(LOOKS)] + [ALL_BUT_REST]
-        passes = [place(0.0)]
+        passes = [place(1.0), place(0.0)]
         values = [leaving(left) for left in looks]
         for before, after, at_before, at_after in zip(looks, looks[1:], values, values[1:], strict=False):
             if at_before < 0 <= at_after:

@@ -1,6 +1,6 @@
 """The shape of a roll: its path as points, and its apex."""
 
-from math import inf, sin
+from math import exp, inf, log, sin
 
 from pycore.putt.putt import Putt
 from pycore.putt.read import Read
@@ -13,13 +13,18 @@ EXACT = 1e-9  # of the speed; how exactly the apex is found
 
 
 def path(roll: Roll, end: float = inf) -> list[tuple[float, float, float, float]]:
-    """Points (t s, x m, y m, speed m/s) of ``roll`` from its start to ``end`` (its s), about evenly spaced in time."""
-    last = roll.share_left(end) if end < inf else 0.0
-    points = []
-    for i in range(POINTS):
-        state = roll.at(roll.s_left(1 - (1 - last) * i / (POINTS - 1)))
-        points.append((round(state.t, DIGITS), round(state.x, DIGITS), round(state.y, DIGITS), round(state.speed, DIGITS)))
-    return points
+    """Points (t s, x m, y m, speed m/s) of ``roll`` from its start to ``end`` (its s).
+
+    Half of them are spread over the speed, the other half over what friction alone would leave of it: on a slope that
+    all but holds the ball the one is dense where it creeps, the other where it runs.
+    """
+    steps = POINTS // 2 - 1
+    share_at_end, friction_at_end = (roll.share_left(end), exp(-end)) if end < inf else (0.0, 0.0)
+    places = {roll.s_left(1 - (1 - share_at_end) * i / steps) for i in range(steps + 1)}
+    places |= {-log(1 - (1 - friction_at_end) * (i + 0.5) / steps) for i in range(steps)}
+    last = roll.s_left(share_at_end)
+    states = [roll.at(s) for s in sorted(places) if s <= last]
+    return [(round(p.t, DIGITS), round(p.x, DIGITS), round(p.y, DIGITS), round(p.speed, DIGITS)) for p in states]
 
 
 def apex(putt: Putt, found: Read) -> tuple[float, float]:

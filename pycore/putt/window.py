@@ -12,7 +12,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.read import NoPutt, Read, read
 from pycore.roots import peak, zero
 
-SPEEDS = 16  # launch speeds at which the edges are found
+SPEEDS = 24  # launch speeds at which the edges are found
 SEED_PAST = 0.2  # m; a pace past the hole that holes, from where the search starts if the wanted one is too firm
 EDGE = 1e-6  # rad; how exactly an edge is found
 FRINGE = 1e-4  # of the launch speed; how exactly the slowest and fastest are found
@@ -48,16 +48,19 @@ class Window:
 
 
 def _smooth(values: tuple[float, ...], place: float) -> float:
-    """Value at a fractional index, by a cubic through the four nearest values."""
-    first = min(max(0, int(place) - 1), len(values) - 4)
+    """Value at a fractional index, by a cubic through the four nearest values that keeps between the nearest two."""
+    left = min(int(place), len(values) - 2)
+    first = min(max(0, left - 1), len(values) - 4)
     x = place - first
     a, b, c, d = values[first : first + 4]
-    return (
+    value = (
         -a * (x - 1) * (x - 2) * (x - 3) / 6
         + b * x * (x - 2) * (x - 3) / 2
         - c * x * (x - 1) * (x - 3) / 2
         + d * x * (x - 1) * (x - 2) / 6
     )
+    low, high = sorted(values[left : left + 2])
+    return min(max(value, low), high)
 
 
 def window(putt: Putt, found: Read) -> Window | None:
