@@ -33,6 +33,7 @@ def main() -> int:
         parser.error("there is no " + " ".join(rest))
     try:
         environment.enter()
+        sys.path.append(str(environment.ROOT))  # for the engine
         return run(options, rest)
     except environment.SetupError as error:
         print(error, file=sys.stderr)

@@ -1,7 +1,6 @@
 """webapp/engine/protocol.d.ts: what may be asked and what is answered, as the engine's own types say it."""
 
 import dataclasses
-import sys
 from collections.abc import Mapping
 from types import NoneType, UnionType
 from typing import Annotated, Any, Literal, NotRequired, Union, get_args, get_origin, get_type_hints, is_typeddict
@@ -21,7 +20,6 @@ def write() -> None:
 
 def current() -> str:
     """What the file has to say."""
-    sys.path.insert(0, str(ROOT))
     from pycore.api import DESKS
 
     return declare({name: (desk.request, desk.reply) for name, desk in DESKS.items()})

@@ -5,6 +5,10 @@ export interface Asks {
   roll: { request: RollFields; value: RollAnswer };
   sensitivity: { request: PuttFields; value: SensitivityAnswer };
   presets: { request: NoFields; value: PresetsAnswer };
+  tempo: { request: TempoFields; value: TempoAnswer };
+  stroke_length: { request: StrokeLengthFields; value: StrokeLengthAnswer };
+  find_tempo: { request: FindTempoFields; value: FindTempoAnswer };
+  arc: { request: ArcFields; value: ArcAnswer };
 }
 
 export interface PuttFields {
@@ -109,4 +113,98 @@ export interface Preset {
   source: string;
   start_line_sd_deg: number;
   pace_sd_fraction: number;
+}
+
+export interface TempoFields {
+  /** a number from 0.15 to 0.6 s */ forward_s: number;
+  /** a number from 1 to 4 */ ratio?: number;
+  /** a number from 0.5 to 10 s */ rest_s?: number;
+  /** a number from 1 to 600 */ strokes?: number;
+  /** a number from 0 to 8 */ count_in?: number;
+}
+
+export interface TempoAnswer {
+  cycle_s: number;
+  lead_s: number;
+  total_s: number;
+  back_s: number;
+  forward_s: number;
+  interpolated: boolean;
+  events: Array<TempoEvent>;
+  curve: Array<[number, number]>;
+}
+
+export interface TempoEvent {
+  at_s: number;
+  kind: "count" | "start" | "top" | "impact" | "finish";
+  stroke: number;
+}
+
+export interface StrokeLengthFields {
+  /** Length(low=0, high=200) */ strokes: Array<OwnStroke>;
+  /** a number from 0.05 to 15 m/s */ launch_mps: number;
+}
+
+export interface OwnStroke {
+  /** a number from 0.02 to 1 m */ backswing_m: number;
+  /** a number from 0.1 to 40 m */ roll_m: number;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+}
+
+export interface StrokeLengthAnswer {
+  backswing_m: number;
+  start_m: number;
+  per_mps_m: number;
+  residual_m: number;
+  within: boolean;
+}
+
+export interface FindTempoFields {
+  /** Length(low=3, high=600) */ taps_s?: Array<number> | null;
+  /** Length(low=40, high=20000) */ rates?: Array<Array<number>> | null;
+  /** Length(low=40, high=20000) */ angles?: Array<Array<number>> | null;
+}
+
+export interface FindTempoAnswer {
+  by: "taps" | "motion";
+  strokes: Array<FoundStroke>;
+  unused: Array<UnusedPart>;
+  ratio: number;
+  back_s: number;
+  forward_s: number;
+  ratio_sd: number | null;
+  back_sd_s: number | null;
+  forward_sd_s: number | null;
+}
+
+export interface FoundStroke {
+  at_s: number;
+  back_s: number;
+  forward_s: number;
+  ratio: number;
+}
+
+export interface UnusedPart {
+  from_s: number;
+  to_s: number;
+  reason: "gap" | "cut_off" | "unlike" | "wrong_count";
+}
+
+export interface ArcFields {
+  /** a number from 55 to 90 degrees */ lie_deg: number;
+  /** a number from 0.45 to 1.3 m */ length_m: number;
+  /** a number from 0 to 1 m */ above_grip_m?: number;
+  /** a number from 0.05 to 0.4 m */ reach_m?: number;
+}
+
+export interface ArcAnswer {
+  radius_m: number;
+  points: Array<ArcPlace>;
+}
+
+export interface ArcPlace {
+  along_m: number;
+  inside_m: number;
+  rise_m: number;
+  turn_deg: number;
 }
