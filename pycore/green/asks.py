@@ -1,0 +1,122 @@
+"""The green's desks: its speed from rolls, and from a Stimpmeter."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Annotated, Any, Literal, TypedDict
+
+from pycore.desk import Desk
+from pycore.errors import Refusal
+from pycore.fields import Length, Range
+from pycore.green import roll_test
+from pycore.units import FOOT, percent_from_slope
+
+SLOWEST, FASTEST = 3.0, 20.0  # ft; outside, something was measured wrongly
+
+
+@dataclass(frozen=True, kw_only=True)
+class BallFields:
+    """A ball rolled along the line: how far from where it was let go to where it stopped, and how long that took."""
+
+    distance_m: Annotated[float, Range(1.0, 15.0, "m")]
+    time_s: Annotated[float, Range(1.0, 15.0, "s")]
+    way: Literal["out", "back"]
+
+
+@dataclass(frozen=True, kw_only=True)
+class RollTestFields:
+    """Rolls out and back along one line; rolled by hand, or putted, which skids first."""
+
+    rolls: Annotated[tuple[BallFields, ...], Length(2, 40)]
+    skid: Literal["rolled", "putted"]
+
+
+@dataclass(frozen=True, kw_only=True)
+class StimpmeterFields:
+    """Lengths off the Stimpmeter, out and back along one line."""
+
+    out_ft: Annotated[tuple[Annotated[float, Range(2.0, 40.0, "ft")], ...], Length(1, 10)]
+    back_ft: Annotated[tuple[Annotated[float, Range(2.0, 40.0, "ft")], ...], Length(1, 10)]
+
+
+class SpeedAnswer(TypedDict):
+    """Green speed, and slope along the line, positive where it falls on the way out."""
+
+    stimp_ft: float
+    stimp_sd_ft: float
+    slope_percent: float
+    slope_sd_percent: float
+
+
+class RollTestAnswer(SpeedAnswer):
+    """With the rolls that look wrong, by their place in the request; two where nothing tells which of them it is."""
+
+    suspects: list[int]
+
+
+class StimpmeterAnswer(SpeedAnswer):
+    """With the ways whose balls lie more than 8 in apart: the booklet has them rolled again."""
+
+    again: list[Literal["out", "back"]]
+
+
+def answer_roll_test(fields: RollTestFields) -> RollTestAnswer:
+    """Green speed without a Stimpmeter."""
+    for way, other in (("out", "back"), ("back", "out")):
+        if all(roll.way != way for roll in fields.rolls):
+            raise Refusal(
+                "one_way",
+                f"every roll goes {other}: a roll {way} along the same line tells slope from speed",
+                "rolls",
+            )
+    slowings = [
+        roll_test.slowing(roll_test.Roll(roll.distance_m, roll.time_s, roll.way == "out"), fields.skid == "putted")
+        for roll in fields.rolls
+    ]
+    return {**_answer(lambda: roll_test.speed(slowings), "rolls"), "suspects": roll_test.suspects(slowings)}
+
+
+def answer_stimpmeter(fields: StimpmeterFields) -> StimpmeterAnswer:
+    """Green speed from a Stimpmeter on a slope."""
+    out, back = ([each * FOOT for each in way] for way in (fields.out_ft, fields.back_ft))
+    ways: list[tuple[Literal["out", "back"], list[float]]] = [("out", out), ("back", back)]
+    return {
+        **_answer(lambda: roll_test.stimpmeter(out, back), "out_ft"),
+        "again": [way for way, lengths in ways if roll_test.too_far_apart(lengths)],
+    }
+
+
+def _answer(measure: Callable[[], roll_test.Speed], field: str) -> SpeedAnswer:
+    try:
+        found = measure()
+    except ValueError:
+        raise Refusal("no_green", "no green rolls like this: look for a wrong distance, time or way", field) from None
+    if not SLOWEST <= found.stimp_ft <= FASTEST:
+        raise Refusal(
+            "no_green",
+            f"this makes {found.stimp_ft:.1f} ft on the Stimpmeter; greens have {SLOWEST:g} to {FASTEST:g}: "
+            "look for a wrong distance or time",
+            field,
+        )
+    return {
+        "stimp_ft": found.stimp_ft,
+        "stimp_sd_ft": found.stimp_sd_ft,
+        "slope_percent": percent_from_slope(found.slope),
+        "slope_sd_percent": percent_from_slope(found.slope_sd),
+    }
+
+
+DESKS: dict[str, Desk[Any, Any]] = {
+    "roll_test": Desk(RollTestFields, answer_roll_test),
+    "stimpmeter": Desk(StimpmeterFields, answer_stimpmeter),
+}
+
+_ROLLS = [
+    {"distance_m": 6.1, "time_s": 4.7, "way": "out"},
+    {"distance_m": 5.6, "time_s": 4.2, "way": "back"},
+    {"distance_m": 6.0, "time_s": 4.6, "way": "out"},
+]
+EXAMPLES: list[dict[str, Any]] = [
+    {"ask": "roll_test", "rolls": _ROLLS, "skid": "rolled"},
+    {"ask": "roll_test", "rolls": _ROLLS, "skid": "putted"},
+    {"ask": "stimpmeter", "out_ft": [13.2, 13.6, 13.5], "back_ft": [8.0, 7.9, 8.1]},
+]

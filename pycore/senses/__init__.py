@@ -1,0 +1,1 @@
+"""The slope as the phone, the feet and the eye take it."""

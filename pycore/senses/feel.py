@@ -1,0 +1,101 @@
+"""Feet and eye as a level: felt slope against measured, by the way it falls and by how steep it is.
+
+The error is felt less measured, in per cent of slope. The correction is a straight line over the felt slope for each way
+of falling, held back towards none while trials are few.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import ceil
+from typing import Literal
+
+from pycore.stats.fits import Line, Prior, shrunk_line
+from pycore.stats.intervals import Estimate, Z, difference, mean, spread, spread_estimate, student
+
+Fall = Literal["left", "right", "toes", "heels"]
+FALLS: tuple[Fall, ...] = ("left", "right", "toes", "heels")
+OPPOSITE: tuple[tuple[Fall, Fall], ...] = (("left", "right"), ("toes", "heels"))
+STEEP = 2.0  # per cent; from here a slope counts as large
+
+# What is believed of feet before the first trial: off by up to 0.6 % and a fifth of the slope, a spread of 0.8 %; assumed
+PRIOR = Prior(start=0.6, slope=0.2, noise=0.8, noise_points=4)
+FINE = 0.5  # per cent; a bias known to this, or a difference of sides, is known well enough
+
+
+@dataclass(frozen=True)
+class Trial:
+    """A slope as felt and as measured, per cent, and which way it falls."""
+
+    felt: float
+    measured: float
+    fall: Fall
+
+    @property
+    def error(self) -> float:
+        """Felt less measured."""
+        return self.felt - self.measured
+
+
+@dataclass(frozen=True)
+class Group:
+    """Trials of one kind: their bias and spread, None with fewer than two, and how many more make the bias known."""
+
+    trials: int
+    bias: Estimate | None
+    spread: Estimate | None
+    more: int
+
+
+@dataclass(frozen=True)
+class Sides:
+    """How much more is felt where it falls one way than the other; ``more`` trials on each side would settle it."""
+
+    one: Fall
+    other: Fall
+    difference: Estimate | None
+    more: int
+
+    @property
+    def differs(self) -> bool:
+        """Whether the sides differ beyond chance."""
+        return self.difference is not None and (self.difference.low > 0 or self.difference.high < 0)
+
+
+def group(trials: Sequence[Trial]) -> Group:
+    """Bias and spread of ``trials``."""
+    errors = [trial.error for trial in trials]
+    if len(errors) < 2:
+        return Group(len(errors), None, None, _needed(PRIOR.noise, FINE, 1) - len(errors))
+    return Group(len(errors), mean(errors), spread_estimate(errors), max(0, _needed(spread(errors), FINE, 1) - len(errors)))
+
+
+def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
+    """One way of falling against its opposite."""
+    own, its = ([trial.error for trial in trials if trial.fall == fall] for fall in (one, other))
+    fewer = min(len(own), len(its))
+    if fewer < 2:
+        return Sides(one, other, None, _needed(PRIOR.noise, FINE, 2) - fewer)
+    found = difference(own, its)
+    if found.low > 0 or found.high < 0:
+        return Sides(one, other, found, 0)
+    pooled = ((spread(own) ** 2 + spread(its) ** 2) / 2) ** 0.5
+    return Sides(one, other, found, max(0, _needed(pooled, max(FINE, abs(found.value)), 2) - fewer))
+
+
+def correction(trials: Sequence[Trial], fall: Fall) -> Line:
+    """What to add to a slope that is felt to fall one way, as a line over what is felt."""
+    own = [trial for trial in trials if trial.fall == fall]
+    return shrunk_line([trial.felt for trial in own], [-trial.error for trial in own], PRIOR)
+
+
+def corrected(line: Line, felt: float) -> float:
+    """The slope that is likely where ``felt`` is felt; a slope is never less than nothing."""
+    return max(0.0, felt + line.at(felt))
+
+
+def _needed(sd: float, reach: float, samples: int) -> int:
+    """How many trials a sample makes the interval of ``samples`` means' difference reach no further than ``reach``."""
+    count = max(2, ceil(samples * (Z * sd / reach) ** 2))
+    while student(samples * (count - 1)) * sd * (samples / count) ** 0.5 > reach:
+        count += 1
+    return count

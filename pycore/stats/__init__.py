@@ -1,0 +1,1 @@
+"""What small samples say, and how surely."""

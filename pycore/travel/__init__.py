@@ -1,0 +1,1 @@
+"""The same putt on a green of another speed."""
