@@ -1,8 +1,11 @@
 """Zeros and peaks of a function of one variable."""
 
 from collections.abc import Callable
+from itertools import count
 
 Function = Callable[[float], float]
+
+PATIENCE = 30  # interpolations, after which rounding is taken to have made the function too rough for them
 
 
 def zero(f: Function, a: float, b: float, fa: float, fb: float, tolerance: float) -> float:
@@ -15,7 +18,7 @@ def zero(f: Function, a: float, b: float, fa: float, fb: float, tolerance: float
         return a
     c, fc = a, fa
     share = 0.5
-    while True:
+    for attempt in count():
         x = a + share * (b - a)
         fx = f(x)
         if (fx > 0) == (fa > 0):
@@ -28,11 +31,12 @@ def zero(f: Function, a: float, b: float, fa: float, fb: float, tolerance: float
             return best
         xi = (a - b) / (c - b)
         phi = (fa - fb) / (fc - fb)
-        if 1 - (1 - xi) ** 0.5 < phi < xi**0.5:
+        if attempt < PATIENCE and 1 - (1 - xi) ** 0.5 < phi < xi**0.5:
             share = fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
             share = min(1 - limit, max(limit, share))
         else:
             share = 0.5
+    raise AssertionError("counting never ends")
 
 
 def glance(f: Function, x: float, step: float, tolerance: float) -> float | None:

@@ -15,6 +15,7 @@ from typing import NamedTuple, Protocol
 from pycore.roots import zero
 
 TOO_FAR = 60.0  # m; a ball this far from its start has run away
+LONGEST = 200.0  # of s; a ball struck straight up a slope that does not hold it is then as good as still
 
 
 class State(NamedTuple):
@@ -104,9 +105,11 @@ class PlaneRoll:
 
     @cached_property
     def _s_far(self) -> float:
-        s = 0.5
-        while hypot(self.at(s).x - self.start.x, self.at(s).y - self.start.y) < TOO_FAR:
+        s, away = 0.0, 0.0
+        while away < TOO_FAR and s < LONGEST:
             s += 0.5
+            state = self.at(s)
+            away = hypot(state.x - self.start.x, state.y - self.start.y)
         return s
 
     def to_rest(self) -> float:

@@ -33,5 +33,5 @@ def test_path_is_smooth_and_ends_at_rest(slope):
     assert points[0][:3] == (0, 0, 0)
     assert points[-1][3] == 0
     steps = [((b[1] - a[1]) ** 2 + (b[2] - a[2]) ** 2) ** 0.5 for a, b in itertools.pairwise(points)]
-    assert max(steps) < 0.15
+    assert max(steps) < 0.05 * sum(steps)
     assert all((b[0] >= a[0] and b[3] <= a[3] + 1e-3) or slope for a, b in itertools.pairwise(points))
