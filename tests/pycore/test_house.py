@@ -44,7 +44,7 @@ def test_standard_library_alone():
         "print([n for n in sys.modules if n.split('.')[0] not in {*sys.stdlib_module_names, 'pycore', '__main__'}])"
     )
     done = subprocess.run(
-        [sys.executable, "-I", "-S", "-c", f"import sys; sys.path.insert(0, {str(ROOT)!r}); {script}"],
+        [sys.executable, "-I", "-B", "-S", "-c", f"import sys; sys.path.insert(0, {str(ROOT)!r}); {script}"],
         capture_output=True,
         text=True,
         check=True,
