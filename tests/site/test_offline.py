@@ -83,8 +83,8 @@ def test_a_new_version_waits_until_it_is_asked_for(open_browser, changing_site, 
     other = context.new_page()
     other.goto(changing_site.url)
     page.evaluate("navigator.serviceWorker.getRegistration().then((found) => found.waiting.postMessage({ type: 'take over' }))")
-    expect(page).to_have_title("Newer")
-    expect(other).to_have_title("Newer")
+    expect(page).to_have_title("Newer", timeout=30_000)
+    expect(other).to_have_title("Newer", timeout=30_000)
     until(page, f"({KEPT})().then((kept) => kept === {before})")
 
 
