@@ -9,6 +9,15 @@ export interface Asks {
   stroke_length: { request: StrokeLengthFields; value: StrokeLengthAnswer };
   find_tempo: { request: FindTempoFields; value: FindTempoAnswer };
   arc: { request: ArcFields; value: ArcAnswer };
+  roll_test: { request: RollTestFields; value: RollTestAnswer };
+  stimpmeter: { request: StimpmeterFields; value: StimpmeterAnswer };
+  level: { request: LevelFields; value: LevelAnswer };
+  floor: { request: FloorFields; value: FloorAnswer };
+  feel: { request: FeelFields; value: FeelAnswer };
+  felt: { request: FeltFields; value: FeltAnswer };
+  look: { request: LookFields; value: LookAnswer };
+  translate: { request: TranslateFields; value: TranslateAnswer };
+  table: { request: TableFields; value: TableAnswer };
 }
 
 export interface PuttFields {
@@ -207,4 +216,187 @@ export interface ArcPlace {
   inside_m: number;
   rise_m: number;
   turn_deg: number;
+}
+
+export interface RollTestFields {
+  /** Length(low=2, high=40) */ rolls: Array<BallFields>;
+  skid: "rolled" | "putted";
+}
+
+export interface BallFields {
+  /** a number from 1 to 15 m */ distance_m: number;
+  /** a number from 1 to 15 s */ time_s: number;
+  way: "out" | "back";
+}
+
+export interface RollTestAnswer {
+  stimp_ft: number;
+  stimp_sd_ft: number;
+  slope_percent: number;
+  slope_sd_percent: number;
+  suspects: Array<number>;
+}
+
+export interface StimpmeterFields {
+  /** Length(low=1, high=10) */ out_ft: Array<number>;
+  /** Length(low=1, high=10) */ back_ft: Array<number>;
+}
+
+export interface StimpmeterAnswer {
+  stimp_ft: number;
+  stimp_sd_ft: number;
+  slope_percent: number;
+  slope_sd_percent: number;
+  again: Array<"out" | "back">;
+}
+
+export interface LevelFields {
+  /** Length(low=1, high=2000) */ readings: Array<ReadingFields>;
+  /** Length(low=2, high=2) */ bias_deg?: Array<number> | null;
+}
+
+export interface ReadingFields {
+  /** a number from -180 to 180 degrees */ beta_deg: number;
+  /** a number from -90 to 90 degrees */ gamma_deg: number;
+  /** a number from 0 to 270 degrees */ turned_deg: number;
+  /** a number from 0.001 to 600 s */ weight_s: number;
+}
+
+export interface LevelAnswer {
+  slope_percent: number;
+  fall_deg: number;
+  bias_deg: [number, number];
+  slope_sd_percent: number;
+  check: Check;
+  zeroed: boolean;
+}
+
+export interface Check {
+  positions: number;
+  apart_percent: number | null;
+}
+
+export interface FloorFields {
+  /** a number from 0 to 20 % */ slope_percent: number;
+  /** a number from 0 to 20 % */ slope_sd_percent: number;
+  /** a number from 0.5 to 2.2 m */ eye_m: number;
+}
+
+export interface FloorAnswer {
+  shift_m: number;
+  shift_sd_m: number;
+  verdict: "level" | "unsure" | "tilted";
+}
+
+export interface FeelFields {
+  /** Length(low=0, high=5000) */ trials: Array<TrialFields>;
+}
+
+export interface TrialFields {
+  /** a number from 0 to 20 % */ felt_percent: number;
+  /** a number from 0 to 20 % */ measured_percent: number;
+  fall: "left" | "right" | "toes" | "heels";
+}
+
+export interface FeelAnswer {
+  groups: Array<GroupAnswer>;
+  sides: Array<SidesAnswer>;
+  curves: Array<CurveAnswer>;
+}
+
+export interface GroupAnswer {
+  kind: "left" | "right" | "toes" | "heels" | "small" | "large";
+  trials: number;
+  bias: EstimateAnswer | null;
+  spread: EstimateAnswer | null;
+  more: number;
+}
+
+export interface EstimateAnswer {
+  value: number;
+  low: number;
+  high: number;
+}
+
+export interface SidesAnswer {
+  one: "left" | "right" | "toes" | "heels";
+  other: "left" | "right" | "toes" | "heels";
+  difference: EstimateAnswer | null;
+  differs: boolean;
+  more: number;
+}
+
+export interface CurveAnswer {
+  fall: "left" | "right" | "toes" | "heels";
+  points: Array<[number, number, number]>;
+}
+
+export interface FeltFields {
+  /** Length(low=0, high=5000) */ trials: Array<TrialFields>;
+  /** a number from 0 to 8 % */ felt_percent: number;
+  fall: "left" | "right" | "toes" | "heels";
+}
+
+export interface FeltAnswer {
+  slope_percent: number;
+  slope_sd_percent: number;
+  correction_percent: number;
+  trials: number;
+}
+
+export interface LookFields {
+  /** a number from 0 to 1e+09 */ case: number;
+}
+
+export interface LookAnswer {
+  slope_percent: number;
+  fall: "left" | "right" | "toes" | "heels";
+  grid: Array<Array<[number, number]>>;
+  ball: Array<[number, number]>;
+  hole: Array<[number, number]>;
+  flag: Array<[number, number]>;
+}
+
+export interface TranslateFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** Length(low=1, high=12) */ stations?: Array<StationFields> | null;
+  /** a number from 0 to 1 m */ past_m: number;
+  /** a number from 5 to 15 ft */ home_stimp_ft: number;
+}
+
+export interface TranslateAnswer {
+  today: GreenAnswer;
+  home: GreenAnswer | null;
+  slope_percent: number;
+  breaks_like_percent: number | null;
+}
+
+export interface GreenAnswer {
+  stimp_ft: number;
+  aim_deg: number;
+  aim_offset_m: number;
+  launch_mps: number;
+  plays_like_m: number;
+  path: Array<[number, number, number, number]>;
+}
+
+export interface TableFields {
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+  /** a number from 0 to 1 m */ past_m: number;
+  /** Length(low=1, high=12) */ distances_m: Array<number>;
+  /** Length(low=1, high=8) */ slopes_percent: Array<number>;
+}
+
+export interface TableAnswer {
+  rows: Array<Array<TableCell>>;
+}
+
+export interface TableCell {
+  aim_deg: number | null;
+  aim_offset_m: number | null;
+  up_m: number | null;
+  down_m: number | null;
 }
