@@ -18,7 +18,7 @@ SEAT = slope_from_angle_deg(0.05)  # how alike a phone comes to lie each time it
 UNTURNED = slope_from_angle_deg(0.5)  # bias of a phone never turned: PubMed 27632853, -0.4 to 1.2 degrees on average
 STILL = slope_from_angle_deg(0.3)  # a phone that lies still varies less than this
 FLAT = sin(radians(20))  # tilt of a phone that still lies on a green, rather than stands
-AGREE = slope_from_percent(0.4)  # positions that differ by more were not on the same spot
+AGREE = slope_from_percent(0.6)  # positions that differ by more were not on the same spot
 BELIEVABLE = slope_from_angle_deg(4)  # a larger bias is a phone that was not turned, or not flat
 
 

@@ -1,0 +1,169 @@
+"""Green speed from rolls: published rows, exact inverses, and intervals that hold the truth as often as they say."""
+
+import json
+import math
+
+import numpy as np
+import pytest
+from scipy.integrate import solve_ivp
+
+from pycore import api
+from pycore.constants import GRAVITY, ROLLING, STIMPMETER_SPEED
+from pycore.green import roll_test
+from pycore.green.roll_test import MEASURE, TAP, Roll, slowing, speed, stimpmeter, suspects
+from pycore.green.surface import Station, Surface
+from pycore.putt.putt import Putt
+from pycore.units import FOOT, INCH
+
+CASES = 2000
+COVERED = (0.90, 0.99)  # what an honest 95 % interval may hold
+EXACT_FT = 1e-6
+EXACT_SLOPE = 1e-8
+BREDE_FT = 0.005  # the formula leaves out the cosine of the slope
+
+
+def ask(**request):
+    return json.loads(api.answer(json.dumps(request)))
+
+
+def rolled(stimp_ft, slope, out, launch):
+    """Distance and time of a ball on the engine's own green."""
+    roll = Putt(10.0, Surface(Station(0.0, slope, 0.0 if out else math.pi)), stimp_ft).roll(launch, 0.0)
+    return roll.to_rest(), roll.at(math.inf).t
+
+
+def test_stimpmeter_row():
+    # D: from Penner 2002; Brede, USGA Green Section Record 28(6), 1990, makes 10.002 of it
+    found = stimpmeter([13.426 * FOOT], [7.970 * FOOT])
+    assert found.stimp_ft == pytest.approx(10.002, abs=BREDE_FT)
+    assert found.slope == pytest.approx(0.02, abs=5e-5)
+
+
+@pytest.mark.parametrize("slope", [-0.03, 0.0, 0.005, 0.02])
+@pytest.mark.parametrize("stimp_ft", [8, 12])
+def test_stimpmeter_lengths_of_the_engines_green(stimp_ft, slope):
+    lengths = [rolled(stimp_ft, slope, out, STIMPMETER_SPEED)[0] for out in (True, False)]
+    found = stimpmeter(lengths[:1], lengths[1:])
+    assert (found.stimp_ft, found.slope) == pytest.approx((stimp_ft, slope), abs=EXACT_FT)
+
+
+@pytest.mark.parametrize("slope", [-0.03, 0.0, 0.005, 0.02])
+@pytest.mark.parametrize("launch", [1.5, 2.4])
+def test_rolls_without_error_give_the_green_back(slope, launch):
+    balls = [Roll(*rolled(11, slope, out, launch), out) for out in (True, False)]
+    found = speed([slowing(ball, putted=False) for ball in balls])
+    assert found.stimp_ft == pytest.approx(11, abs=EXACT_FT)
+    assert found.slope == pytest.approx(slope, abs=EXACT_SLOPE)
+
+
+def scipy_putt(stimp_ft, slope, out, launch, mu):
+    """Distance and time of a putted ball, skid and all, by SciPy: a sphere that slips until it rolls."""
+    pull = (1 if out else -1) * GRAVITY * slope / math.hypot(1, slope)
+    friction = mu * GRAVITY / math.hypot(1, slope)
+    drag = STIMPMETER_SPEED**2 / (2 * stimp_ft * FOOT) / math.hypot(1, slope)
+
+    def slips(_, state):
+        return [state[1], pull - friction, 2.5 * friction]
+
+    def gripped(_, state):
+        return state[1] - state[2]
+
+    gripped.terminal = True
+    skid = solve_ivp(slips, (0, 5), [0, launch, 0], events=gripped, rtol=1e-9, atol=1e-9)
+
+    def stopped(_, state):
+        return state[1]
+
+    stopped.terminal = True
+    start = [skid.y[0][-1], skid.y[1][-1]]
+    roll = solve_ivp(lambda _, s: [s[1], ROLLING * pull - drag], (0, 60), start, events=stopped, rtol=1e-9, atol=1e-9)
+    return roll.y[0][-1], skid.t[-1] + roll.t[-1]
+
+
+def test_a_putted_ball_skids_first():
+    distance, time = scipy_putt(10, 0.0, True, 3.0, roll_test.SKID)
+    ball = Roll(distance, time, True)
+    assert slowing(ball, putted=True).value == pytest.approx(STIMPMETER_SPEED**2 / (20 * FOOT), rel=1e-6)
+    # taken for a pure roll, the green would seem slower
+    assert slowing(ball, putted=False).value > 1.01 * slowing(ball, putted=True).value
+
+
+def covered(rng, truth, balls, putted):
+    """Share of cases whose 95 % intervals hold speed and slope, with thumb and measure as they are said to err."""
+    inside = []
+    for (stimp_ft, slope), case in zip(truth, balls, strict=True):
+        seen = [Roll(d * (1 + rng.normal(0, MEASURE)), t + rng.normal(0, TAP) - rng.normal(0, TAP), out) for d, t, out in case]
+        found = speed([slowing(ball, putted) for ball in seen])
+        inside.append(
+            (abs(found.stimp_ft - stimp_ft) < 1.96 * found.stimp_sd_ft, abs(found.slope - slope) < 1.96 * found.slope_sd)
+        )
+    return np.mean(inside, axis=0)
+
+
+def test_intervals_hold_the_engines_greens():
+    rng = np.random.default_rng(4)
+    truth = [(rng.uniform(8, 13), rng.uniform(-0.02, 0.02)) for _ in range(CASES)]
+    balls = [
+        [(*rolled(stimp, slope, out, rng.uniform(1.7, 2.3)), out) for out in (True, False) * rng.integers(1, 4)]
+        for stimp, slope in truth
+    ]
+    for share in covered(rng, truth, balls, putted=False):
+        assert COVERED[0] <= share <= COVERED[1]
+
+
+def test_intervals_hold_scipys_putts():
+    rng = np.random.default_rng(5)
+    putts = []
+    for _ in range(50):
+        stimp, slope, mu = rng.uniform(8, 13), rng.uniform(-0.02, 0.02), rng.uniform(0.3, 0.5)
+        putts.append(
+            ((stimp, slope), [(*scipy_putt(stimp, slope, out, rng.uniform(2.4, 3.2), mu), out) for out in (True, False) * 2])
+        )
+    times = CASES // len(putts)
+    truth, balls = ([each[part] for each in putts for _ in range(times)] for part in (0, 1))
+    for share in covered(rng, truth, balls, putted=True):
+        assert COVERED[0] <= share <= COVERED[1]
+
+
+@pytest.mark.parametrize("wrong", [0, 3, 5])
+def test_the_roll_that_looks_wrong(wrong):
+    balls = [slowing(Roll(*rolled(10, 0.01, out, 2.0), out), putted=False) for out in (True, False) * 3]
+    assert suspects(balls) == []
+    late = Roll(*rolled(10, 0.01, wrong % 2 == 0, 2.0), wrong % 2 == 0)
+    balls[wrong] = slowing(Roll(late.distance, late.time + 1.2, late.out), putted=False)
+    assert suspects(balls) == [wrong]
+
+
+def test_of_two_that_differ_either_may_be_wrong():
+    rolls = [(6.0, 4.6, "out"), (6.0, 3.2, "out"), (5.8, 4.5, "back")]
+    asked = [{"distance_m": d, "time_s": t, "way": way} for d, t, way in rolls]
+    alone = ask(ask="roll_test", rolls=asked, skid="rolled")["value"]
+    assert alone["suspects"] == [0, 1]
+    agreeing = ask(ask="roll_test", rolls=[asked[0], asked[0], asked[2]], skid="rolled")["value"]
+    assert alone["stimp_sd_ft"] > 2 * agreeing["stimp_sd_ft"]
+
+
+def test_one_way_is_refused():
+    reply = ask(ask="roll_test", rolls=[{"distance_m": 6, "time_s": 4.6, "way": "out"}] * 2, skid="rolled")
+    assert (reply["code"], reply["field"]) == ("one_way", "rolls")
+    assert "a roll back along the same line" in reply["message"]
+
+
+@pytest.mark.parametrize(
+    "rolls",
+    [[(15, 1.0, "out"), (15, 1.0, "back")], [(15, 1.0, "out"), (1.0, 10, "back")], [(1.0, 15, "out"), (1.0, 15, "back")]],
+)
+def test_what_no_green_does_is_refused(rolls):
+    asked = [{"distance_m": d, "time_s": t, "way": way} for d, t, way in rolls]
+    for skid in ("rolled", "putted"):
+        reply = ask(ask="roll_test", rolls=asked, skid=skid)
+        assert reply["code"] == "no_green"
+        assert "wrong distance" in reply["message"]
+
+
+def test_the_eight_inch_rule():
+    within, beyond = [10, 10.3, 10 + 8 * INCH / FOOT], [10, 10.3, 10 + 8.1 * INCH / FOOT]
+    assert ask(ask="stimpmeter", out_ft=within, back_ft=within)["value"]["again"] == []
+    assert ask(ask="stimpmeter", out_ft=within, back_ft=beyond)["value"]["again"] == ["back"]
+    wide = ask(ask="stimpmeter", out_ft=[9, 12], back_ft=[9, 12])["value"]["stimp_sd_ft"]
+    assert wide > 5 * ask(ask="stimpmeter", out_ft=[10, 10], back_ft=[10, 10])["value"]["stimp_sd_ft"]
