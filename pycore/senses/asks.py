@@ -1,12 +1,11 @@
 """The senses' desks: level, floor, feel, felt, look."""
 
-from dataclasses import dataclass
 from math import atan2, degrees, radians
-from typing import Annotated, Any, Literal, TypedDict
+from typing import Any
 
 from pycore.desk import Desk
 from pycore.errors import Refusal
-from pycore.fields import Length, Range
+from pycore.senses import answers, requests
 from pycore.senses import feel as feet
 from pycore.senses import level as phone
 from pycore.senses import look as eye
@@ -17,164 +16,8 @@ TURNS = (0.0, 90.0, 180.0, 270.0)
 EYE_LINE = 0.005  # m; an eye line this far off is about a quarter of a ball's radius; assumed good enough
 CURVE = (0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0)  # per cent felt
 
-Percent = Annotated[float, Range(0.0, 20.0, "%")]
 
-
-@dataclass(frozen=True, kw_only=True)
-class ReadingFields:
-    """What the phone showed for a while, turned clockwise from its first position."""
-
-    beta_deg: Annotated[float, Range(-180.0, 180.0, "degrees")]
-    gamma_deg: Annotated[float, Range(-90.0, 90.0, "degrees")]
-    turned_deg: Annotated[float, Range(0.0, 270.0, "degrees")]
-    weight_s: Annotated[float, Range(0.001, 600.0, "s")]
-
-
-@dataclass(frozen=True, kw_only=True)
-class LevelFields:
-    """Readings in one position or more; ``bias_deg`` (about x, about y) found earlier is used where there is only one."""
-
-    readings: Annotated[tuple[ReadingFields, ...], Length(1, 2000)]
-    bias_deg: Annotated[tuple[Annotated[float, Range(-10.0, 10.0, "degrees")], ...], Length(2, 2)] | None = None
-
-
-@dataclass(frozen=True, kw_only=True)
-class FloorFields:
-    """A floor, and how high the eye is over it."""
-
-    slope_percent: Percent
-    slope_sd_percent: Percent
-    eye_m: Annotated[float, Range(0.5, 2.2, "m")]
-
-
-@dataclass(frozen=True, kw_only=True)
-class TrialFields:
-    """A slope as felt and as measured."""
-
-    felt_percent: Percent
-    measured_percent: Percent
-    fall: feet.Fall
-
-
-@dataclass(frozen=True, kw_only=True)
-class FeelFields:
-    """Trials, none included."""
-
-    trials: Annotated[tuple[TrialFields, ...], Length(0, 5000)]
-
-    def known(self) -> list[feet.Trial]:
-        """The trials in the engine's terms."""
-        return [feet.Trial(trial.felt_percent, trial.measured_percent, trial.fall) for trial in self.trials]
-
-
-@dataclass(frozen=True, kw_only=True)
-class FeltFields(FeelFields):
-    """A slope felt, to be corrected by the trials."""
-
-    felt_percent: Annotated[float, Range(0.0, 8.0, "%")]
-    fall: feet.Fall
-
-
-@dataclass(frozen=True, kw_only=True)
-class LookFields:
-    """The number of a picture; the same number gives the same picture."""
-
-    case: Annotated[int, Range(0, 1_000_000_000)]
-
-
-class Check(TypedDict):
-    """How many positions were held, and by how much they disagree, None where they cannot."""
-
-    positions: int
-    apart_percent: float | None
-
-
-class LevelAnswer(TypedDict):
-    """Slope and fall line, from the phone's top in its first position; ``zeroed`` says whether the bias is known."""
-
-    slope_percent: float
-    fall_deg: float
-    bias_deg: tuple[float, float]
-    slope_sd_percent: float
-    check: Check
-    zeroed: bool
-
-
-class FloorAnswer(TypedDict):
-    """How far the floor's tilt moves the eye line, and whether that is little enough for mirror and laser."""
-
-    shift_m: float
-    shift_sd_m: float
-    verdict: Literal["level", "unsure", "tilted"]
-
-
-class EstimateAnswer(TypedDict):
-    """A value with its 95 % interval, per cent of slope."""
-
-    value: float
-    low: float
-    high: float
-
-
-class GroupAnswer(TypedDict):
-    """Trials of one kind; ``bias`` is felt less measured, ``more`` the trials that are still needed."""
-
-    kind: Literal["left", "right", "toes", "heels", "small", "large"]
-    trials: int
-    bias: EstimateAnswer | None
-    spread: EstimateAnswer | None
-    more: int
-
-
-class SidesAnswer(TypedDict):
-    """One way of falling against its opposite."""
-
-    one: feet.Fall
-    other: feet.Fall
-    difference: EstimateAnswer | None
-    differs: bool
-    more: int
-
-
-class CurveAnswer(TypedDict):
-    """What is likely where a slope is felt: felt, likely, and how surely, per cent."""
-
-    fall: feet.Fall
-    points: list[tuple[float, float, float]]
-
-
-class FeelAnswer(TypedDict):
-    """What the trials say."""
-
-    groups: list[GroupAnswer]
-    sides: list[SidesAnswer]
-    curves: list[CurveAnswer]
-
-
-class FeltAnswer(TypedDict):
-    """A felt slope, corrected, with the trials of its kind that the correction stands on."""
-
-    slope_percent: float
-    slope_sd_percent: float
-    correction_percent: float
-    trials: int
-
-
-Curve = list[tuple[float, float]]
-
-
-class LookAnswer(TypedDict):
-    """A green to guess from: points right of the line and down from the horizon; and what it is."""
-
-    slope_percent: float
-    fall: feet.Fall
-    grid: list[Curve]
-    ball: Curve
-    hole: Curve
-    flag: Curve
-
-
-def answer_level(fields: LevelFields) -> LevelAnswer:
+def answer_level(fields: requests.LevelFields) -> answers.LevelAnswer:
     """The phone as a level."""
     for i, reading in enumerate(fields.readings):
         if reading.turned_deg not in TURNS:
@@ -203,7 +46,7 @@ def answer_level(fields: LevelFields) -> LevelAnswer:
     }
 
 
-def answer_floor(fields: FloorFields) -> FloorAnswer:
+def answer_floor(fields: requests.FloorFields) -> answers.FloorAnswer:
     """Whether a floor is level enough."""
     shift = fields.eye_m * slope_from_percent(fields.slope_percent)
     sd = fields.eye_m * slope_from_percent(fields.slope_sd_percent)
@@ -215,10 +58,10 @@ def answer_floor(fields: FloorFields) -> FloorAnswer:
     }
 
 
-def answer_feel(fields: FeelFields) -> FeelAnswer:
+def answer_feel(fields: requests.FeelFields) -> answers.FeelAnswer:
     """What the trials say of feet or eye."""
     trials = fields.known()
-    kinds: dict[Literal["left", "right", "toes", "heels", "small", "large"], list[feet.Trial]] = {
+    kinds: dict[answers.Kind, list[feet.Trial]] = {
         **{fall: [trial for trial in trials if trial.fall == fall] for fall in feet.FALLS},
         "small": [trial for trial in trials if trial.measured < feet.STEEP],
         "large": [trial for trial in trials if trial.measured >= feet.STEEP],
@@ -252,7 +95,7 @@ def answer_feel(fields: FeelFields) -> FeelAnswer:
     }
 
 
-def answer_felt(fields: FeltFields) -> FeltAnswer:
+def answer_felt(fields: requests.FeltFields) -> answers.FeltAnswer:
     """A felt slope, corrected."""
     trials = fields.known()
     line = feet.correction(trials, fields.fall)
@@ -265,7 +108,7 @@ def answer_felt(fields: FeltFields) -> FeltAnswer:
     }
 
 
-def answer_look(fields: LookFields) -> LookAnswer:
+def answer_look(fields: requests.LookFields) -> answers.LookAnswer:
     """A green to guess from."""
     seen = eye.look(fields.case)
     return {
@@ -278,16 +121,16 @@ def answer_look(fields: LookFields) -> LookAnswer:
     }
 
 
-def _estimate(found: Estimate | None) -> EstimateAnswer | None:
+def _estimate(found: Estimate | None) -> answers.EstimateAnswer | None:
     return {"value": found.value, "low": found.low, "high": found.high} if found else None
 
 
 DESKS: dict[str, Desk[Any, Any]] = {
-    "level": Desk(LevelFields, answer_level),
-    "floor": Desk(FloorFields, answer_floor),
-    "feel": Desk(FeelFields, answer_feel),
-    "felt": Desk(FeltFields, answer_felt),
-    "look": Desk(LookFields, answer_look),
+    "level": Desk(requests.LevelFields, answer_level),
+    "floor": Desk(requests.FloorFields, answer_floor),
+    "feel": Desk(requests.FeelFields, answer_feel),
+    "felt": Desk(requests.FeltFields, answer_felt),
+    "look": Desk(requests.LookFields, answer_look),
 }
 
 _TRIALS = [
