@@ -7,6 +7,7 @@ from typing import Any
 import pycore.green.asks as green
 import pycore.putt.asks as putt
 import pycore.senses.asks as senses
+import pycore.stroke.asks as stroke
 import pycore.travel.asks as travel
 from pycore.desk import Desk
 from pycore.errors import Refusal
@@ -14,8 +15,8 @@ from pycore.fields import parse
 
 MAX_REQUEST_CHARACTERS = 4_000_000
 
-DESKS: Mapping[str, Desk[Any, Any]] = {**putt.DESKS, **green.DESKS, **senses.DESKS, **travel.DESKS}
-EXAMPLES: list[dict[str, Any]] = [*putt.EXAMPLES, *green.EXAMPLES, *senses.EXAMPLES, *travel.EXAMPLES]
+DESKS: Mapping[str, Desk[Any, Any]] = {**putt.DESKS, **stroke.DESKS, **green.DESKS, **senses.DESKS, **travel.DESKS}
+EXAMPLES: list[dict[str, Any]] = [*putt.EXAMPLES, *stroke.EXAMPLES, *green.EXAMPLES, *senses.EXAMPLES, *travel.EXAMPLES]
 
 
 def answer(request: str) -> str:

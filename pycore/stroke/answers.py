@@ -1,0 +1,84 @@
+"""What is answered about a stroke: plain JSON values."""
+
+from typing import Literal, TypedDict
+
+from pycore.stroke.strokes import Reason
+from pycore.stroke.tempo import Kind
+
+
+class TempoEvent(TypedDict):
+    """One moment, seconds from the first beat; strokes count from 1, the count-in is 0."""
+
+    at_s: float
+    kind: Kind
+    stroke: int
+
+
+class TempoAnswer(TypedDict):
+    """A row of strokes; ``curve`` is [t_s, position] over one cycle, -1 at the top, 0 at the ball, 1 at the finish."""
+
+    cycle_s: float
+    lead_s: float
+    total_s: float
+    back_s: float
+    forward_s: float
+    interpolated: bool
+    events: list[TempoEvent]
+    curve: list[tuple[float, float]]
+
+
+class StrokeLengthAnswer(TypedDict):
+    """How far back for the launch, from the line through the strokes; ``within`` is whether they reach so far."""
+
+    backswing_m: float
+    start_m: float
+    per_mps_m: float
+    residual_m: float
+    within: bool
+
+
+class FoundStroke(TypedDict):
+    """A stroke that was made out."""
+
+    at_s: float
+    back_s: float
+    forward_s: float
+    ratio: float
+
+
+class UnusedPart(TypedDict):
+    """What was not used, and why."""
+
+    from_s: float
+    to_s: float
+    reason: Reason
+
+
+class FindTempoAnswer(TypedDict):
+    """The middle of the strokes and their spread (SD; None for a single one)."""
+
+    by: Literal["taps", "motion"]
+    strokes: list[FoundStroke]
+    unused: list[UnusedPart]
+    ratio: float
+    back_s: float
+    forward_s: float
+    ratio_sd: float | None
+    back_sd_s: float | None
+    forward_sd_s: float | None
+
+
+class ArcPlace(TypedDict):
+    """The head along the line from the ball, back and through alike."""
+
+    along_m: float
+    inside_m: float
+    rise_m: float
+    turn_deg: float
+
+
+class ArcAnswer(TypedDict):
+    """The head's way on the floor."""
+
+    radius_m: float
+    points: list[ArcPlace]
