@@ -14,18 +14,19 @@ COMMANDS = """commands:
   (none)   write the site to dist/
   serve    write it, serve it, and rebuild and reload when a file changes
   test     lint, types and every test; with arguments, pytest alone with those: test tests/site -k offline
-  bench    a table of sizes and speeds, as ratios measured in one run"""
+  bench    a table of sizes and speeds, as ratios measured in one run
+  picture  take the pictures of README and of the app's manifest anew"""
 
 
 def main() -> int:
     parser = argparse.ArgumentParser(
         prog="python3 build",
-        usage="python3 build [serve | test | bench] [options]",
+        usage="python3 build [serve | test | bench | picture] [options]",
         description=__doc__,
         epilog=COMMANDS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    parser.add_argument("command", nargs="?", choices=["serve", "test", "bench"], help=argparse.SUPPRESS)
+    parser.add_argument("command", nargs="?", choices=["serve", "test", "bench", "picture"], help=argparse.SUPPRESS)
     parser.add_argument("--port", type=int, default=8377, help="for serve (%(default)s)")
     parser.add_argument("--lan", action="store_true", help="for serve: to phones on the local network too, over https")
     options, rest = parser.parse_known_args()
@@ -55,6 +56,10 @@ def run(options: argparse.Namespace, rest: list[str]) -> int:
         import bench.table
 
         return bench.table.show()
+    if options.command == "picture":
+        import picture
+
+        return picture.take()
     import dist
 
     dist.build()
