@@ -4,6 +4,7 @@ import json
 from collections.abc import Mapping
 from typing import Any
 
+import pycore.drills.asks as drills
 import pycore.green.asks as green
 import pycore.putt.asks as putt
 import pycore.senses.asks as senses
@@ -15,8 +16,22 @@ from pycore.fields import parse
 
 MAX_REQUEST_CHARACTERS = 4_000_000
 
-DESKS: Mapping[str, Desk[Any, Any]] = {**putt.DESKS, **stroke.DESKS, **green.DESKS, **senses.DESKS, **travel.DESKS}
-EXAMPLES: list[dict[str, Any]] = [*putt.EXAMPLES, *stroke.EXAMPLES, *green.EXAMPLES, *senses.EXAMPLES, *travel.EXAMPLES]
+DESKS: Mapping[str, Desk[Any, Any]] = {
+    **putt.DESKS,
+    **stroke.DESKS,
+    **green.DESKS,
+    **senses.DESKS,
+    **travel.DESKS,
+    **drills.DESKS,
+}
+EXAMPLES: list[dict[str, Any]] = [
+    *putt.EXAMPLES,
+    *stroke.EXAMPLES,
+    *green.EXAMPLES,
+    *senses.EXAMPLES,
+    *travel.EXAMPLES,
+    *drills.EXAMPLES,
+]
 
 
 def answer(request: str) -> str:

@@ -7,6 +7,7 @@ samples, and its start, top and impact are moved until it lies best.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from math import inf
 
 from pycore.stroke.pendulum import Swing
 from pycore.stroke.strokes import Made, Unused, is_stroke
@@ -83,7 +84,7 @@ def _stroke(signal: Signal, peak: int) -> Made | Unused:
     if signal[0][0] > impact - 2 * forward or signal[-1][0] < until:
         return Unused(max(since, signal[0][0]), min(until, signal[-1][0]), "cut_off")
     core = [t for _, (t, _) in _between(signal, impact - CORE, until)]
-    if max(b - a for a, b in pairwise(core)) > GAP:
+    if max((b - a for a, b in pairwise(core)), default=inf) > GAP:
         return Unused(since, until, "gap")
     guesses = (_Curve(impact, forward, ratio * forward) for ratio in GUESSES)
     likeness, curve = _laid(part, max(guesses, key=lambda guess: guess.likeness(part)))

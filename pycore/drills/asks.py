@@ -1,0 +1,121 @@
+"""The desks of practice: drills, plan, gate, ball_line, eyes."""
+
+from dataclasses import replace
+from math import atan2, degrees, radians, tan
+from typing import Any
+
+from pycore.constants import BALL_RADIUS
+from pycore.desk import Desk
+from pycore.drills import answers, requests
+from pycore.drills.drill import Drill, catalogue
+from pycore.drills.gate import Gate, gap_for, share_of_holed
+from pycore.drills.plan import SKILLS, plan
+from pycore.errors import Refusal
+from pycore.putt import chance
+from pycore.putt.read import NoPutt, read
+from pycore.putt.requests import PlayerFields
+from pycore.putt.window import window
+from pycore.units import FOOT
+
+
+def answer_drills(fields: requests.DrillsFields) -> answers.DrillsAnswer:
+    """All drills."""
+    return {"drills": [_card(drill) for drill in catalogue()]}
+
+
+def _card(drill: Drill) -> answers.DrillCard:
+    return {
+        "id": drill.id,
+        "name": drill.name,
+        "skill": drill.skill,
+        "role": drill.role,
+        "why": drill.why,
+        "needs": list(drill.needs),
+        "places": list(drill.places),
+        "least": drill.least,
+        "most": drill.most,
+        "picture": drill.picture,
+        "setup": list(drill.setup),
+        "cues": list(drill.cues),
+        "good": drill.good,
+        "bad": drill.bad,
+        "cautions": list(drill.cautions),
+    }
+
+
+def answer_plan(fields: requests.PlanFields) -> answers.PlanAnswer:
+    """A session."""
+    weights = {skill: getattr(fields.weights, skill) for skill in SKILLS}
+    blocks = plan(fields.minutes, fields.place, frozenset(fields.at_hand), weights, catalogue())
+    return {
+        "blocks": [
+            {
+                "drill": block.drill.id,
+                "minutes": block.minutes,
+                "why": block.why,
+                "instead": [drill.id for drill in block.instead],
+            }
+            for block in blocks
+        ]
+    }
+
+
+def answer_gate(fields: requests.GateFields) -> answers.GateAnswer:
+    """Which starts pass a gate."""
+    if fields.gap_m <= fields.ball_m:
+        raise Refusal(
+            "bad_field", f"gap_m is {fields.gap_m:g}; the ball is {fields.ball_m:g} m wide and takes a wider one", "gap_m"
+        )
+    post = BALL_RADIUS if fields.posts == "balls" else 0.0
+    gate = Gate(fields.gap_m, fields.at_m, fields.ball_m / 2, post)
+    player = _player(fields.player)
+    return {
+        "passes_deg": degrees(gate.half_angle),
+        "share_of_holed": share_of_holed(gate.half_angle, fields.stimp_ft, player),
+        "matching_gap_m": gap_for(player.start_line_sd, fields.at_m, fields.ball_m / 2, post),
+    }
+
+
+def answer_ball_line(fields: requests.BallLineFields) -> answers.BallLineAnswer:
+    """What a line on the ball that is off costs."""
+    putt, player, off = fields.putt(), _player(fields.player), radians(fields.off_deg)
+    found = read(putt)
+    holes = None if isinstance(found, NoPutt) else window(putt, found)
+    if isinstance(found, NoPutt) or holes is None:
+        raise Refusal("no_window", "there is no start that holes this putt, so no line to be off", "past_m")
+    make, left, right = (
+        chance.make_probability(putt, found, holes, replace(player, start_line_bias=player.start_line_bias + bias))
+        for bias in (0.0, off, -off)
+    )
+    return {
+        "at_foot_m": FOOT * tan(off),
+        "at_hole_m": putt.distance * tan(off),
+        "make": make,
+        "make_left": left,
+        "make_right": right,
+    }
+
+
+def answer_eyes(fields: requests.EyesFields) -> answers.EyesAnswer:
+    """How eyes beside the ball line turn it: what they take for straight runs from below them to the hole."""
+    return {"turned_deg": -degrees(atan2(fields.left_m, fields.distance_m)), "at_hole_m": -fields.left_m}
+
+
+def _player(given: PlayerFields | None) -> chance.Player:
+    return given.player() if given else chance.TOUR
+
+
+DESKS: dict[str, Desk[Any, Any]] = {
+    "drills": Desk(requests.DrillsFields, answer_drills),
+    "plan": Desk(requests.PlanFields, answer_plan),
+    "gate": Desk(requests.GateFields, answer_gate),
+    "ball_line": Desk(requests.BallLineFields, answer_ball_line),
+    "eyes": Desk(requests.EyesFields, answer_eyes),
+}
+EXAMPLES: list[dict[str, Any]] = [
+    {"ask": "drills"},
+    {"ask": "plan", "minutes": 20, "place": "room"},
+    {"ask": "gate", "gap_m": 0.055, "at_m": 0.3048},
+    {"ask": "ball_line", "distance_m": 2.53, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3048},
+    {"ask": "eyes", "left_m": 0.02, "distance_m": 3},
+]
