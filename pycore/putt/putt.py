@@ -14,9 +14,10 @@ from pycore.putt.trace import Trace
 from pycore.roots import glance, zero
 
 LOOKS = 12  # how many times a roll is looked at in the search for its nearest points
-FINE = 1e-7  # of the speed, in that search
+FINE = 1e-6  # of the speed, in that search
 ALL_BUT_REST = 1e-6  # of the speed; at rest itself the ball has no way to go
-GLANCE = 0.02  # of the speed; how far apart the first two looks are where the nearest point is likely to be
+CLOSE = 4 * HOLE_RADIUS  # m; a ball that comes so near is not looked for elsewhere
+GLANCE = 0.01  # of the speed; how far apart the first two looks are where the nearest point is likely to be
 
 
 @dataclass(frozen=True)
@@ -77,10 +78,13 @@ class Putt:
         slope = abs(self.downhill)
         return PlaneRoll(self.drag / hypot(1, slope), slope / self.rho, phase(self.downhill), start)
 
-    def finish(self, roll: Roll) -> Finish:
-        """Where ``roll`` is nearest to the hole's centre, and whether the hole takes it."""
+    def finish(self, roll: Roll, guess: float | None = None) -> Finish:
+        """Where ``roll`` is nearest to the hole's centre, and whether the hole takes it.
+
+        ``guess`` is the share of its speed that the ball may have left there, if a like roll has told.
+        """
         slope, uphill = abs(self.downhill), phase(self.downhill) + pi
-        s, state, offset = min(self._passes(roll), key=lambda found: found[2])
+        s, state, offset = min(self._passes(roll, guess), key=lambda found: found[2])
         margin = capture_speed(offset, slope, state.heading - uphill) - state.speed
         if margin < 0 and offset < HOLE_RADIUS and not roll.runs_away:
             rest = roll.at(inf)
@@ -92,7 +96,7 @@ class Putt:
     def _offset(self, state: State) -> float:
         return hypot(state.x - self.distance, state.y)
 
-    def _passes(self, roll: Roll) -> list[tuple[float, State, float]]:
+    def _passes(self, roll: Roll, guess: float | None) -> list[tuple[float, State, float]]:
         """Where the ball is nearest to the hole's centre for a time: s, state and distance (m) of each place."""
 
         def leaving(left: float) -> float:
@@ -105,14 +109,15 @@ class Putt:
             state = roll.at(s)
             return s, state, self._offset(state)
 
-        # most balls pass the hole with the energy that the straight line leaves them, or nearly so
-        pull = self.downhill.real / self.rho - 1
-        energy = 1 + 2 * self.drag * self.distance * pull / roll.start.speed**2
-        if energy > 0 and not roll.runs_away:
-            left = glance(leaving, min(max(energy**0.5, 2 * GLANCE), 1 - GLANCE), GLANCE, FINE)
+        if guess is None:
+            # most balls pass the hole with the energy that the straight line leaves them, or nearly so
+            pull = self.downhill.real / self.rho - 1
+            guess = max(0.0, 1 + 2 * self.drag * self.distance * pull / roll.start.speed**2) ** 0.5
+        if guess > 2 * GLANCE and not roll.runs_away:
+            left = glance(leaving, min(guess, 1 - GLANCE), GLANCE, FINE)
             if left is not None and ALL_BUT_REST < left < 1:
                 found = place(left)
-                if found[2] < HOLE_RADIUS:
+                if found[2] < CLOSE:
                     return [found]
         looks = [1 - look / LOOKS for look in range(LOOKS)] + [ALL_BUT_REST]
         passes = [place(1.0), place(0.0)]

@@ -14,8 +14,8 @@ from pycore.roots import peak, zero
 
 SPEEDS = 24  # launch speeds at which the edges are found
 SEED_PAST = 0.2  # m; a pace past the hole that holes, from where the search starts if the wanted one is too firm
-EDGE = 1e-6  # rad; how exactly an edge is found
-FRINGE = 1e-4  # of the launch speed; how exactly the slowest and fastest are found
+EDGE = 1e-5  # rad; how exactly an edge is found
+FRINGE = 2e-4  # of the launch speed; how exactly the slowest and fastest are found
 INSIDE = 1e-3  # m/s of margin; a start that holes by so much is a good place to look for the edges from
 
 
@@ -121,11 +121,15 @@ def pace_tolerance(putt: Putt, found: Read) -> tuple[float, float] | None:
 class _Search:
     def __init__(self, putt: Putt) -> None:
         self.putt = putt
+        self.left: float | None = None  # share of its speed that the last ball had left where it was nearest
         self.turn = HOLE_RADIUS / putt.distance  # rad; half of what the hole looks like from the ball
 
     def margin(self, launch: float, aim: float) -> float:
         """How much faster the ball could be at the hole, m/s; negative if it stays out."""
-        return self.putt.finish(self.putt.roll(launch, aim)).margin
+        roll = self.putt.roll(launch, aim)
+        finish = self.putt.finish(roll, self.left)
+        self.left = roll.share_left(finish.s)
+        return finish.margin
 
     def last_launch(self, seed: Read, factor: float) -> tuple[float, float]:
         """The slowest (``factor`` < 1) or fastest launch that holes, and its start."""
@@ -134,7 +138,7 @@ class _Search:
         def best(launch: float) -> float:
             nearest = min(aims, key=lambda known: abs(known - launch))
             aims[launch], value = peak(
-                lambda aim: self.margin(launch, aim), aims[nearest], self.turn / 2, INSIDE, self.turn / 50
+                lambda aim: self.margin(launch, aim), aims[nearest], self.turn / 2, INSIDE, self.turn / 10
             )
             return value
 
