@@ -34,6 +34,9 @@ class Length:
     low: int
     high: int
 
+    def __str__(self) -> str:
+        return f"{self.low} to {self.high}"
+
 
 def parse[T](kind: Callable[..., T], data: Mapping[str, Any], path: str = "") -> T:
     """A request of type ``kind`` from the JSON object ``data``.
@@ -129,13 +132,13 @@ def _takes(hint: Any, rules: tuple[Any, ...] = ()) -> str:
     if inner is int:
         return "a whole " + (" and ".join(str(rule)[2:] for rule in rules) or "number")
     if inner is str:
-        return "".join(["a text", *(f" of {rule.low} to {rule.high} characters" for rule in rules)])
+        return "".join(["a text", *(f" of {rule} characters" for rule in rules)])
     if inner is bool:
         return "true or false"
     if origin is Literal:
         return "one of " + ", ".join(get_args(inner))
     if origin is tuple:
-        return "".join(["a list", *(f" of {rule.low} to {rule.high} entries" for rule in rules)])
+        return "".join(["a list", *(f" of {rule} entries" for rule in rules)])
     if origin is Union or origin is UnionType:
         return " or ".join(_takes(form) for form in get_args(inner) if form is not NoneType)
     return "an object with " + ", ".join(_fields(inner))
