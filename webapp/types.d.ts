@@ -71,7 +71,82 @@ export interface Problem {
   message: string;
 }
 
+export type Fall = Engine.TrialFields['fall'];
+
+/** A slope felt or guessed, and what it was. */
+export interface Trial extends Engine.TrialFields {
+  date: string;
+}
+
+/** A green's speed on a day; the spread is null where it was told, not measured. */
+export interface Speed {
+  place: string;
+  date: string;
+  stimp_ft: number;
+  stimp_sd_ft: number | null;
+}
+
+/** What calibration keeps. */
+export interface Calibration {
+  phone: { bias_deg: [number, number]; date: string } | null;
+  rolls: Engine.BallFields[];
+  ball: Engine.RollTestFields['skid'];
+  place: string;
+  speeds: Speed[];
+  home_stimp_ft: number;
+  feet: Trial[];
+  eye: Trial[];
+}
+
+/** A felt slope that the putt in hand was given, with its correction. */
+export interface Felt extends Engine.FeltAnswer {
+  felt_percent: number;
+  fall: Fall;
+}
+
+export type Tilt =
+  | { kind: 'off' | 'asking' | 'refused' | 'none' }
+  | { kind: 'live'; seconds: number; readings: Omit<Engine.ReadingFields, 'turned_deg'>[] };
+
+/** The engine's answers on the calibrate screen; each is asked anew when what it hangs on changes. */
+export interface Calibrated {
+  level: Engine.LevelAnswer;
+  floor: Engine.FloorAnswer;
+  rolled: Engine.RollTestAnswer;
+  stimpmeter: Engine.StimpmeterAnswer;
+  translated: Engine.TranslateAnswer;
+  table: Engine.TableAnswer;
+  feet: Engine.FeelAnswer;
+  eye: Engine.FeelAnswer;
+  felt: Engine.FeltAnswer;
+  asFelt: Engine.WindowAnswer;
+  ifSure: Engine.WindowAnswer;
+  look: Engine.LookAnswer;
+}
+
+export interface Calibrating {
+  part: 'level' | 'speed' | 'compare' | 'feet' | 'eye';
+  /** Typed numbers in SI, by field. */
+  draft: Record<string, number>;
+  tilt: Tilt;
+  /** The positions to hold in a zeroing, and what they have shown. */
+  zero: { turns: number[]; held: Engine.ReadingFields[]; problem: string } | null;
+  by: 'rolls' | 'stimpmeter';
+  way: Engine.BallFields['way'];
+  /** When the ball left, ms; null while none rolls. */
+  rolling: number | null;
+  fall: Fall;
+  case: number;
+  guessed: Trial | null;
+  answers: Partial<Calibrated>;
+  refusals: Partial<Record<keyof Calibrated, { code: string; message: string }>>;
+  undo: { words: string; before: Partial<State> } | null;
+}
+
 export interface State {
+  calibration: Calibration;
+  calibrating: Calibrating;
+  felt: Felt | null;
   screen: string;
   sheet: Sheet;
   settings: Settings;

@@ -18,6 +18,11 @@ export interface Asks {
   look: { request: LookFields; value: LookAnswer };
   translate: { request: TranslateFields; value: TranslateAnswer };
   table: { request: TableFields; value: TableAnswer };
+  drills: { request: DrillsFields; value: DrillsAnswer };
+  plan: { request: PlanFields; value: PlanAnswer };
+  gate: { request: GateFields; value: GateAnswer };
+  ball_line: { request: BallLineFields; value: BallLineAnswer };
+  eyes: { request: EyesFields; value: EyesAnswer };
 }
 
 export interface PuttFields {
@@ -25,7 +30,7 @@ export interface PuttFields {
   /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** Length(low=1, high=12) */ stations?: Array<StationFields> | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
   /** a number from 0 to 1 m */ past_m: number;
 }
 
@@ -57,7 +62,7 @@ export interface WindowFields {
   /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** Length(low=1, high=12) */ stations?: Array<StationFields> | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
   /** a number from 0 to 1 m */ past_m: number;
   player?: PlayerFields | null;
 }
@@ -86,7 +91,7 @@ export interface RollFields {
   /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** Length(low=1, high=12) */ stations?: Array<StationFields> | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
   /** a number from 0.05 to 15 m/s */ launch_mps: number;
   /** a number from -180 to 180 degrees */ aim_deg: number;
 }
@@ -150,7 +155,7 @@ export interface TempoEvent {
 }
 
 export interface StrokeLengthFields {
-  /** Length(low=0, high=200) */ strokes: Array<OwnStroke>;
+  /** 0 to 200 */ strokes: Array<OwnStroke>;
   /** a number from 0.05 to 15 m/s */ launch_mps: number;
 }
 
@@ -169,9 +174,9 @@ export interface StrokeLengthAnswer {
 }
 
 export interface FindTempoFields {
-  /** Length(low=3, high=600) */ taps_s?: Array<number> | null;
-  /** Length(low=40, high=20000) */ rates?: Array<Array<number>> | null;
-  /** Length(low=40, high=20000) */ angles?: Array<Array<number>> | null;
+  /** 3 to 600 */ taps_s?: Array<number> | null;
+  /** 40 to 6000 */ rates?: Array<Array<number>> | null;
+  /** 40 to 6000 */ angles?: Array<Array<number>> | null;
 }
 
 export interface FindTempoAnswer {
@@ -219,7 +224,7 @@ export interface ArcPlace {
 }
 
 export interface RollTestFields {
-  /** Length(low=2, high=40) */ rolls: Array<BallFields>;
+  /** 2 to 40 */ rolls: Array<BallFields>;
   skid: "rolled" | "putted";
 }
 
@@ -238,8 +243,8 @@ export interface RollTestAnswer {
 }
 
 export interface StimpmeterFields {
-  /** Length(low=1, high=10) */ out_ft: Array<number>;
-  /** Length(low=1, high=10) */ back_ft: Array<number>;
+  /** 1 to 10 */ out_ft: Array<number>;
+  /** 1 to 10 */ back_ft: Array<number>;
 }
 
 export interface StimpmeterAnswer {
@@ -251,8 +256,8 @@ export interface StimpmeterAnswer {
 }
 
 export interface LevelFields {
-  /** Length(low=1, high=2000) */ readings: Array<ReadingFields>;
-  /** Length(low=2, high=2) */ bias_deg?: Array<number> | null;
+  /** 1 to 2000 */ readings: Array<ReadingFields>;
+  /** 2 to 2 */ bias_deg?: Array<number> | null;
 }
 
 export interface ReadingFields {
@@ -289,7 +294,7 @@ export interface FloorAnswer {
 }
 
 export interface FeelFields {
-  /** Length(low=0, high=5000) */ trials: Array<TrialFields>;
+  /** 0 to 5000 */ trials: Array<TrialFields>;
 }
 
 export interface TrialFields {
@@ -332,7 +337,7 @@ export interface CurveAnswer {
 }
 
 export interface FeltFields {
-  /** Length(low=0, high=5000) */ trials: Array<TrialFields>;
+  /** 0 to 5000 */ trials: Array<TrialFields>;
   /** a number from 0 to 8 % */ felt_percent: number;
   fall: "left" | "right" | "toes" | "heels";
 }
@@ -362,7 +367,7 @@ export interface TranslateFields {
   /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** Length(low=1, high=12) */ stations?: Array<StationFields> | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
   /** a number from 0 to 1 m */ past_m: number;
   /** a number from 5 to 15 ft */ home_stimp_ft: number;
 }
@@ -386,8 +391,8 @@ export interface GreenAnswer {
 export interface TableFields {
   /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
-  /** Length(low=1, high=12) */ distances_m: Array<number>;
-  /** Length(low=1, high=8) */ slopes_percent: Array<number>;
+  /** 1 to 12 */ distances_m: Array<number>;
+  /** 1 to 8 */ slopes_percent: Array<number>;
 }
 
 export interface TableAnswer {
@@ -399,4 +404,99 @@ export interface TableCell {
   aim_offset_m: number | null;
   up_m: number | null;
   down_m: number | null;
+}
+
+export interface DrillsFields {
+}
+
+export interface DrillsAnswer {
+  drills: Array<DrillCard>;
+}
+
+export interface DrillCard {
+  id: string;
+  name: string;
+  skill: "alignment" | "start_line" | "pace" | "reading" | "tempo";
+  role: "set_up" | "main" | "last";
+  why: string;
+  needs: Array<"level_floor" | "mirror" | "laser" | "ball" | "balls" | "hole" | "string" | "chalk">;
+  places: Array<"room" | "green">;
+  least: number;
+  most: number;
+  picture: "eyes" | "arc" | "tempo" | "gate" | "ball_line" | "feet" | "chalk" | "past" | "shallow" | "long" | "walk" | "last";
+  setup: Array<string>;
+  cues: Array<string>;
+  good: string;
+  bad: string;
+  cautions: Array<string>;
+}
+
+export interface PlanFields {
+  /** a number from 10 to 60 minutes */ minutes: number;
+  place: "room" | "green";
+  /** 0 to 8 */ at_hand?: Array<"level_floor" | "mirror" | "laser" | "ball" | "balls" | "hole" | "string" | "chalk">;
+  weights?: WeightFields;
+}
+
+export interface WeightFields {
+  /** a number from 0 to 100 */ alignment?: number;
+  /** a number from 0 to 100 */ start_line?: number;
+  /** a number from 0 to 100 */ pace?: number;
+  /** a number from 0 to 100 */ reading?: number;
+  /** a number from 0 to 100 */ tempo?: number;
+}
+
+export interface PlanAnswer {
+  blocks: Array<PlanBlock>;
+}
+
+export interface PlanBlock {
+  drill: string;
+  minutes: number;
+  why: string;
+  instead: Array<string>;
+}
+
+export interface GateFields {
+  /** a number from 0.04 to 0.4 m */ gap_m: number;
+  /** a number from 0.1 to 2 m */ at_m: number;
+  posts?: "tees" | "balls";
+  /** a number from 0.04 to 0.05 m */ ball_m?: number;
+  /** a number from 5 to 15 ft */ stimp_ft?: number;
+  player?: PlayerFields | null;
+}
+
+export interface GateAnswer {
+  passes_deg: number;
+  share_of_holed: number | null;
+  matching_gap_m: number;
+}
+
+export interface BallLineFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 0 to 1 m */ past_m: number;
+  /** a number from 0.1 to 5 degrees */ off_deg?: number;
+  player?: PlayerFields | null;
+}
+
+export interface BallLineAnswer {
+  at_foot_m: number;
+  at_hole_m: number;
+  make: number;
+  make_left: number;
+  make_right: number;
+}
+
+export interface EyesFields {
+  /** a number from -0.2 to 0.2 m */ left_m: number;
+  /** a number from 0.3 to 30 m */ distance_m: number;
+}
+
+export interface EyesAnswer {
+  turned_deg: number;
+  at_hole_m: number;
 }

@@ -7,6 +7,7 @@ import { restore, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
 const PAUSE_MS = 300;
+const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'felt']);
 
 export function load() {
   try {
@@ -17,9 +18,9 @@ export function load() {
 }
 
 /** @param {State} state */
-function save({ settings, putt, player, read, window, cautioned }) {
+function save(state) {
   try {
-    localStorage.setItem(KEY, JSON.stringify({ schema: SCHEMA, settings, putt, player, read, window, cautioned }));
+    localStorage.setItem(KEY, JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(KEPT.map((name) => [name, state[name]])) }));
   } catch (error) {
     console.warn('The last read could not be kept.', error);
   }
@@ -35,7 +36,8 @@ export function keepSaved(store) {
     timer = undefined;
     save(store.state);
   };
-  store.subscribe(() => {
+  store.subscribe((state, before) => {
+    if (KEPT.every((name) => state[name] === before[name])) return;
     clearTimeout(timer);
     timer = setTimeout(flush, PAUSE_MS);
   });

@@ -1,8 +1,8 @@
 /**
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
- * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned'>} Saved
+ * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Felt, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'felt'>} Saved
  */
 
 export const SCHEMA = 1;
@@ -15,6 +15,9 @@ export const PLAYER = { start_line_sd_deg: 1, pace_sd_fraction: 0.065, slope_sd_
 
 /** @type {Putt} */
 const PUTT = { distance_m: 3.048, slope_percent: 2, fall_deg: 90, stimp_ft: 10, past_m: 0.3048 };
+
+/** @type {Calibration} */
+const CALIBRATION = { phone: null, rolls: [], ball: 'rolled', place: '', speeds: [], home_stimp_ft: 10, feet: [], eye: [] };
 
 /** @param {unknown} value @returns {value is Record<string, unknown>} */
 const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -42,6 +45,19 @@ const WINDOW_CHECKS = { make_probability: isNumber, high_line: isPath, low_line:
 
 /** @param {unknown} value @param {Record<string, (value: unknown) => boolean>} checks */
 const fits = (value, checks) => isRecord(value) && Object.entries(checks).every(([name, check]) => check(value[name]));
+
+const isText = (/** @type {unknown} */ value) => typeof value === 'string';
+const isFall = oneOf('left', 'right', 'toes', 'heels');
+/** @param {Record<string, (value: unknown) => boolean>} checks @returns {(value: unknown) => boolean} */
+const listOf = (checks) => (value) => Array.isArray(value) && value.every((entry) => fits(entry, checks));
+const isTrials = listOf({ felt_percent: isNumber, measured_percent: isNumber, fall: isFall, date: isText });
+const CALIBRATION_CHECKS = {
+  phone: (/** @type {unknown} */ value) => fits(value, { bias_deg: (pair) => Array.isArray(pair) && pair.length === 2 && pair.every(isNumber), date: isText }),
+  rolls: listOf({ distance_m: isNumber, time_s: isNumber, way: oneOf('out', 'back') }),
+  ball: oneOf('rolled', 'putted'), place: isText, home_stimp_ft: isNumber, feet: isTrials, eye: isTrials,
+  speeds: listOf({ place: isText, date: isText, stimp_ft: isNumber, stimp_sd_ft: (sd) => sd === null || isNumber(sd) }),
+};
+const FELT_CHECKS = { felt_percent: isNumber, fall: isFall, slope_percent: isNumber, slope_sd_percent: isNumber, correction_percent: isNumber, trials: isNumber };
 
 /** @param {unknown} value */
 const isPutt = (value) =>
@@ -73,5 +89,7 @@ export function restore(data) {
     read: answered(saved.read, READ_CHECKS),
     window: answered(saved.window, WINDOW_CHECKS),
     cautioned: saved.cautioned === true,
+    calibration: kept(saved.calibration, CALIBRATION, CALIBRATION_CHECKS),
+    felt: fits(saved.felt, FELT_CHECKS) ? /** @type {Felt} */ (/** @type {unknown} */ (saved.felt)) : null,
   };
 }

@@ -1,0 +1,20 @@
+/** The phone as it lies, from above: its long edge, its top, and where the green runs down to. */
+import { html, svg } from 'lit-html';
+
+const phone = svg`<rect class="phone" x="52" y="18" width="56" height="112" rx="9"></rect><path class="phone-top" d="M72 25H88"></path>`;
+
+/** The phone on the line to the hole, with the fall under it. @param {number} fall_deg @param {string} words */
+export const lying = (fall_deg, words) => html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label=${words}>
+  <path class="aim-line" d="M80 146V2"></path><circle class="cup" cx="80" cy="6" r="5"></circle>
+  ${phone}
+  <g transform="rotate(${fall_deg} 80 74)"><path class="fall" d="M80 96V54"></path><path class="fall-head" d="M80 34L71 56H89Z"></path></g>
+</svg>`;
+
+/** @param {number} turned_deg */
+const arc = (turned_deg) =>
+  turned_deg ? svg`<path class="turn" d="M80 6A68 68 0 0 1 146 60"></path><path class="turn-head" d="M150 72L138 58L152 55Z"></path>` : '';
+
+/** A position to hold in a zeroing. @param {number} turned_deg @param {string} words */
+export const turned = (turned_deg, words) => html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label=${words}>
+  <g transform="rotate(${turned_deg} 80 74)">${phone}<path class="phone-arrow" d="M80 100V58M70 68L80 54L90 68"></path></g>${arc(turned_deg)}
+</svg>`;
