@@ -10,11 +10,11 @@ from pycore.green.speed import deceleration, friction
 from pycore.green.surface import Surface
 from pycore.putt.hole import capture_speed
 from pycore.putt.roll import PlaneRoll, Roll, State
-from pycore.putt.trace import Trace
+from pycore.putt.trace import FINE, Trace
 from pycore.roots import glance, zero
 
 LOOKS = 12  # how many times a roll is looked at in the search for its nearest points
-FINE = 1e-6  # of the speed, in that search
+SETTLED = 1e-6  # of the speed, in that search
 ALL_BUT_REST = 1e-6  # of the speed; at rest itself the ball has no way to go
 CLOSE = 4 * HOLE_RADIUS  # m; a ball that comes so near is not looked for elsewhere
 GLANCE = 0.01  # of the speed; how far apart the first two looks are where the nearest point is likely to be
@@ -48,12 +48,14 @@ class Putt:
     surface : the green's shape.
     stimp_ft : the green's speed, Stimpmeter feet.
     past : how far past the hole's centre the ball would roll, were the hole covered, m.
+    step_error : for rolls that are followed step by step, the most that one step may be wrong by, m and m/s.
     """
 
     distance: float
     surface: Surface
     stimp_ft: float
     past: float = 0.0
+    step_error: float = FINE
 
     @cached_property
     def drag(self) -> float:
@@ -74,7 +76,7 @@ class Putt:
         """The roll, hole covered, of a ball struck at ``launch`` (m/s) in the direction ``aim`` (rad)."""
         start = State(0.0, 0.0, 0.0, aim, launch)
         if not self.surface.is_plane:
-            return Trace(self.surface, self.drag, self.rho, start)
+            return Trace(self.surface, self.drag, self.rho, start, self.step_error)
         slope = abs(self.downhill)
         return PlaneRoll(self.drag / hypot(1, slope), slope / self.rho, phase(self.downhill), start)
 
@@ -114,7 +116,7 @@ class Putt:
             pull = self.downhill.real / self.rho - 1
             guess = max(0.0, 1 + 2 * self.drag * self.distance * pull / roll.start.speed**2) ** 0.5
         if guess > 2 * GLANCE and not roll.runs_away:
-            left = glance(leaving, min(guess, 1 - GLANCE), GLANCE, FINE)
+            left = glance(leaving, min(guess, 1 - GLANCE), GLANCE, SETTLED)
             if left is not None and ALL_BUT_REST < left < 1:
                 found = place(left)
                 if found[2] < CLOSE:
@@ -124,5 +126,5 @@ class Putt:
         values = [leaving(left) for left in looks]
         for before, after, at_before, at_after in zip(looks, looks[1:], values, values[1:], strict=False):
             if at_before < 0 <= at_after:
-                passes.append(place(zero(leaving, before, after, at_before, at_after, FINE)))
+                passes.append(place(zero(leaving, before, after, at_before, at_after, SETTLED)))
         return passes

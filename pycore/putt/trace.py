@@ -20,7 +20,7 @@ from pycore.roots import zero
 
 LAST_ROLL = 0.002  # m; a ball with less than this to go rolls to rest on the plane it lies on
 TOO_SLOW = 1e-6  # m/s; a ball this slow that is not at rest yet will not be
-TOLERANCE = 1e-7  # m and m/s; error of one step
+FINE = 1e-7  # m and m/s; error of one step, unless a search can do with more
 SEAM = 1e-7  # m; a place this near to where two patches meet lies on the seam
 LANDING = 1e-10  # of a step; how exactly a step that leaves its patch is cut at the seam
 FIRST_STEP = 0.2
@@ -65,10 +65,11 @@ class Trace:
     ----------
     drag : deceleration on the level, m/s2.
     rho : friction: the slope (rise over run) on which no rolling ball stops.
+    step_error : the most that one step may be wrong by, m and m/s.
     """
 
-    def __init__(self, surface: Surface, drag: float, rho: float, start: State) -> None:
-        self.surface, self.drag, self.rho = surface, drag, rho
+    def __init__(self, surface: Surface, drag: float, rho: float, start: State, step_error: float = FINE) -> None:
+        self.surface, self.drag, self.rho, self.step_error = surface, drag, rho, step_error
         self.start = start
         self.runs_away = False
         self.tail: PlaneRoll | None = None
@@ -129,8 +130,8 @@ class Trace:
                 break
             rate = self._rate(self.surface.patches[patch])
             rates, after, error = _step(rate, self.last, h)
-            if error > TOLERANCE:
-                h *= max(0.2, 0.9 * (TOLERANCE / error) ** 0.2)
+            if error > self.step_error:
+                h *= max(0.2, 0.9 * (self.step_error / error) ** 0.2)
                 continue
             step = Step(self.s, h, self.last, rates)
             edge, side = self._seam(patch, after.z.real)
@@ -143,7 +144,7 @@ class Trace:
                 rates, after, _ = _step(rate, self.last, h * share)
                 step = Step(self.s, h * share, self.last, rates)
             else:
-                h *= min(4.0, 0.9 * (TOLERANCE / max(error, 1e-14)) ** 0.2)
+                h *= min(4.0, 0.9 * (self.step_error / max(error, 1e-14)) ** 0.2)
             self.steps.append(step)
             self.s += step.h
             self.last = after

@@ -14,6 +14,7 @@ from pycore.roots import peak, zero
 
 SPEEDS = 24  # launch speeds at which the edges are found
 SEED_PAST = 0.2  # m; a pace past the hole that holes, from where the search starts if the wanted one is too firm
+ROUGH = 1e-5  # m and m/s in a step; a whole path is then right to a tenth of a millimetre or so
 EDGE = 1e-5  # rad; how exactly an edge is found
 FRINGE = 2e-4  # of the launch speed; how exactly the slowest and fastest are found
 INSIDE = 1e-3  # m/s of margin; a start that holes by so much is a good place to look for the edges from
@@ -120,7 +121,7 @@ def pace_tolerance(putt: Putt, found: Read) -> tuple[float, float] | None:
 
 class _Search:
     def __init__(self, putt: Putt) -> None:
-        self.putt = putt
+        self.putt = replace(putt, step_error=ROUGH)
         self.left: float | None = None  # share of its speed that the last ball had left where it was nearest
         self.turn = HOLE_RADIUS / putt.distance  # rad; half of what the hole looks like from the ball
 
