@@ -8,17 +8,19 @@ import { watchUpdates } from './device/update.js';
 import { page } from './page.js';
 import { read } from './features/read/index.js';
 import { IDLE } from './features/calibrate/idle.js';
+import { STILL } from './features/practice/idle.js';
+import { practice } from './features/practice/index.js';
 import { calibrate } from './features/calibrate/index.js';
 import { settings } from './features/settings/index.js';
 import { about } from './features/about/index.js';
 
-const FEATURES = [read, calibrate, settings, about];
+const FEATURES = [read, practice, calibrate, settings, about];
 
 const screen = () => location.hash.slice(1) || 'read';
 const store = createStore({
   ...load(),
   screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
-  calibrating: IDLE,
+  calibrating: IDLE, practising: STILL,
   presets: [], costs: null, refusal: null, closed: null, problem: null,
   engine: { kind: 'starting' }, restarted: false, updateWaits: false, canInstall: false,
 });

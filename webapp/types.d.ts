@@ -143,7 +143,87 @@ export interface Calibrating {
   undo: { words: string; before: Partial<State> } | null;
 }
 
+export type Drill = Engine.DrillCard;
+export type Thing = Drill['needs'][number];
+export type Tempo = Engine.TempoAnswer;
+export type Block = Engine.PlanBlock;
+/** Samples of a phone that was swung, as the engine takes them. */
+export type Motion = Pick<Engine.FindTempoFields, 'rates' | 'angles'>;
+/** `held`: the phone itself stopped the sound, for a call or its lock screen. */
+export type SoundState = 'off' | 'playing' | 'held';
+
+export interface TempoSettings {
+  forward_s: number;
+  ratio: number;
+  rest_s: number;
+  strokes: number;
+  volume: number;
+  muted: boolean;
+  vibrate: boolean;
+  /** What headphones add to the way of the sound. */
+  delay_s: number;
+}
+
+/** Where a session is: the block, the seconds spent in it, what was counted. */
+export interface Run {
+  session: string;
+  block: number;
+  spent_s: number;
+  paused: boolean;
+  good: number;
+  bad: number;
+}
+
+/** A block that is over. */
+export interface Finished {
+  id: string;
+  session: string;
+  drill: string;
+  date: string;
+  spent_s: number;
+  good: number;
+  bad: number;
+}
+
+/** What practice keeps. */
+export interface Practice {
+  minutes: number;
+  place: Engine.PlanFields['place'];
+  at_hand: Thing[];
+  blocks: Block[];
+  run: Run | null;
+  finished: Finished[];
+  spoken: boolean;
+  tempo: TempoSettings;
+  strokes: Engine.OwnStroke[];
+  lie_deg: number;
+  length_m: number;
+}
+
+/** The practice screen as it stands; gone with the page. */
+export interface Practising {
+  page: 'session' | 'run' | 'done' | 'tempo' | 'find' | 'length' | 'drills' | 'drill' | 'strip';
+  drill: string;
+  drills: Drill[];
+  changing: boolean;
+  note: string;
+  tempo: Tempo | null;
+  sound: SoundState;
+  /** Taps of the delay's calibration, seconds after the note. */
+  late: number[];
+  finding: 'taps' | 'motion' | '';
+  taps: number[];
+  found: Engine.FindTempoAnswer | null;
+  gate: Engine.GateAnswer | null;
+  line: Engine.BallLineAnswer | null;
+  eyes: Engine.EyesAnswer | null;
+  arc: Engine.ArcAnswer | null;
+  length: Engine.StrokeLengthAnswer | null;
+}
+
 export interface State {
+  practice: Practice;
+  practising: Practising;
   calibration: Calibration;
   calibrating: Calibrating;
   felt: Felt | null;

@@ -7,7 +7,7 @@ import { restore, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
 const PAUSE_MS = 300;
-const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'felt']);
+const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'felt', 'practice']);
 
 export function load() {
   try {
@@ -40,6 +40,8 @@ export function keepSaved(store) {
     if (KEPT.every((name) => state[name] === before[name])) return;
     clearTimeout(timer);
     timer = setTimeout(flush, PAUSE_MS);
+    // What took minutes to do waits for nothing
+    if (state.practice.finished !== before.practice.finished) flush();
   });
   addEventListener('pagehide', flush);
   document.addEventListener('visibilitychange', () => document.hidden && flush());

@@ -1,8 +1,8 @@
 /**
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
- * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Felt, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'felt'>} Saved
+ * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Felt, Practice, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'felt' | 'practice'>} Saved
  */
 
 export const SCHEMA = 1;
@@ -18,6 +18,12 @@ const PUTT = { distance_m: 3.048, slope_percent: 2, fall_deg: 90, stimp_ft: 10, 
 
 /** @type {Calibration} */
 const CALIBRATION = { phone: null, rolls: [], ball: 'rolled', place: '', speeds: [], home_stimp_ft: 10, feet: [], eye: [] };
+
+/** @type {Practice} */
+const PRACTICE = {
+  minutes: 20, place: 'room', at_hand: ['level_floor'], blocks: [], run: null, finished: [], spoken: false, strokes: [], lie_deg: 70, length_m: 0.864,
+  tempo: { forward_s: 0.3, ratio: 2, rest_s: 2.4, strokes: 20, volume: 0.8, muted: false, vibrate: true, delay_s: 0 },
+};
 
 /** @param {unknown} value @returns {value is Record<string, unknown>} */
 const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -59,6 +65,19 @@ const CALIBRATION_CHECKS = {
 };
 const FELT_CHECKS = { felt_percent: isNumber, fall: isFall, slope_percent: isNumber, slope_sd_percent: isNumber, correction_percent: isNumber, trials: isNumber };
 
+const isBoolean = (/** @type {unknown} */ value) => typeof value === 'boolean';
+const isTexts = (/** @type {unknown} */ value) => Array.isArray(value) && value.every(isText);
+const COUNT_CHECKS = { session: isText, spent_s: isNumber, good: isNumber, bad: isNumber };
+const TEMPO_CHECKS = { forward_s: isNumber, ratio: isNumber, rest_s: isNumber, strokes: isNumber, volume: isNumber, muted: isBoolean, vibrate: isBoolean, delay_s: isNumber };
+const PRACTICE_CHECKS = {
+  minutes: isNumber, place: oneOf('room', 'green'), at_hand: isTexts, spoken: isBoolean, lie_deg: isNumber, length_m: isNumber,
+  blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
+  run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
+  finished: listOf({ id: isText, drill: isText, date: isText, ...COUNT_CHECKS }),
+  tempo: (/** @type {unknown} */ value) => fits(value, TEMPO_CHECKS),
+  strokes: listOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
+};
+
 /** @param {unknown} value */
 const isPutt = (value) =>
   fits(value, { distance_m: isNumber, stimp_ft: isNumber, past_m: isNumber }) &&
@@ -78,6 +97,9 @@ function kept(value, defaults, checks) {
 const answered = (value, checks) =>
   isRecord(value) && isPutt(value.putt) && fits(value.value, checks) ? /** @type {Answered<T>} */ (/** @type {unknown} */ (value)) : null;
 
+/** A session whose block is not there has no place to go on from. @param {Practice} practice @returns {Practice} */
+const practised = (practice) => (practice.run && !practice.blocks[practice.run.block] ? { ...practice, run: null } : practice);
+
 /** @param {unknown} data what was read back, of any age and in any state @returns {Saved} */
 export function restore(data) {
   const saved = isRecord(data) && data.schema === SCHEMA ? data : {};
@@ -90,6 +112,7 @@ export function restore(data) {
     window: answered(saved.window, WINDOW_CHECKS),
     cautioned: saved.cautioned === true,
     calibration: kept(saved.calibration, CALIBRATION, CALIBRATION_CHECKS),
+    practice: practised(kept(saved.practice, PRACTICE, PRACTICE_CHECKS)),
     felt: fits(saved.felt, FELT_CHECKS) ? /** @type {Felt} */ (/** @type {unknown} */ (saved.felt)) : null,
   };
 }

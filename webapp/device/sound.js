@@ -1,0 +1,95 @@
+/**
+ * A tempo that is heard: one cycle, rendered sample by sample, that the sound card itself repeats.
+ * No timer of the page takes part, so a page that stalls cannot move a note.
+ * @import {Tempo, SoundState} from '../types.js'
+ */
+
+/** A whole number of samples for each hundredth of a second, in which the engine's cycles are counted. */
+const RATE_HZ = 48_000;
+const NOTE_S = 0.07;
+const FADE_S = 0.018;
+/** The time it takes from a touch until the first beat. */
+const AHEAD_S = 0.15;
+/** Pitch tells them apart: low away from the ball, middle at the top, high at the ball. @type {Record<string, {hz: number, loud: number}>} */
+export const VOICES = { count: { hz: 440, loud: 0.35 }, start: { hz: 440, loud: 0.8 }, top: { hz: 660, loud: 0.8 }, impact: { hz: 1320, loud: 1 } };
+
+/** The count-in and one cycle. @param {Tempo} tempo @param {number} rate samples a second */
+export function render({ lead_s, cycle_s, events }, rate) {
+  const samples = new Float32Array(Math.round((lead_s + cycle_s) * rate));
+  for (const { at_s, kind, stroke } of events) {
+    const voice = VOICES[kind];
+    if (!voice || stroke > 1) continue;
+    const from = Math.round(at_s * rate);
+    const length = Math.min(Math.round(NOTE_S * rate), samples.length - from);
+    // A cosine sounds from its first sample on
+    for (let i = 0; i < length; i++) samples[from + i] += voice.loud * Math.cos((2 * Math.PI * voice.hz * i) / rate) * Math.exp(-i / rate / FADE_S);
+  }
+  return samples;
+}
+
+/** Lets a context play a row of strokes from `when` on. @param {BaseAudioContext} context @param {Tempo} tempo @param {AudioNode} into @param {number} when */
+export function schedule(context, tempo, into, when) {
+  const samples = render(tempo, context.sampleRate);
+  const buffer = context.createBuffer(1, samples.length, context.sampleRate);
+  buffer.copyToChannel(samples, 0);
+  const source = new AudioBufferSourceNode(context, { buffer, loop: true, loopStart: tempo.lead_s, loopEnd: tempo.lead_s + tempo.cycle_s });
+  source.connect(into);
+  source.start(when);
+  source.stop(when + tempo.total_s);
+  return source;
+}
+
+/** @param {(state: SoundState) => void} onState */
+export function createSound(onState) {
+  /** @type {AudioContext | null} */
+  let context = null;
+  /** @type {GainNode} */
+  let gain;
+  /** @type {AudioBufferSourceNode | null} */
+  let source = null;
+  let began = 0;
+
+  function open() {
+    if ('audioSession' in navigator) /** @type {any} */ (navigator).audioSession.type = 'playback';
+    context = new AudioContext({ sampleRate: RATE_HZ, latencyHint: 'interactive' });
+    gain = context.createGain();
+    gain.connect(context.destination);
+    // A call, or the lock screen, may hold it; its clock stands meanwhile, so the beat goes on where it was
+    context.addEventListener('statechange', () => source && onState(context?.state === 'running' ? 'playing' : 'held'));
+    document.addEventListener('visibilitychange', () => !document.hidden && source && context?.resume());
+    return context;
+  }
+
+  function stop() {
+    if (!source) return;
+    source.onended = null;
+    source.stop();
+    source = null;
+    onState('off');
+  }
+
+  return {
+    /** From a touch only: browsers allow no sound before. @param {Tempo} tempo @param {number} volume 0 to 1 */
+    async play(tempo, volume) {
+      stop();
+      const playing = context ?? open();
+      gain.gain.value = volume;
+      await playing.resume();
+      began = playing.currentTime + AHEAD_S;
+      source = schedule(playing, tempo, gain, began);
+      source.onended = () => {
+        source = null;
+        onState('off');
+      };
+      onState('playing');
+    },
+    stop,
+    resume: () => context?.resume(),
+    /** @param {number} volume 0 to 1 */
+    setVolume: (volume) => context && gain.gain.setTargetAtTime(volume, context.currentTime, 0.01),
+    /** Seconds since the first beat, as the ear has it: what left the page is heard later. @param {number} delay_s of headphones */
+    heard: (delay_s) => (source && context ? context.currentTime - (context.outputLatency || context.baseLatency || 0) - delay_s - began : null),
+  };
+}
+
+/** @typedef {ReturnType<typeof createSound>} Sound */

@@ -1,0 +1,26 @@
+/** Keeps the screen on while something has to be looked at from afar. */
+
+export function createWake() {
+  let wanted = false;
+  /** @type {WakeLockSentinel | null} */
+  let lock = null;
+
+  async function take() {
+    if (!wanted || lock || document.hidden || !('wakeLock' in navigator)) return;
+    try {
+      lock = await navigator.wakeLock.request('screen');
+      lock.addEventListener('release', () => (lock = null));
+      if (!wanted) void lock.release();
+    } catch {
+      // A phone that saves power may refuse; the session goes on without
+    }
+  }
+  document.addEventListener('visibilitychange', take);
+
+  /** @param {boolean} awake */
+  return (awake) => {
+    wanted = awake;
+    if (awake) void take();
+    else void lock?.release();
+  };
+}

@@ -1,0 +1,128 @@
+/**
+ * What a touch on the practice screen can do.
+ * @import {App} from '../../app.js'
+ * @import {Sound} from '../../device/sound.js'
+ * @import {Block, Practice, Practising, TempoSettings, Thing} from '../../types.js'
+ */
+import { createMotion } from '../../device/motion.js';
+import { fromText } from '../../format.js';
+import { FIELDS } from './fields.js';
+import { runActions } from './run.js';
+import { unitless } from './words.js';
+
+/** Taps that count towards the headphones' delay. */
+const TAPS = 4;
+const MOST_DELAY_S = 0.6;
+
+/** @param {App} app @param {Sound} sound */
+export function actions({ store, engine }, sound) {
+  const practice = () => store.state.practice;
+  /** @param {string} action @param {Partial<Practice>} patch */
+  const keep = (action, patch) => store.change(action, { practice: { ...practice(), ...patch } });
+  /** @param {string} action @param {Partial<Practising>} patch */
+  const turn = (action, patch) => store.change(action, { practising: { ...store.state.practising, ...patch } });
+  const motion = createMotion();
+
+  /** @param {Partial<TempoSettings>} patch */
+  function setTempo(patch) {
+    const tempo = { ...practice().tempo, ...patch };
+    keep('set tempo', { tempo });
+    sound.setVolume(tempo.muted ? 0 : tempo.volume);
+  }
+
+  /** @param {Promise<import('../../types.js').Practising['found']>} asked */
+  async function find(asked) {
+    try {
+      turn('found', { found: await asked, note: '' });
+    } catch (error) {
+      turn('not found', { found: null, note: unitless(/** @type {Error} */ (error).message) });
+    }
+  }
+
+  return {
+    ...runActions(store),
+    /** @param {Practising['page']} page */
+    go: (page) => turn('turn page', { page, note: '', changing: false }),
+    /** @param {string} drill */
+    openDrill: (drill) => turn('open drill', { page: 'drill', drill, note: '' }),
+    /** @param {number} minutes */
+    setMinutes: (minutes) => keep('set minutes', { minutes }),
+    /** @param {string} place */
+    setPlace: (place) => keep('set place', { place: /** @type {Practice['place']} */ (place) }),
+    /** @param {Thing} thing */
+    toggle(thing) {
+      const { at_hand } = practice();
+      keep('change things', { at_hand: at_hand.includes(thing) ? at_hand.filter((other) => other !== thing) : [...at_hand, thing] });
+    },
+    change: () => turn('change plan', { changing: !store.state.practising.changing }),
+    /** One place up. Set-up stays first and the last putt last. @param {number} i */
+    raise(i) {
+      const blocks = [...practice().blocks];
+      [blocks[i - 1], blocks[i]] = [blocks[i], blocks[i - 1]];
+      keep('raise block', { blocks });
+    },
+    /** Another drill for the same minutes. @param {number} i */
+    swap(i) {
+      const { blocks } = practice();
+      const { drill, minutes, instead: [next, ...rest] } = blocks[i];
+      const why = store.state.practising.drills.find(({ id }) => id === next)?.why ?? '';
+      keep('swap drill', { blocks: blocks.map((block, at) => (at === i ? /** @type {Block} */ ({ drill: next, minutes, why, instead: [...rest, drill] }) : block)) });
+    },
+    speak: () => keep('speak', { spoken: !practice().spoken }),
+
+    setTempo,
+    async play() {
+      const { tempo } = store.state.practising;
+      if (store.state.practising.sound === 'held') return sound.resume();
+      if (store.state.practising.sound === 'playing') return sound.stop();
+      if (tempo) await sound.play(tempo, practice().tempo.muted ? 0 : practice().tempo.volume);
+    },
+    /** A tap with the high note: how late it is heard is the headphones' delay. */
+    tapDelay() {
+      const { tempo, late } = store.state.practising;
+      const at = sound.heard(0);
+      if (at === null || !tempo || at < tempo.lead_s) return;
+      const after = ((at - tempo.lead_s - tempo.back_s - tempo.forward_s + tempo.cycle_s / 2) % tempo.cycle_s) - tempo.cycle_s / 2;
+      const taps = [...late, after];
+      turn('tap delay', { late: taps.length === TAPS ? [] : taps });
+      if (taps.length < TAPS) return;
+      const [, low, high] = taps.toSorted((a, b) => a - b);
+      setTempo({ delay_s: Math.max(0, Math.min(MOST_DELAY_S, Math.round((low + high) * 50) / 100)) });
+    },
+
+    /** @param {'taps' | 'motion'} finding */
+    startFinding(finding) {
+      turn('find tempo', { finding, taps: [], found: null, note: '' });
+      if (finding === 'motion') void motion.start((note) => turn('no motion', { note, finding: '' }));
+    },
+    /** @param {Event} event its own time, not that of the page's turn to handle it */
+    tap: ({ timeStamp }) => turn('tap', { taps: [...store.state.practising.taps, timeStamp / 1000] }),
+    stopFinding() {
+      const { finding, taps } = store.state.practising;
+      turn('stop finding', { finding: '' });
+      void find(engine.ask('find_tempo', finding === 'motion' ? motion.stop() : { taps_s: taps }));
+    },
+    useFound() {
+      const { found } = store.state.practising;
+      if (found) setTempo({ forward_s: Math.round(found.forward_s * 100) / 100, ratio: Math.round(found.ratio * 10) / 10 });
+    },
+
+    /** @param {string} name @param {string} text */
+    enter(name, text) {
+      const { label, unit, low, high, put } = FIELDS[name];
+      const value = fromText(text, unit);
+      if (!(value >= low - 1e-9 && value <= high + 1e-9)) {
+        const message = `${label} takes ${low / unit.si} to ${high / unit.si} ${unit.unit}; “${text}” does not fit.`;
+        store.change(`refuse ${name}`, { problem: { field: name, text, message } });
+        return;
+      }
+      store.change(`enter ${name}`, { problem: null, practice: put(practice(), value) });
+    },
+    /** @param {{backswing_m: number, roll_m: number}} stroke */
+    addStroke: (stroke) => keep('add stroke', { strokes: [...practice().strokes, { ...stroke, stimp_ft: store.state.putt.stimp_ft }] }),
+    /** @param {number} i */
+    removeStroke: (i) => keep('remove stroke', { strokes: practice().strokes.filter((_, at) => at !== i) }),
+  };
+}
+
+/** @typedef {ReturnType<typeof actions>} PracticeActions */

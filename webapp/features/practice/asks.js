@@ -1,0 +1,83 @@
+/**
+ * What the practice screen asks of the engine, and when: each answer follows what it hangs on.
+ * @import {App} from '../../app.js'
+ * @import {Practising, State} from '../../types.js'
+ */
+import { unitless } from './words.js';
+
+/** The gate a foot ahead of the ball. */
+export const GATE_AT_M = 0.3048;
+/** Eyes this far inside the ball line, for the picture. */
+export const EYES_LEFT_M = 0.02;
+
+/** @param {App} app */
+export function asks({ store, engine }) {
+  /** @param {string} action @param {Partial<Practising>} patch */
+  const learn = (action, patch) => store.change(action, { practising: { ...store.state.practising, ...patch } });
+  /** @param {string} action @param {() => Promise<Partial<Practising> | undefined>} ask */
+  async function ask(action, ask) {
+    try {
+      const patch = await ask();
+      if (patch) learn(action, patch);
+    } catch (error) {
+      const { code, message } = /** @type {{code?: string, message: string}} */ (error);
+      if (code?.startsWith('engine')) console.warn('No answer.', message);
+      else learn(`no ${action}`, { note: unitless(message) });
+    }
+  }
+
+  const askPlan = () =>
+    ask('plan', async () => {
+      const { minutes, place, at_hand } = store.state.practice;
+      const plan = await engine.latest('plan', { minutes, place, at_hand });
+      if (plan) store.change('plan', { practice: { ...store.state.practice, blocks: plan.blocks } });
+      return undefined;
+    });
+  const askTempo = () =>
+    ask('tempo', async () => {
+      const { forward_s, ratio, rest_s, strokes } = store.state.practice.tempo;
+      const tempo = await engine.latest('tempo', { forward_s, ratio, rest_s, strokes });
+      return tempo && { tempo };
+    });
+  const askDrills = () => ask('drills', async () => ({ drills: (await engine.ask('drills', {})).drills }));
+
+  /** The figures of the drill on the screen. @param {State} state */
+  function askFigures({ practising, practice, putt, player }) {
+    const picture = practising.drills.find(({ id }) => id === practising.drill)?.picture;
+    const { stimp_ft, distance_m } = putt;
+    if (picture === 'gate')
+      void ask('gate', async () => {
+        const matching = { at_m: GATE_AT_M, stimp_ft, player, posts: /** @type {const} */ ('balls') };
+        const { matching_gap_m } = await engine.ask('gate', { ...matching, gap_m: 0.06 });
+        return { gate: await engine.ask('gate', { ...matching, gap_m: matching_gap_m }) };
+      });
+    if (picture === 'ball_line') void ask('ball line', async () => ({ line: await engine.ask('ball_line', { ...putt, player }) }));
+    if (picture === 'eyes') void ask('eyes', async () => ({ eyes: await engine.ask('eyes', { left_m: EYES_LEFT_M, distance_m }) }));
+    if (picture === 'arc' || practising.page === 'strip')
+      void ask('arc', async () => ({ arc: await engine.ask('arc', { lie_deg: practice.lie_deg, length_m: practice.length_m }) }));
+  }
+
+  const askLength = () =>
+    ask('length', async () => {
+      const { practice, read } = store.state;
+      if (!read) return { note: 'Read a putt first: its launch speed is what the length is for.' };
+      return { length: await engine.ask('stroke_length', { strokes: practice.strokes, launch_mps: read.value.launch_mps }), note: '' };
+    });
+
+  store.subscribe((state, before) => {
+    const { practice: p, practising: now } = state;
+    const { practice: was, practising: then } = before;
+    const opened = state.screen === 'practice' && (before.screen !== 'practice' || (state.engine.kind === 'ready' && before.engine.kind !== 'ready'));
+    if (opened) {
+      if (!now.drills.length) void askDrills();
+      if (!p.blocks.length) void askPlan();
+      if (!now.tempo) void askTempo();
+    }
+    if (p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
+    if (p.tempo !== was.tempo) void askTempo();
+    const figures = now.drill !== then.drill || now.page !== then.page || now.drills !== then.drills || p.lie_deg !== was.lie_deg || p.length_m !== was.length_m;
+    if (figures && (now.page === 'drill' || now.page === 'strip' || now.page === 'run')) askFigures(state);
+    if (now.page === 'length' && (then.page !== 'length' || p.strokes !== was.strokes)) void askLength();
+  });
+  return { askDrills, askPlan, askTempo };
+}

@@ -1,0 +1,51 @@
+/** @import {App, Feature} from '../../app.js' */
+import { say } from '../../device/speech.js';
+import { createSound } from '../../device/sound.js';
+import { createWake } from '../../device/wake.js';
+import { actions } from './actions.js';
+import { asks } from './asks.js';
+import { followHeard } from './parts/pendulum.js';
+import { TICK_MS } from './run.js';
+import { view } from './view.js';
+
+/** @param {App} app @returns {Feature} */
+export function practice(app) {
+  const { store } = app;
+  const sound = createSound((state) => store.change(`sound ${state}`, { practising: { ...store.state.practising, sound: state } }));
+  const act = actions(app, sound);
+  const { askDrills, askPlan, askTempo } = asks(app);
+  const stayAwake = createWake();
+  const follow = followHeard(store, sound);
+
+  if (store.state.practice.run)
+    store.change('session was open', {
+      practice: { ...store.state.practice, run: { ...store.state.practice.run, paused: true } },
+      practising: { ...store.state.practising, page: 'run', note: 'Paused where it stopped.' },
+    });
+  if (store.state.screen === 'practice') {
+    void askDrills();
+    void askTempo();
+    if (!store.state.practice.blocks.length) void askPlan();
+  }
+  setInterval(() => store.state.practice.run && act.tick(), TICK_MS);
+
+  store.subscribe(({ practice: { run, blocks, spoken }, practising, screen }, before) => {
+    stayAwake((run !== null && !run.paused) || practising.sound === 'playing');
+    if (spoken && run && !run.paused && (run.block !== before.practice.run?.block || run.session !== before.practice.run?.session)) {
+      const drill = practising.drills.find(({ id }) => id === blocks[run.block].drill);
+      if (drill) say(`${drill.name}. ${drill.cues[0]}`);
+    }
+    if (practising.sound === 'playing' && before.practising.sound !== 'playing') follow();
+    if (screen !== 'practice' && before.screen === 'practice') sound.stop();
+  });
+
+  /** @type {Record<string, () => void>} */
+  const KEYS = { 1: act.good, 2: act.bad, p: act.pause, n: act.skip, r: act.repeat, b: act.back };
+  addEventListener('keydown', (event) => {
+    const { screen, practising, sheet } = store.state;
+    const typing = event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey;
+    if (screen === 'practice' && practising.page === 'run' && !sheet && !typing && !event.repeat) KEYS[event.key.toLowerCase()]?.();
+  });
+
+  return { id: 'practice', label: 'Practice', view: () => view(store.state, act) };
+}

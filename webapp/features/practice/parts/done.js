@@ -1,0 +1,21 @@
+/**
+ * What the last session held.
+ * @import {State} from '../../../types.js'
+ * @import {PracticeActions} from '../actions.js'
+ */
+import { html } from 'lit-html';
+import { clock } from '../words.js';
+
+/** @param {State} state @param {PracticeActions} act */
+export function done({ practice, practising }, act) {
+  const session = practice.finished.at(-1)?.session;
+  const blocks = practice.finished.filter((block) => block.session === session);
+  const find = (/** @type {string} */ wanted) => practising.drills.find(({ id }) => id === wanted);
+  return html`<h1>Session over</h1>
+    <table class="costs"><thead><tr><th scope="col">Drill</th><th scope="col">Time</th><th scope="col">Count</th></tr></thead><tbody>
+      ${blocks.map((block) => html`<tr><th scope="row">${find(block.drill)?.name ?? block.drill}</th><td>${clock(block.spent_s)}</td>
+        <td>${block.good || block.bad ? `${block.good} of ${block.good + block.bad}` : '–'}</td></tr>`)}
+    </tbody></table>
+    <p class="quiet">Kept on this phone.</p>
+    <button type="button" class="go" @click=${() => act.go('session')}>Plan another</button>`;
+}

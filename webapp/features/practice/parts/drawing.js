@@ -1,0 +1,66 @@
+/**
+ * The drawing of a drill. Where the engine has figures it is to scale, one unit a millimetre.
+ * @import {Drill, State} from '../../../types.js'
+ */
+import { svg } from 'lit-html';
+import { BALL_M } from '../../../format.js';
+import { EYES_LEFT_M, GATE_AT_M } from '../asks.js';
+
+const MM = 1000;
+const R = (BALL_M / 2) * MM;
+const AHEAD = GATE_AT_M * MM;
+
+/** @param {number} x @param {number} y @param {number} [r] */
+const ball = (x, y, r = R) => svg`<circle class="d-ball" cx=${x} cy=${y} r=${r}></circle>`;
+/** @param {number} x @param {number} y @param {number} [r] */
+const hole = (x, y, r = 9) => svg`<ellipse class="d-hole" cx=${x} cy=${y} rx=${r} ry=${r * 0.55}></ellipse>`;
+/** @param {string} d @param {string} [name] */
+const line = (d, name = 'd-line') => svg`<path class=${name} d=${d}></path>`;
+/** @param {number} x @param {number} y @param {string} words @param {string} [anchor] */
+const label = (x, y, words, anchor = 'middle') => svg`<text class="d-text" x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
+
+/** Two balls, a foot ahead, the gap between them to scale. @param {State} state */
+function gate({ practising }) {
+  const gap = practising.gate ? practising.gate.matching_gap_m * MM : 60;
+  const y = gap / 2 + R;
+  return { box: '-40 -90 440 180', body: svg`${line(`M0 0H390`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` };
+}
+
+/** The line on the ball and the same line a degree off, over a foot. @param {State} state */
+function ballLine({ practising }) {
+  const off = practising.line ? practising.line.at_foot_m * MM : 5;
+  return { box: '-40 -60 440 120', body: svg`${line(`M${-R} 0H${AHEAD}`, 'd-aim')}${line(`M0 0L${AHEAD} ${-off}`, 'd-mark')}${ball(0, 0)}${line(`M${-R * 0.7} 0H${R * 0.7}`)}${label(AHEAD + 8, -off - 6, '1°', 'start')}` };
+}
+
+/** Eyes beside the line, from above; across to scale. */
+function eyes() {
+  const y = -EYES_LEFT_M * MM;
+  return { box: '-60 -80 440 160', body: svg`${line('M-40 0H300', 'd-aim')}${line(`M0 ${y}L300 0`, 'd-mark')}${ball(0, 0)}<ellipse class="d-eye" cx="0" cy=${y} rx="16" ry="9"></ellipse><circle class="d-dot" cx="0" cy=${y} r="4"></circle>${hole(310, 0, 12)}${label(0, y - 18, 'eyes')}${label(310, 34, 'hole')}` };
+}
+
+/** The head's way on the floor, to scale. @param {State} state */
+function arc({ practising }) {
+  const points = practising.arc?.points ?? [];
+  const half = points.map(({ along_m, inside_m }) => [along_m * MM, -inside_m * MM]);
+  const way = [...half.slice(1).reverse().map(([x, y]) => [-x, y]), ...half];
+  return { box: '-330 -90 660 150', body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-300, 34, 'back')}${label(290, 34, 'through')}` };
+}
+
+/** @type {Record<Drill['picture'], (state: State) => {box: string, body: unknown}>} */
+const PICTURES = {
+  eyes, arc, gate, ball_line: ballLine,
+  tempo: () => ({ box: '0 0 320 120', body: svg`${line('M60 40A190 190 0 0 0 260 40', 'd-aim')}${line('M160 10V84')}<rect class="d-head" x="142" y="84" width="36" height="14"></rect>${label(52, 60, 'low note')}${label(268, 60, 'through')}${label(160, 116, 'high note')}` }),
+  feet: () => ({ box: '0 0 320 130', body: svg`${line('M30 112L290 88', 'd-mark')}<rect class="d-foot" x="90" y="42" width="46" height="60" rx="20"></rect><rect class="d-foot" x="184" y="34" width="46" height="60" rx="20"></rect>${line('M113 20v14M207 4v24')}${label(113, 15, 'less')}${label(240, 18, 'more', 'start')}` }),
+  chalk: () => ({ box: '0 0 320 120', body: svg`${line('M30 100C110 20 210 10 286 70', 'd-mark')}${ball(30, 100, 9)}${hole(288, 72)}` }),
+  past: () => ({ box: '0 0 320 100', body: svg`${line('M30 60H292', 'd-aim')}${ball(30, 60, 9)}${hole(230, 60)}${line('M292 30V90', 'd-mark')}${label(261, 26, '1 ft')}` }),
+  shallow: () => ({ box: '0 0 320 100', body: svg`${line('M30 70H280', 'd-aim')}${line('M30 70C120 52 210 52 282 68', 'd-mark')}${ball(30, 70, 9)}${hole(288, 70)}` }),
+  long: () => ({ box: '0 0 320 100', body: svg`${line('M20 60H290', 'd-aim')}${ball(20, 60, 9)}${[140, 215, 290].map((x) => svg`<circle class="d-ring" cx=${x} cy="60" r="15"></circle>`)}${label(140, 30, '20 ft')}${label(215, 30, '40 ft')}${label(286, 30, '60 ft')}` }),
+  walk: () => ({ box: '0 0 320 100', body: svg`${line('M40 60H200', 'd-aim')}${[60, 95, 130, 165].map((x, i) => svg`<ellipse class="d-foot" cx=${x} cy=${i % 2 ? 72 : 48} rx="12" ry="6"></ellipse>`)}${ball(215, 60, 9)}${hole(288, 60)}${label(160, 22, '40 s')}` }),
+  last: () => ({ box: '0 0 320 100', body: svg`${line('M90 60H218', 'd-aim')}${ball(90, 60, 9)}${hole(230, 60, 14)}${label(160, 26, 'one ball')}` }),
+};
+
+/** @param {Drill} drill @param {State} state */
+export function drawing(drill, state) {
+  const { box, body } = PICTURES[drill.picture](state);
+  return svg`<svg class="drawing" viewBox=${box} role="img" aria-label=${`Drawing: ${drill.setup[0]}`}>${body}</svg>`;
+}

@@ -1,0 +1,30 @@
+/**
+ * One drill: the picture, how to set it up, what to heed.
+ * @import {State} from '../../../types.js'
+ * @import {PracticeActions} from '../actions.js'
+ */
+import { html } from 'lit-html';
+import { THINGS } from '../words.js';
+import { cautions } from './cautions.js';
+import { drawing } from './drawing.js';
+import { entry } from './entry.js';
+import { figures } from './figures.js';
+
+/** @param {State} state @param {PracticeActions} act */
+export function drill(state, act) {
+  const { practising } = state;
+  const shown = practising.drills.find(({ id }) => id === practising.drill);
+  if (!shown) return '';
+  return html`<h1>${shown.name}</h1>
+    <p class="lead">${shown.why}</p>
+    ${drawing(shown, state)}
+    <p class="figures" aria-live="polite">${figures(shown, state)}</p>
+    ${practising.note ? html`<p class="problem" role="alert">${practising.note}</p>` : ''}
+    ${shown.picture === 'arc' ? html`<div class="fields pair">${entry(state, act, 'lie_deg')}${entry(state, act, 'length_m')}</div>
+      <button type="button" class="go plain" @click=${() => act.go('strip')}>Strip to print</button>` : ''}
+    ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}
+    <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>
+    ${cautions(shown)}
+    <p class="quiet">Needs: ${shown.needs.map((thing) => THINGS[thing]).join(', ') || 'nothing'}. ${shown.least} to ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>
+    <button type="button" class="word" @click=${() => act.go('drills')}>All drills</button>`;
+}

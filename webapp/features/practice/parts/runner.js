@@ -1,0 +1,47 @@
+/**
+ * The session as it runs, to be read from where the phone lies on the floor.
+ * @import {State} from '../../../types.js'
+ * @import {PracticeActions} from '../actions.js'
+ */
+import { html } from 'lit-html';
+import { remaining } from '../run.js';
+import { clock } from '../words.js';
+import { cautions } from './cautions.js';
+import { drawing } from './drawing.js';
+import { pendulum } from './pendulum.js';
+
+/** @param {State} state @param {PracticeActions} act */
+export function runner(state, act) {
+  const { practice, practising } = state;
+  const { blocks } = practice;
+  const run = /** @type {NonNullable<typeof practice.run>} */ (practice.run);
+  const block = blocks[run.block];
+  const find = (/** @type {string | undefined} */ wanted) => practising.drills.find(({ id }) => id === wanted);
+  const drill = find(block.drill);
+  const next = blocks[run.block + 1];
+  const left = remaining(practice);
+  // A cue a minute, in turn
+  const cue = drill?.cues[Math.floor(run.spent_s / 60) % drill.cues.length] ?? '';
+  const inTime = drill?.picture === 'tempo';
+  return html`<main class="run">
+    <header class="run-head"><p><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></p>
+      <button type="button" class="word" @click=${act.end}>End</button></header>
+    <h1 class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</h1>
+    ${practising.note ? html`<p class="problem run-note" role="status">${practising.note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
+    <div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>
+    ${cautions(drill)}
+    ${inTime ? html`<button type="button" class="word run-sound" @click=${act.play}>${practising.sound === 'playing' ? 'Stop the sound' : 'Play the tempo'}</button>` : ''}
+    <p class="run-next">${next ? html`<span class="over">Next</span> ${find(next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+    <div class="run-counts">
+      <button type="button" class="count good" aria-keyshortcuts="1" aria-label="${drill?.good ?? 'Good'}, ${run.good}" @click=${act.good}><span class="big">${run.good}</span><span>${drill?.good ?? 'Good'}</span></button>
+      <button type="button" class="count" aria-keyshortcuts="2" aria-label="${drill?.bad ?? 'Bad'}, ${run.bad}" @click=${act.bad}><span class="big">${run.bad}</span><span>${drill?.bad ?? 'Bad'}</span></button>
+    </div>
+    <div class="run-does">
+      <button type="button" class="word" aria-keyshortcuts="b" @click=${act.back}>Back</button>
+      <button type="button" class="word" aria-keyshortcuts="r" @click=${act.repeat}>Repeat</button>
+      <button type="button" class="word" aria-pressed=${practice.spoken} @click=${act.speak}>${practice.spoken ? 'Voice on' : 'Voice off'}</button>
+      <button type="button" class="word" aria-keyshortcuts="n" @click=${act.skip}>Skip</button>
+    </div>
+    <button type="button" class="go" aria-keyshortcuts="p" @click=${act.pause}>${run.paused ? 'Go on' : 'Pause'}</button>
+  </main>`;
+}

@@ -1,0 +1,38 @@
+/**
+ * The beat: heard, seen and felt.
+ * @import {State} from '../../../types.js'
+ * @import {PracticeActions} from '../actions.js'
+ */
+import { html } from 'lit-html';
+import { number } from '../../../format.js';
+import { entry } from './entry.js';
+import { pendulum } from './pendulum.js';
+
+const PLAYS = { off: 'Play', playing: 'Stop', held: 'Go on' };
+
+/** @param {State} state @param {PracticeActions} act */
+export function tempo(state, act) {
+  const { practice, practising } = state;
+  const { forward_s, ratio, volume, muted, vibrate } = practice.tempo;
+  const { sound, late } = practising;
+  return html`
+    <h1 class="tempo-head"><span class="big">${number(forward_s * ratio, 2)}<small> s back</small></span> <span class="big">${number(forward_s, 2)}<small> s through</small></span></h1>
+    ${pendulum()}
+    <button type="button" class="go" ?disabled=${!practising.tempo} @click=${act.play}>${PLAYS[sound]}</button>
+    ${sound === 'held' ? html`<p class="problem" role="alert">The phone has stopped the sound. It goes on where it was.</p>` : ''}
+    ${practising.note ? html`<p class="problem" role="alert">${practising.note}</p>` : ''}
+    <p class="quiet">Low note: start. Middle: top. High: ball.${practising.tempo?.interpolated ? ' Other than 2 : 1 the curve between is an interpolation.' : ''}</p>
+    <div class="volume"><label for="volume">Volume</label><input id="volume" type="range" min="0" max="1" step="0.05" .value=${String(volume)} ?disabled=${muted}
+      @input=${(/** @type {Event} */ event) => act.setTempo({ volume: Number(/** @type {HTMLInputElement} */ (event.target).value) })}></div>
+    <div class="choice-row">
+      <button type="button" class="pick" aria-pressed=${muted} @click=${() => act.setTempo({ muted: !muted })}>mute</button>
+      ${'vibrate' in navigator ? html`<button type="button" class="pick" aria-pressed=${vibrate} @click=${() => act.setTempo({ vibrate: !vibrate })}>vibrate at the ball</button>` : ''}
+    </div>
+    <div class="fields pair">${['forward_s', 'ratio', 'rest_s', 'strokes'].map((name) => entry(state, act, name))}</div>
+    <div class="choice-row"><button type="button" class="word" @click=${() => act.go('find')}>Find my tempo</button> <button type="button" class="word" @click=${() => act.go('length')}>Stroke length</button></div>
+    <details><summary>Headphones and lock screen</summary>
+      <div class="fields">${entry(state, act, 'delay_s', 'Wireless headphones are late. While it plays, tap four times with the high note.')}</div>
+      <button type="button" class="go plain" ?disabled=${sound !== 'playing'} @click=${act.tapDelay}>Tap with the high note${late.length ? `, ${4 - late.length} more` : ''}</button>
+      <p class="quiet">The screen stays on while it plays. Some systems stop a page’s sound once the screen locks: then it says so here, and goes on when you come back.</p>
+    </details>`;
+}

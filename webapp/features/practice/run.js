@@ -1,0 +1,79 @@
+/**
+ * The session's clock. It counts only seconds in which the page was awake, so that a reload, a lock or a crash loses
+ * none: the session stands where it was.
+ * @import {Store} from '../../store.js'
+ * @import {Practice, Run} from '../../types.js'
+ */
+
+export const TICK_MS = 1000;
+/** A longer silence means that the phone slept. */
+const ASLEEP_MS = 5000;
+
+/** @param {Practice} practice @returns {number} seconds that the block in hand still has */
+export const remaining = ({ blocks, run }) => (run ? Math.max(0, blocks[run.block].minutes * 60 - run.spent_s) : 0);
+
+/** @param {Run} run @param {number} block @returns {Run} */
+const at = (run, block) => ({ ...run, block, spent_s: 0, good: 0, bad: 0 });
+
+/** @param {Store} store */
+export function runActions(store) {
+  const practice = () => store.state.practice;
+  /** @param {string} action @param {Partial<Practice>} patch */
+  const change = (action, patch) => store.change(action, { practice: { ...practice(), ...patch } });
+  /** @param {string} action @param {(run: Run) => Partial<Run>} patch */
+  const changeRun = (action, patch) => {
+    const { run } = practice();
+    if (run) change(action, { run: { ...run, ...patch(run) } });
+  };
+  let last = 0;
+
+  /** Keeps the block in hand and goes to the next. @param {string} action */
+  function finish(action) {
+    const { run, blocks, finished } = practice();
+    if (!run) return;
+    const { session, block, spent_s, good, bad } = run;
+    const done = { id: crypto.randomUUID(), session, drill: blocks[block].drill, date: new Date().toISOString(), spent_s: Math.round(spent_s), good, bad };
+    const over = block + 1 === blocks.length;
+    change(action, { finished: [...finished, done], run: over ? null : at(run, block + 1) });
+    if (over) store.change('session over', { practising: { ...store.state.practising, page: 'done' } });
+  }
+
+  return {
+    start() {
+      last = Date.now();
+      change('start session', { run: { session: crypto.randomUUID(), block: 0, spent_s: 0, paused: false, good: 0, bad: 0 } });
+      store.change('show session', { practising: { ...store.state.practising, page: 'run', note: '' } });
+    },
+    tick() {
+      const { run } = practice();
+      const now = Date.now();
+      const passed = now - last;
+      last = now;
+      if (!run || run.paused) return;
+      if (passed > ASLEEP_MS || passed < 0) {
+        changeRun('slept', () => ({ paused: true }));
+        store.change('say why', { practising: { ...store.state.practising, note: 'Paused: the phone was asleep.' } });
+        return;
+      }
+      changeRun('second', ({ spent_s }) => ({ spent_s: spent_s + passed / 1000 }));
+      if (remaining(practice()) <= 0) finish('block over');
+    },
+    pause() {
+      last = Date.now();
+      changeRun('pause', ({ paused }) => ({ paused: !paused }));
+      store.change('clear note', { practising: { ...store.state.practising, note: '' } });
+    },
+    skip: () => finish('skip block'),
+    repeat: () => changeRun('repeat block', (run) => at(run, run.block)),
+    back: () => changeRun('back a block', (run) => at(run, Math.max(0, run.block - (run.spent_s > 5 ? 0 : 1)))),
+    good: () => changeRun('count good', ({ good }) => ({ good: good + 1 })),
+    bad: () => changeRun('count bad', ({ bad }) => ({ bad: bad + 1 })),
+    /** Ends it here; what was done in this block is kept. */
+    end() {
+      const { run } = practice();
+      if (run?.spent_s) finish('end session');
+      change('end session', { run: null });
+      store.change('show end', { practising: { ...store.state.practising, page: 'done', note: '' } });
+    },
+  };
+}

@@ -1,0 +1,36 @@
+/**
+ * The practice screen: a session, the tempo, the drills.
+ * @import {State} from '../../types.js'
+ * @import {PracticeActions} from './actions.js'
+ */
+import { html } from 'lit-html';
+import { done } from './parts/done.js';
+import { drill } from './parts/drill.js';
+import { drills } from './parts/drills.js';
+import { find } from './parts/find.js';
+import { length } from './parts/length.js';
+import { runner } from './parts/runner.js';
+import { session } from './parts/session.js';
+import { strip } from './parts/strip.js';
+import { tempo } from './parts/tempo.js';
+
+const PAGES = { session, done, tempo, find, length, drills, drill, strip };
+/** @type {[keyof typeof PAGES, string, string[]][]} */
+const TABS = [
+  ['session', 'Session', ['session', 'done']],
+  ['tempo', 'Tempo', ['tempo', 'find', 'length']],
+  ['drills', 'Drills', ['drills', 'drill', 'strip']],
+];
+
+/** @param {State} state @param {PracticeActions} act */
+export function view(state, act) {
+  const { page } = state.practising;
+  if (page === 'run' && state.practice.run) return runner(state, act);
+  const shown = page === 'run' ? 'session' : page;
+  return html`<main class="page practice">
+    <nav class="tabs" aria-label="Practice">
+      ${TABS.map(([to, label, pages]) => html`<button type="button" class="pick" aria-pressed=${pages.includes(shown)} @click=${() => act.go(to)}>${label}</button>`)}
+    </nav>
+    ${PAGES[shown](state, act)}
+  </main>`;
+}
