@@ -7,6 +7,7 @@ from typing import Any
 import pycore.drills.asks as drills
 import pycore.green.asks as green
 import pycore.putt.asks as putt
+import pycore.record.asks as record
 import pycore.senses.asks as senses
 import pycore.stroke.asks as stroke
 import pycore.travel.asks as travel
@@ -23,6 +24,7 @@ DESKS: Mapping[str, Desk[Any, Any]] = {
     **senses.DESKS,
     **travel.DESKS,
     **drills.DESKS,
+    **record.DESKS,
 }
 EXAMPLES: list[dict[str, Any]] = [
     *putt.EXAMPLES,
@@ -31,6 +33,7 @@ EXAMPLES: list[dict[str, Any]] = [
     *senses.EXAMPLES,
     *travel.EXAMPLES,
     *drills.EXAMPLES,
+    *record.EXAMPLES,
 ]
 
 

@@ -1,0 +1,118 @@
+"""What is answered about a record: plain JSON values."""
+
+from typing import Literal, TypedDict
+
+from pycore.record.cost import Name
+from pycore.record.tally import What
+
+
+class SkillAnswer(TypedDict):
+    """Bias and spread of a skill, each with its 95 % interval; None where the putts say nothing of it.
+
+    Start line and alignment in degrees, left positive; pace as a fraction of the roll's length; reading as aim meant over
+    aim needed, minus one.
+    """
+
+    bias: float | None
+    bias_low: float | None
+    bias_high: float | None
+    sd: float | None
+    sd_low: float | None
+    sd_high: float | None
+    unit: Literal["degrees", "of the roll", "of the break"]
+    n: int
+    words: str
+
+
+class SkillsAnswer(TypedDict):
+    """The four skills."""
+
+    alignment: SkillAnswer
+    start_line: SkillAnswer
+    pace: SkillAnswer
+    reading: SkillAnswer
+
+
+class CostAnswer(TypedDict):
+    """Putts that a fault costs in a hundred of a fixed set."""
+
+    skill: Name
+    putts_per_100: float
+    low: float
+    high: float
+
+
+class BandAnswer(TypedDict):
+    """Make share between two distances, with its 95 % interval."""
+
+    from_m: float
+    to_m: float
+    tries: int
+    made: int
+    low: float
+    high: float
+
+
+class PublishedAnswer(TypedDict):
+    """Make shares by distance (m), and where they are from."""
+
+    name: Literal["tour", "1995"]
+    source: str
+    shares: list[tuple[float, float]]
+
+
+class WeekAnswer(TypedDict):
+    """Make share in the week from a Monday."""
+
+    monday: str
+    tries: int
+    made: int
+    low: float
+    high: float
+
+
+class LeavesAnswer(TypedDict):
+    """Misses, those short of the hole, and how far beyond the pace wanted they stop along the line (m)."""
+
+    misses: int
+    short: int
+    short_low: float
+    short_high: float
+    beyond_m: float | None
+    beyond_low_m: float | None
+    beyond_high_m: float | None
+
+
+class ChangeAnswer(TypedDict):
+    """A bias or spread before the last four weeks, and in them."""
+
+    skill: Name
+    what: What
+    before: float
+    now: float
+    beyond_chance: bool
+
+
+class LeftOutAnswer(TypedDict):
+    """A putt that says nothing of the skills, and why."""
+
+    id: str
+    why: str
+
+
+class FindingsAnswer(TypedDict):
+    """The honest answer. ``skills`` and ``costs`` rest on the newest ``used`` putts, all else on every putt.
+
+    ``strikes`` are the misses among them: start error (degrees, left positive) and error of roll (fraction).
+    """
+
+    used: int
+    skills: SkillsAnswer
+    costs: list[CostAnswer]
+    make: list[BandAnswer]
+    published: list[PublishedAnswer]
+    leaves: LeavesAnswer
+    weeks: list[WeekAnswer]
+    changes: list[ChangeAnswer]
+    strikes: list[tuple[float, float]]
+    left_out: list[LeftOutAnswer]

@@ -1,0 +1,137 @@
+"""The record's desk: findings."""
+
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date
+from math import degrees
+from typing import Any, Literal
+
+from pycore.desk import Desk
+from pycore.record import answers, published, requests, tally, words
+from pycore.record.cost import Name, costs
+from pycore.record.findings import skills
+from pycore.record.logged import Evidence, Logged, evidence
+from pycore.record.player import Miss, Skill
+from pycore.record.tally import Share
+
+LATEST = 600  # putts; the skills are those of now, and an answer stays within a breath
+
+UNITS: Mapping[Name, tuple[Callable[[float], float], Literal["degrees", "of the roll", "of the break"]]] = {
+    "alignment": (degrees, "degrees"),
+    "start_line": (degrees, "degrees"),
+    "pace": (float, "of the roll"),
+    "reading": (float, "of the break"),
+}
+
+
+def answer_findings(fields: requests.FindingsFields) -> answers.FindingsAnswer:
+    """What a record of putts says of its player."""
+    putts = fields.logged()
+    said = [(putt, evidence(putt)) for putt in putts[-LATEST:]]
+    found = [each for _, each in said if isinstance(each, Evidence)]
+    known = skills(found)
+
+    def skill(name: Name) -> answers.SkillAnswer:
+        return _skill(name, known.get(name), fields.handedness, "alignment" in known)
+
+    return {
+        "used": len(found),
+        "skills": {
+            "alignment": skill("alignment"),
+            "start_line": skill("start_line"),
+            "pace": skill("pace"),
+            "reading": skill("reading"),
+        },
+        "costs": [
+            {"skill": name, "putts_per_100": cost.value, "low": cost.low, "high": cost.high}
+            for name, cost in (costs(known) if found else {}).items()
+        ],
+        "make": [_band(*band) for band in tally.by_distance(putts)],
+        "published": [
+            {"name": "tour", "source": published.TOUR_SOURCE, "shares": published.TOUR},
+            {"name": "1995", "source": published.BERRY_SOURCE, "shares": published.BERRY},
+        ],
+        "leaves": _leaves(putts),
+        "weeks": [_week(*week) for week in tally.by_week(putts)],
+        "changes": [_change(change) for change in (tally.changes(found, putts[-1].at) if putts else [])],
+        "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss)],
+        "left_out": [{"id": putt.id, "why": why} for putt, why in said if isinstance(why, str)],
+    }
+
+
+def _skill(name: Name, skill: Skill | None, handedness: str, lined: bool) -> answers.SkillAnswer:
+    turn, unit = UNITS[name]
+    if skill is None:
+        return {
+            "bias": None,
+            "bias_low": None,
+            "bias_high": None,
+            "sd": None,
+            "sd_low": None,
+            "sd_high": None,
+            "unit": unit,
+            "n": 0,
+            "words": words.NOTHING[name],
+        }
+    return {
+        "bias": turn(skill.bias.value),
+        "bias_low": turn(skill.bias.low),
+        "bias_high": turn(skill.bias.high),
+        "sd": turn(skill.sd.value),
+        "sd_low": turn(skill.sd.low),
+        "sd_high": turn(skill.sd.high),
+        "unit": unit,
+        "n": skill.n,
+        "words": words.words(name, skill, handedness, lined),
+    }
+
+
+def _band(from_m: float, to_m: float, share: Share) -> answers.BandAnswer:
+    low, high = share.interval
+    return {"from_m": from_m, "to_m": to_m, "tries": share.tries, "made": share.made, "low": low, "high": high}
+
+
+def _week(monday: date, share: Share) -> answers.WeekAnswer:
+    low, high = share.interval
+    return {"monday": monday.isoformat(), "tries": share.tries, "made": share.made, "low": low, "high": high}
+
+
+def _leaves(putts: Sequence[Logged]) -> answers.LeavesAnswer:
+    short, beyond = tally.leaves(putts)
+    low, high = short.interval
+    return {
+        "misses": short.tries,
+        "short": short.made,
+        "short_low": low,
+        "short_high": high,
+        "beyond_m": beyond.value if beyond else None,
+        "beyond_low_m": beyond.low if beyond else None,
+        "beyond_high_m": beyond.high if beyond else None,
+    }
+
+
+def _change(change: tally.Change) -> answers.ChangeAnswer:
+    turn, _ = UNITS[change.skill]
+    return {
+        "skill": change.skill,
+        "what": change.what,
+        "before": turn(change.before.value),
+        "now": turn(change.now.value),
+        "beyond_chance": change.beyond_chance,
+    }
+
+
+DESKS: dict[str, Desk[Any, Any]] = {"findings": Desk(requests.FindingsFields, answer_findings)}
+
+_PUTT = {"distance_m": 3.0, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3, "aim_deg": 6.0}
+EXAMPLES: list[dict[str, Any]] = [
+    {
+        "ask": "findings",
+        "putts": [
+            {"id": "a", "at": "2026-05-03T17:30:00Z", **_PUTT, "result": "holed", "gate": "left"},
+            {"id": "b", "at": "2026-05-03T17:31:00Z", **_PUTT, "result": {"x_m": 0.4, "y_m": -0.2}, "felt_percent": 1.5},
+            {"id": "c", "at": "2026-05-03T17:32:00Z", **_PUTT, "result": {"x_m": -0.1, "y_m": 0.1}, "line_error_deg": 0.5},
+        ],
+        "handedness": "right",
+    },
+    {"ask": "findings", "putts": []},
+]

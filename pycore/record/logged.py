@@ -1,0 +1,91 @@
+"""A putt as it was logged, and what it says of the player."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
+from math import inf, radians
+from typing import Literal
+
+from pycore.green.surface import Surface
+from pycore.putt.putt import Putt
+from pycore.putt.read import Read, solve
+from pycore.record.opening import opening
+from pycore.record.player import Holed, Miss
+from pycore.record.strike import strike_to
+
+BREAKS = radians(0.5)  # aim; a straighter putt says nothing of the share of break allowed
+SAME = radians(0.001)  # aim; so near to the read a start line was taken from it, and tests no reading
+
+Gate = Literal["left", "right", "clean"]
+
+
+@dataclass(frozen=True)
+class Logged:
+    """One putt: ``aim`` is the start line meant (rad), ``stop`` where it stopped from the hole's centre (m), None if holed.
+
+    ``line_error`` is how far left of the line meant the ball's line lay (rad), ``felt`` the slope felt (rise over run).
+    """
+
+    id: str
+    at: datetime
+    putt: Putt
+    aim: float
+    stop: complex | None
+    gate: Gate | None = None
+    line_error: float | None = None
+    felt: float | None = None
+
+
+@dataclass(frozen=True)
+class Evidence:
+    """What a logged putt says: of start and roll (from the line meant), of the ball's line, and of the share of break
+    allowed, less one; None where it says nothing."""
+
+    logged: Logged
+    strike: Miss | Holed
+    reading: float | None
+
+
+def evidence(logged: Logged) -> Evidence | str:
+    """What the putt says, or why it says nothing."""
+    putt = logged.putt
+    found = solve(putt)
+    if found is None:
+        return "no ball stops at this hole as the green is given"
+    reading = _reading(logged, found)
+    if logged.stop is None:
+        window = opening(putt, found)
+        if window is None:
+            return "no pace that the hole takes could be found"
+        least, most = (0.0 if logged.gate == "left" else -inf), (0.0 if logged.gate == "right" else inf)
+        return Evidence(logged, Holed(window, logged.aim - found.aim, least, most), reading)
+    struck = strike_to(putt, putt.distance + logged.stop.real, logged.stop.imag)
+    if struck is None:
+        return "no ball stops there as the green is given"
+    return Evidence(logged, Miss(struck.aim - logged.aim, (struck.launch / found.launch) ** 2 - 1), reading)
+
+
+def off_the_ball_line(each: Evidence) -> Miss | Holed:
+    """The errors of a putt whose ball's line is known, measured from that line."""
+    line = each.logged.line_error
+    assert line is not None
+    strike = each.strike
+    if isinstance(strike, Miss):
+        return Miss(strike.start - line, strike.length)
+    return Holed(strike.opening, strike.meant + line, strike.least - line, strike.most - line)
+
+
+def apart(strikes: Sequence[Miss | Holed]) -> tuple[list[Miss], list[Holed]]:
+    """Misses and holed putts."""
+    return [each for each in strikes if isinstance(each, Miss)], [each for each in strikes if isinstance(each, Holed)]
+
+
+def _reading(logged: Logged, found: Read) -> float | None:
+    if abs(found.aim) < BREAKS:
+        return None
+    if abs(logged.aim - found.aim) > SAME:
+        return logged.aim / found.aim - 1
+    if logged.felt is None or not logged.putt.surface.is_plane:
+        return None
+    felt = solve(replace(logged.putt, surface=Surface(replace(logged.putt.surface.stations[0], slope=logged.felt))))
+    return felt.aim / found.aim - 1 if felt else None

@@ -1,0 +1,76 @@
+"""What may be asked about a record: the putts, and what each field takes."""
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from math import radians
+from typing import Annotated, Literal
+
+from pycore.errors import Refusal
+from pycore.fields import Length, Range
+from pycore.putt.requests import PuttFields
+from pycore.record.logged import Logged
+from pycore.units import slope_from_percent
+
+MOST_PUTTS = 20_000
+
+
+@dataclass(frozen=True, kw_only=True)
+class FinishFields:
+    """Where a ball stopped, from the hole's centre: x on along the line, y to its left."""
+
+    x_m: Annotated[float, Range(-30.0, 30.0, "m")]
+    y_m: Annotated[float, Range(-30.0, 30.0, "m")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class LoggedFields(PuttFields):
+    """One putt: what was meant, and what came of it."""
+
+    id: Annotated[str, Length(1, 64)]
+    at: Annotated[str, Length(10, 40)]
+    aim_deg: Annotated[float, Range(-90.0, 90.0, "degrees")]
+    result: Literal["holed"] | FinishFields
+    gate: Literal["left", "right", "clean"] | None = None
+    line_error_deg: Annotated[float, Range(-20.0, 20.0, "degrees")] | None = None
+    felt_percent: Annotated[float, Range(0.0, 8.0, "%")] | None = None
+
+    def logged(self) -> Logged:
+        """The putt in the engine's terms."""
+        result, line, felt = self.result, self.line_error_deg, self.felt_percent
+        return Logged(
+            self.id,
+            _time(self.at),
+            self.putt(),
+            radians(self.aim_deg),
+            None if isinstance(result, str) else complex(result.x_m, result.y_m),
+            self.gate,
+            None if line is None else radians(line),
+            None if felt is None else slope_from_percent(felt),
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class FindingsFields:
+    """A record of putts, in any order, and the hand of the player."""
+
+    putts: Annotated[tuple[LoggedFields, ...], Length(0, MOST_PUTTS)]
+    handedness: Literal["right", "left"] = "right"
+
+    def logged(self) -> list[Logged]:
+        """The putts in the order in which they were struck; refuses what does not fit, by its place in the list."""
+        putts = []
+        for i, fields in enumerate(self.putts):
+            try:
+                putts.append(fields.logged())
+            except Refusal as refusal:
+                field = f"putts[{i}].{refusal.field}"
+                raise Refusal(refusal.code, f"putts[{i}]: {refusal.message}", field) from None
+        return sorted(putts, key=lambda putt: putt.at)
+
+
+def _time(text: str) -> datetime:
+    try:
+        time = datetime.fromisoformat(text)
+    except ValueError:
+        raise Refusal("bad_field", f'at is "{text}"; it takes a date and time as 2026-05-03T17:30:00Z', "at") from None
+    return time if time.tzinfo else time.replace(tzinfo=UTC)

@@ -1,0 +1,95 @@
+"""What is counted: make share by distance, leaves, weeks, and what has changed beyond chance."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from itertools import pairwise
+from math import hypot
+from typing import Literal
+
+from pycore.record.cost import Name
+from pycore.record.findings import skills
+from pycore.record.logged import Evidence, Logged
+from pycore.stats.intervals import Estimate, Interval, Z, mean, wilson
+from pycore.units import FOOT
+
+BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 100.0)
+RECENT = timedelta(days=28)
+FEWEST = 20  # putts on either side of a change, below which none is looked for
+BEYOND = 2.64  # standard errors; 95 % for six differences at once (Bonferroni)
+
+What = Literal["bias", "sd"]
+
+
+@dataclass(frozen=True)
+class Share:
+    """Putts made of those tried."""
+
+    made: int
+    tries: int
+
+    @property
+    def interval(self) -> Interval:
+        """Wilson's 95 % interval of the share."""
+        return wilson(self.made, self.tries)
+
+
+@dataclass(frozen=True)
+class Change:
+    """A bias or spread before the last weeks and in them; ``beyond_chance`` says whether they differ."""
+
+    skill: Name
+    what: What
+    before: Estimate
+    now: Estimate
+    beyond_chance: bool
+
+
+def _share(putts: Sequence[Logged]) -> Share:
+    return Share(sum(putt.stop is None for putt in putts), len(putts))
+
+
+def by_distance(putts: Sequence[Logged]) -> list[tuple[float, float, Share]]:
+    """Make share in each band of distance (m, m) in which something was tried."""
+    edges = [edge * FOOT for edge in BANDS_FT]
+    bands = [(low, high, [each for each in putts if low <= each.putt.distance < high]) for low, high in pairwise(edges)]
+    return [(low, high, _share(inside)) for low, high, inside in bands if inside]
+
+
+def by_week(putts: Sequence[Logged]) -> list[tuple[date, Share]]:
+    """Make share in each week, by its Monday."""
+    weeks: dict[date, list[Logged]] = {}
+    for each in putts:
+        day = each.at.date()
+        weeks.setdefault(day - timedelta(days=day.weekday()), []).append(each)
+    return [(monday, _share(weeks[monday])) for monday in sorted(weeks)]
+
+
+def leaves(putts: Sequence[Logged]) -> tuple[Share, Estimate | None]:
+    """How many misses stopped short of the hole, and how far misses stop beyond the pace wanted, along the line (m)."""
+    missed = [(each.stop.real, each.putt.past) for each in putts if each.stop is not None]
+    beyond = [along - past for along, past in missed]
+    return Share(sum(along < 0 for along, _ in missed), len(missed)), mean(beyond) if len(beyond) > 1 else None
+
+
+def changes(found: Sequence[Evidence], until: datetime) -> list[Change]:
+    """Skills of the last four weeks against those before."""
+    since = until - RECENT
+    before, now = [e for e in found if e.logged.at < since], [e for e in found if e.logged.at >= since]
+    if min(len(before), len(now)) < FEWEST:
+        return []
+    old, new = skills(before), skills(now)
+    return [
+        change
+        for name in old
+        if name in new
+        for change in (
+            _change(name, "bias", old[name].bias, new[name].bias),
+            _change(name, "sd", old[name].sd, new[name].sd),
+        )
+    ]
+
+
+def _change(skill: Name, what: What, before: Estimate, now: Estimate) -> Change:
+    error = hypot(before.high - before.low, now.high - now.low) / (2 * Z)
+    return Change(skill, what, before, now, abs(now.value - before.value) > BEYOND * error)

@@ -1,0 +1,81 @@
+"""A finding as a coach would say it."""
+
+from collections.abc import Mapping
+from math import ceil, degrees
+
+from pycore.record.cost import Name
+from pycore.record.findings import APART
+from pycore.record.player import Skill
+
+HELD_BACK = 0.1  # share of belief in a finding, from which it is said
+ENOUGH = {"alignment": 0.3, "start_line": 0.3, "pace": 3.0, "reading": 10.0}  # half an interval, degrees or per cent
+STEP = 5  # putts, to which the number still wanting is rounded up
+PULLS = {("right", True): "a pull", ("right", False): "a push", ("left", True): "a push", ("left", False): "a pull"}
+NOTHING: Mapping[Name, str] = {
+    "alignment": "Not told apart from the start line: log where the ball's line pointed on "
+    f"{APART} putts, and how you line up can be told from how you stroke it.",
+    "reading": "No read of your own yet: log the slope you felt, or the start line you chose before you looked.",
+}
+CLEAN = {
+    "alignment": "You line it up with no lean that shows",
+    "start_line": "You start it with no lean that shows",
+    "pace": "Your pace is neither long nor short",
+    "reading": "You allow the right break",
+}
+SIDES = {
+    "alignment": ("You line it up", "left", "right"),
+    "start_line": ("You start it", "left", "right"),
+    "pace": ("You roll it", "long", "short"),
+    "reading": ("You allow", "too much break", "too little break"),
+}
+
+
+LEANS = {
+    "alignment": "on what is usual",
+    "start_line": "on the tour and amateur presets",
+    "pace": "on the tour and amateur presets",
+    "reading": "on what is usual",
+}
+
+
+def words(name: Name, skill: Skill, handedness: str, lined: bool) -> str:
+    """The bias, how sure it is, and what it rests on."""
+    said = [_bias(_Said(name, skill), handedness)]
+    if name == "start_line" and not lined:
+        said.append("How you line up is in this too.")
+    if skill.held > HELD_BACK:
+        said.append(f"With so few putts the finding leans {LEANS[name]}.")
+    return " ".join(said)
+
+
+class _Said:
+    """The numbers of a skill as they are said: degrees with one digit, per cent with none."""
+
+    def __init__(self, name: Name, skill: Skill) -> None:
+        self.name, self.n = name, skill.n
+        self.is_angle = name in ("alignment", "start_line")
+        self.value, self.low, self.high = (
+            degrees(each) if self.is_angle else 100 * each for each in (skill.bias.value, skill.bias.low, skill.bias.high)
+        )
+
+    def bare(self, value: float) -> str:
+        return f"{abs(value):.{1 if self.is_angle else 0}f}"
+
+    def size(self, value: float) -> str:
+        return f"{self.bare(value)} {'degrees' if self.is_angle else '%'}"
+
+    def side(self, value: float) -> str:
+        return f"{self.size(value)} {SIDES[self.name][1 if value > 0 else 2]}"
+
+
+def _bias(said: _Said, handedness: str) -> str:
+    if said.low > 0 or said.high < 0:
+        low, high = sorted((abs(said.low), abs(said.high)))
+        stroke = f", {PULLS[handedness, said.value > 0]}" if said.name == "start_line" else ""
+        return f"{SIDES[said.name][0]} {said.side(said.value)}{stroke}: {said.bare(low)} to {said.bare(high)}."
+    between = f"between {said.side(said.low)} and {said.side(said.high)}"
+    half = (said.high - said.low) / 2
+    if half <= ENOUGH[said.name]:
+        return f"{CLEAN[said.name]}: {between}."
+    more = STEP * ceil(max(1, said.n) * ((half / ENOUGH[said.name]) ** 2 - 1) / STEP)
+    return f"Not enough yet: {between}. About {more} more putts would settle it."
