@@ -66,7 +66,7 @@ def group(trials: Sequence[Trial]) -> Group:
     errors = [trial.error for trial in trials]
     if len(errors) < 2:
         return Group(len(errors), None, None, _needed(PRIOR.noise, FINE, 1) - len(errors))
-    return Group(len(errors), mean(errors), spread_estimate(errors), max(0, _needed(spread(errors), FINE, 1) - len(errors)))
+    return Group(len(errors), mean(errors), spread_estimate(errors), max(0, _needed(_likely_spread(errors), FINE, 1) - len(errors)))
 
 
 def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
@@ -78,8 +78,8 @@ def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
     found = difference(own, its)
     if found.low > 0 or found.high < 0:
         return Sides(one, other, found, 0)
-    pooled = ((spread(own) ** 2 + spread(its) ** 2) / 2) ** 0.5
-    return Sides(one, other, found, max(0, _needed(pooled, max(FINE, abs(found.value)), 2) - fewer))
+    likely = max(_likely_spread(own), _likely_spread(its))
+    return Sides(one, other, found, max(0, _needed(likely, max(FINE, abs(found.value)), 2) - fewer))
 
 
 def correction(trials: Sequence[Trial], fall: Fall) -> Line:
@@ -91,6 +91,13 @@ def correction(trials: Sequence[Trial], fall: Fall) -> Line:
 def corrected(line: Line, felt: float) -> float:
     """The slope that is likely where ``felt`` is felt; a slope is never less than nothing."""
     return max(0.0, felt + line.at(felt))
+
+
+def _likely_spread(errors: Sequence[float]) -> float:
+    """Spread of two or more errors, held back towards what is believed: two that agree by luck settle nothing."""
+    free = len(errors) - 1
+    believed = PRIOR.noise_points
+    return ((believed * PRIOR.noise**2 + free * spread(errors) ** 2) / (believed + free)) ** 0.5
 
 
 def _needed(sd: float, reach: float, samples: int) -> int:

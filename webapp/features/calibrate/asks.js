@@ -34,7 +34,7 @@ function windowOf(state, sd) {
 /** @type {Question<keyof Calibrated>[]} */
 const QUESTIONS = [
   { into: 'level', part: 'level', name: 'level', fields: ({ calibrating: { tilt }, calibration: { phone } }) =>
-    tilt.kind === 'live' ? { readings: tilt.readings.map((held) => ({ ...held, turned_deg: 0 })), bias_deg: phone?.bias_deg ?? null } : null },
+    tilt.kind === 'live' ? { readings: tilt.readings.map((held) => ({ ...held, turned_deg: 0 })), ...(phone && { bias_deg: phone.bias_deg }) } : null },
   { into: 'floor', part: 'level', name: 'floor', fields: ({ calibrating: { answers: { level }, draft } }) =>
     level && level.slope_percent < 20 ? { slope_percent: level.slope_percent, slope_sd_percent: level.slope_sd_percent, eye_m: draft.eye_m } : null },
   { into: 'rolled', part: 'speed', name: 'roll_test', fields: ({ calibration: { rolls, ball } }) => (rolls.length > 1 ? { rolls, skid: ball } : null) },

@@ -47,8 +47,10 @@ function curves(distance_m, today, home) {
   // the swing is shown larger than the length, or nothing would be seen of it
   const X = 300 / distance_m;
   const Y = Math.min(60 / widest, 4 * X);
+  const swings = paths.flat().map(([, y]) => y * Y);
+  const [up, down] = [Math.max(0, ...swings) + 12, 12 - Math.min(0, ...swings)];
   const [first, second] = paths.map((path) => path.map(([x, y], i) => `${i ? 'L' : 'M'}${(20 + x * X).toFixed(1)} ${(75 - y * Y).toFixed(1)}`).join(''));
-  return html`<svg class="curves" viewBox="0 0 340 150" role="img" aria-label="Both paths from above, the swing drawn larger than the length">
+  return html`<svg class="curves" viewBox="0 ${75 - up} 340 ${up + down}" role="img" aria-label="Both paths from above, the swing drawn larger than the length">
     <path class="aim-line" d="M20 75H320"></path><circle class="cup" cx="320" cy="75" r="6"></circle><circle class="ball" cx="20" cy="75" r="4"></circle>
     <path class="today" d=${first}></path><path class="home" d=${second}></path></svg>`;
 }

@@ -10,11 +10,14 @@ export const lying = (fall_deg, words) => html`<svg class="lying" viewBox="0 0 1
   <g transform="rotate(${fall_deg} 80 74)"><path class="fall" d="M80 96V54"></path><path class="fall-head" d="M80 34L71 56H89Z"></path></g>
 </svg>`;
 
-/** @param {number} turned_deg */
-const arc = (turned_deg) =>
-  turned_deg ? svg`<path class="turn" d="M80 6A68 68 0 0 1 146 60"></path><path class="turn-head" d="M150 72L138 58L152 55Z"></path>` : '';
+/** The way from the position before. @type {Record<number, unknown>} */
+const ARCS = {
+  0: '',
+  90: svg`<path class="turn" d="M80 6A68 68 0 0 1 146 60"></path><path class="turn-head" d="M150 72L138 58L152 55Z"></path>`,
+  180: svg`<path class="turn" d="M80 6A68 68 0 0 1 92 141"></path><path class="turn-head" d="M80 142L95 133L97 147Z"></path>`,
+};
 
-/** A position to hold in a zeroing. @param {number} turned_deg @param {string} words */
-export const turned = (turned_deg, words) => html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label=${words}>
-  <g transform="rotate(${turned_deg} 80 74)">${phone}<path class="phone-arrow" d="M80 100V58M70 68L80 54L90 68"></path></g>${arc(turned_deg)}
+/** A position to hold in a zeroing, and the turn that leads there. @param {number} turned_deg @param {number} by_deg @param {string} words */
+export const turned = (turned_deg, by_deg, words) => html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label=${words}>
+  <g transform="rotate(${turned_deg} 80 74)">${phone}<path class="phone-arrow" d="M80 100V58M70 68L80 54L90 68"></path></g>${ARCS[by_deg]}
 </svg>`;

@@ -35,7 +35,7 @@ function likely({ calibrating: { answers: { felt, asFelt, ifSure } }, problem },
     <p class="say">Likely ${percents(felt.slope_percent)}, give or take ${percents(felt.slope_sd_percent)}</p>
     <p class="quiet">${felt.trials ? `Your feet are corrected by ${signed(felt.correction_percent, 1)} % after ${felt.trials} ${felt.trials === 1 ? 'trial' : 'trials'} of this kind.` : 'No trial of this kind yet: taken as felt, with the spread of untried feet.'}</p>
     ${gain}
-    <button type="button" class="tap" @click=${() => act.takeFelt()}>Take as felt into the read</button>
+    <button type="button" class="press" @click=${() => act.takeFelt()}>Take as felt into the read</button>
     ${problem?.field === 'take' ? html`<p class="problem" role="alert">${problem.message}</p>` : ''}
   </section>`;
 }

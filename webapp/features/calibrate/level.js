@@ -30,18 +30,18 @@ export function level(state, act) {
     const refused = refusals.level?.message;
     return html`<p class=${refused ? 'problem' : ''} role="alert">${refused ? `No level: ${refused}.` : 'Waiting for the phone’s tilt.'}</p>${stop(act)} ${typed(state, act)}`;
   }
-  return html`${live(state, act, answers.level)} ${stop(act)} ${zeroed(state, act)} ${floor(state, act)}`;
+  return html`${live(state, act, answers.level)} ${stop(act)} ${zeroed(state, act)} ${floor(state, act)} ${typed(state, act)}`;
 }
 
 /** @param {CalibrateActions} act @param {string} words */
-const start = (act, words) => html`<button type="button" class="tap" @click=${() => act.startLevel()}>${words}</button>`;
+const start = (act, words) => html`<button type="button" class="press" @click=${() => act.startLevel()}>${words}</button>`;
 /** @param {CalibrateActions} act */
 const stop = (act) => html`<button type="button" class="word" @click=${() => act.stopLevel()}>Stop the level</button>`;
 
 /** @param {State} state @param {CalibrateActions} act @param {import('../../types.js').Calibrated['level']} found */
 function live({ calibrating: { tilt }, problem, putt }, act, found) {
   const settled = tilt.kind === 'live' && tilt.seconds >= SETTLED_S;
-  const { slope_percent, fall_deg, slope_sd_percent, zeroed } = found;
+  const { slope_percent, fall_deg, slope_sd_percent } = found;
   const words = fallWords(fall_deg);
   const take = (/** @type {number} */ station) => html`<button type="button" class="word" @click=${() => act.take(found, slope_sd_percent, station)}>Take into place ${station + 1}</button>`;
   return html`<section class="measured" aria-label="Slope">
@@ -51,8 +51,7 @@ function live({ calibrating: { tilt }, problem, putt }, act, found) {
       <p class="settle">${settled ? '✓ Settled' : '… Settling'}</p></div>
     ${lying(drawn(fall_deg), `The phone on the line to the hole: ${words}`)}
   </section>
-  ${zeroed ? '' : html`<p class="problem">Not zeroed: a phone can be half a degree off, 0.9 % of slope. Zero it by turning.</p>`}
-  <button type="button" class="tap" @click=${() => act.take(found, slope_sd_percent)}>Take into the read</button>
+  <button type="button" class="press" @click=${() => act.take(found, slope_sd_percent)}>Take into the read</button>
   ${putt.stations ? html`<div class="choice-row">${putt.stations.map((_, i) => take(i))}</div>` : ''}
   ${problem?.field === 'take' ? html`<p class="problem" role="alert">${problem.message}</p>` : ''}`;
 }
@@ -60,7 +59,7 @@ function live({ calibrating: { tilt }, problem, putt }, act, found) {
 /** @param {State} state @param {CalibrateActions} act */
 const zeroed = ({ calibration: { phone } }, act) => html`<section>
   <h2>Zero</h2>
-  <p>${phone ? `This phone is ${number(Math.hypot(...phone.bias_deg), 1)}° off, found ${dated(phone.date)}. It is taken off.` : 'A phone that was never turned can be half a degree off: 0.9 % of slope.'}</p>
+  <p>${phone ? `This phone is ${number(Math.hypot(...phone.bias_deg), 1)}° off, found ${dated(phone.date)}. It is taken off.` : 'Not zeroed: a phone can be half a degree off, 0.9 % of slope.'}</p>
   <div class="choice-row">
     <button type="button" class="word" @click=${() => act.startZero([0, 180])}>Turn twice</button>
     <button type="button" class="word" @click=${() => act.startZero([0, 90, 180, 270])}>Turn four times</button>

@@ -33,8 +33,8 @@ function rolls(state, act) {
     ${choice({ label: 'The ball is', name: 'ball', value: calibration.ball, options: [['rolled', 'rolled by hand'], ['putted', 'putted']], onValue: (value) => act.setBall(/** @type {typeof calibration.ball} */ (value)) })}
     ${choice({ label: 'This roll goes', name: 'way', value: way, options: [['out', 'out'], ['back', 'back']], onValue: (value) => act.choose({ way: /** @type {typeof way} */ (value) }) })}
     <div class="taps">
-      <button type="button" class="tap" ?disabled=${rolling !== null} @pointerdown=${() => rolling === null && act.tap()} @keydown=${onKey(act.tap)}>Leaves</button>
-      <button type="button" class="tap" ?disabled=${rolling === null} @pointerdown=${() => rolling !== null && act.tap()} @keydown=${onKey(act.tap)}>Stops</button>
+      <button type="button" class="press" ?disabled=${rolling !== null} @pointerdown=${() => rolling === null && act.tap()} @keydown=${onKey(act.tap)}>Leaves</button>
+      <button type="button" class="press" ?disabled=${rolling === null} @pointerdown=${() => rolling !== null && act.tap()} @keydown=${onKey(act.tap)}>Stops</button>
     </div>
     <div class="fields two">${entry(state, act, 'time_s')} ${entry(state, act, 'distance_m')}</div>
     <button type="button" class="word" ?disabled=${draft.time_s === undefined || draft.distance_m === undefined} @click=${() => act.addRoll()}>Keep this roll</button>
@@ -75,7 +75,7 @@ const result = ({ stimp_ft, stimp_sd_ft, slope_percent, slope_sd_percent }, act)
   <p class="big">${number(stimp_ft, 1)}<small> ft</small></p>
   <p class="say">give or take ${number(Math.max(0.1, stimp_sd_ft), 1)} ft</p>
   <p>The line ${Math.abs(slope_percent) < slope_sd_percent ? 'is about level' : slope_percent > 0 ? `falls ${percents(slope_percent)} on the way out` : `rises ${percents(-slope_percent)} on the way out`}, give or take ${percents(slope_sd_percent)}.</p>
-  <button type="button" class="tap" @click=${() => act.keepSpeed(stimp_ft, stimp_sd_ft)}>Keep and take into the read</button>
+  <button type="button" class="press" @click=${() => act.keepSpeed(stimp_ft, stimp_sd_ft)}>Keep and take into the read</button>
 </div>`;
 
 /** @param {State} state @param {CalibrateActions} act */

@@ -12,7 +12,7 @@ import { speed } from './speed.js';
 
 const PARTS = { level, speed, compare, feet, eye };
 /** @type {[Calibrating['part'], string][]} */
-const NAMES = [['level', 'Level'], ['speed', 'Speed'], ['compare', 'Home'], ['feet', 'Feet'], ['eye', 'Eye']];
+const NAMES = [['level', 'Level'], ['speed', 'Speed'], ['compare', 'Compare'], ['feet', 'Feet'], ['eye', 'Eye']];
 
 /** @param {State} state @param {CalibrateActions} act */
 export function view(state, act) {
