@@ -2,17 +2,24 @@
 
 import io
 import os
+import subprocess
+import sys
 import tempfile
 import zipfile
 from collections.abc import Mapping
 from pathlib import Path
-from unittest.mock import patch
 
 import brotli
-from pyodide_build._py_compile import _py_compile_archive
 
 type Files = Mapping[str, bytes]
 
+COMPILE = """
+import sys
+from pathlib import Path
+from pyodide_build._py_compile import _py_compile_archive
+source = Path(sys.argv[1])
+print(_py_compile_archive(source, verbose=False, compression_level=0) or source)
+"""
 EPOCH = (1980, 1, 1, 0, 0, 0)  # the earliest date that a zip can hold
 
 
@@ -23,11 +30,15 @@ def read(archive: Path) -> dict[str, bytes]:
 
 def compiled(files: Files) -> dict[str, bytes]:
     """The same files with byte-code in place of Python source."""
-    with tempfile.TemporaryDirectory() as folder, patch.dict(os.environ, SOURCE_DATE_EPOCH="0"):
+    with tempfile.TemporaryDirectory() as folder:
         source = Path(folder) / "source.zip"
         source.write_bytes(packed(files, zipfile.ZIP_STORED))
-        result = _py_compile_archive(source, verbose=False, compression_level=0)
-        return dict(files) if result is None else read(result)
+        # Byte-code depends on what the interpreter that writes it has done before: each time it is a new one
+        variables = {**os.environ, "SOURCE_DATE_EPOCH": "0", "PYTHONHASHSEED": "0"}
+        done = subprocess.run(
+            [sys.executable, "-B", "-c", COMPILE, str(source)], env=variables, capture_output=True, text=True, check=True
+        )
+        return read(Path(done.stdout.splitlines()[-1]))
 
 
 def smallest(files: Files) -> bytes:
