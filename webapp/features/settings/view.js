@@ -11,7 +11,7 @@ import { numberField } from '../../parts/number-field.js';
 const CHOICES = [
   ['distance', 'Distance in', [['ft', 'feet'], ['m', 'metres'], ['paces', 'paces']]],
   ['aim', 'Aim in', [['in', 'inches'], ['cm', 'centimetres'], ['cups', 'cups'], ['balls', 'balls'], ['degrees', 'degrees'], ['arm', 'mm at arm’s length']]],
-  ['handed', 'Hand that holds the phone', [['right', 'right'], ['left', 'left']]],
+  ['handed', 'Right- or left-handed', [['right', 'right'], ['left', 'left']]],
   ['theme', 'Screen', [['light', 'light'], ['dark', 'dark'], ['system', 'as the phone']]],
 ];
 
