@@ -16,14 +16,14 @@ const ball = (x, y, r = R) => svg`<circle class="d-ball" cx=${x} cy=${y} r=${r}>
 const hole = (x, y, r = 9) => svg`<ellipse class="d-hole" cx=${x} cy=${y} rx=${r} ry=${r * 0.55}></ellipse>`;
 /** @param {string} d @param {string} [name] */
 const line = (d, name = 'd-line') => svg`<path class=${name} d=${d}></path>`;
-/** @param {number} x @param {number} y @param {string} words @param {string} [anchor] */
-const label = (x, y, words, anchor = 'middle') => svg`<text class="d-text" x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
+/** @param {number} x @param {number} y @param {string} words @param {string} [anchor] @param {string} [name] */
+const label = (x, y, words, anchor = 'middle', name = 'd-text') => svg`<text class=${name} x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
 
 /** Two balls, a foot ahead, the gap between them to scale. @param {State} state */
 function gate({ practising }) {
   const gap = practising.gate ? practising.gate.matching_gap_m * MM : 60;
   const y = gap / 2 + R;
-  return { box: '-40 -90 440 180', body: svg`${line(`M0 0H390`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` };
+  return { box: '-40 -90 440 180', body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` };
 }
 
 /** The line on the ball and the same line a degree off, over a foot. @param {State} state */
@@ -43,14 +43,14 @@ function arc({ practising }) {
   const points = practising.arc?.points ?? [];
   const half = points.map(({ along_m, inside_m }) => [along_m * MM, -inside_m * MM]);
   const way = [...half.slice(1).reverse().map(([x, y]) => [-x, y]), ...half];
-  return { box: '-330 -90 660 150', body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-300, 34, 'back')}${label(290, 34, 'through')}` };
+  return { box: '-330 -110 660 180', body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-320, 44, 'back', 'start', 'd-text far')}${label(320, 44, 'through', 'end', 'd-text far')}${label(0, -76, 'feet on this side', 'middle', 'd-text far')}` };
 }
 
 /** @type {Record<Drill['picture'], (state: State) => {box: string, body: unknown}>} */
 const PICTURES = {
   eyes, arc, gate, ball_line: ballLine,
   tempo: () => ({ box: '0 0 320 120', body: svg`${line('M60 40A190 190 0 0 0 260 40', 'd-aim')}${line('M160 10V84')}<rect class="d-head" x="142" y="84" width="36" height="14"></rect>${label(52, 60, 'low note')}${label(268, 60, 'through')}${label(160, 116, 'high note')}` }),
-  feet: () => ({ box: '0 0 320 130', body: svg`${line('M30 112L290 88', 'd-mark')}<rect class="d-foot" x="90" y="42" width="46" height="60" rx="20"></rect><rect class="d-foot" x="184" y="34" width="46" height="60" rx="20"></rect>${line('M113 20v14M207 4v24')}${label(113, 15, 'less')}${label(240, 18, 'more', 'start')}` }),
+  feet: () => ({ box: '0 0 320 130', body: svg`${line('M30 112L290 88', 'd-mark')}<rect class="d-foot" x="90" y="42" width="46" height="60" rx="20"></rect><rect class="d-foot" x="184" y="34" width="46" height="60" rx="20"></rect>${line('M76 44v52m-5 -8l5 8l5 -8')}${line('M248 58v22m-5 -8l5 8l5 -8')}${label(66, 62, 'more', 'end')}${label(258, 62, 'less', 'start')}` }),
   chalk: () => ({ box: '0 0 320 120', body: svg`${line('M30 100C110 20 210 10 286 70', 'd-mark')}${ball(30, 100, 9)}${hole(288, 72)}` }),
   past: () => ({ box: '0 0 320 100', body: svg`${line('M30 60H292', 'd-aim')}${ball(30, 60, 9)}${hole(230, 60)}${line('M292 30V90', 'd-mark')}${label(261, 26, '1 ft')}` }),
   shallow: () => ({ box: '0 0 320 100', body: svg`${line('M30 70H280', 'd-aim')}${line('M30 70C120 52 210 52 282 68', 'd-mark')}${ball(30, 70, 9)}${hole(288, 70)}` }),

@@ -17,7 +17,7 @@ export function strip({ practising, practice }, act) {
     <line class="d-aim" x1=${-WIDE} x2=${WIDE} y1="0" y2="0"></line>
     <path class="d-mark" d=${points.length ? `M${points.map(([x, y]) => `${(sign * x).toFixed(2)} ${(-y).toFixed(2)}`).join('L')}` : ''}></path>
     ${[0, 50, 100, 150, 200].map((at) => svg`<line class="d-line" x1=${sign * at} x2=${sign * at} y1="-4" y2="4"></line><text class="s-text" x=${sign * (at + 2)} y="10" text-anchor=${sign < 0 ? 'end' : 'start'}>${at}</text>`)}
-    <text class="s-text" x=${sign * 8} y="-60" text-anchor=${sign < 0 ? 'end' : 'start'}>${side}. Lie ${practice.lie_deg}°, putter ${Math.round(practice.length_m * MM)} mm. Lay 0 to 0, the straight line on the floor line.</text>
+    <text class="s-text" x=${sign * 8} y="-60" text-anchor=${sign < 0 ? 'end' : 'start'}>${side}. Lie ${practice.lie_deg}°, putter ${Math.round(practice.length_m * MM)} mm. Lay 0 to 0, the straight line on the floor line, feet on this side.</text>
     <path class="d-line" d=${`M${sign < 0 ? -WIDE + 20 : 20} 34h100m0 -4v8m-100 0v-8m50 2v4`}></path><text class="s-text" x=${sign < 0 ? -WIDE + 20 : 20} y="46">This bar is 100 mm. If not, print at 100 %.</text>
   </svg>`;
   return html`<h1>Strip to print</h1>
