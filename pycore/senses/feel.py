@@ -6,7 +6,7 @@ of falling, held back towards none while trials are few.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import ceil
+from math import ceil, sqrt
 from typing import Literal
 
 from pycore.stats.fits import Line, Prior, shrunk_line
@@ -97,7 +97,7 @@ def _likely_spread(errors: Sequence[float]) -> float:
     """Spread of two or more errors, held back towards what is believed: two that agree by luck settle nothing."""
     free = len(errors) - 1
     believed = PRIOR.noise_points
-    return ((believed * PRIOR.noise**2 + free * spread(errors) ** 2) / (believed + free)) ** 0.5
+    return sqrt((believed * PRIOR.noise**2 + free * spread(errors) ** 2) / (believed + free))
 
 
 def _needed(sd: float, reach: float, samples: int) -> int:
