@@ -4,15 +4,15 @@ The set is 24 putts of 1 to 6 m (about 3 to 20 ft) over 2 % at 10 ft, four of ea
 way, meant to finish 0.3 m past. A fault removed is a skill without bias and without spread.
 """
 
-from collections.abc import Mapping
-from functools import cache
+from collections.abc import Iterable, Mapping
+from functools import cache, lru_cache
 from math import erf, exp, hypot, pi, sqrt
 from typing import Literal, NamedTuple
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.read import solve
-from pycore.record.opening import Opening, opening
+from pycore.record.opening import Opening, Row, opening
 from pycore.record.player import Skill
 from pycore.stats.intervals import Estimate
 
@@ -39,8 +39,8 @@ NONE = Fault(0.0, 0.0)
 
 def holed_per_100(player: Player) -> float:
     """Putts of the set that the player holes, in a hundred."""
-    putts = _standard()
-    return 100 * sum(_share(aim, window, player) for aim, window in putts) / len(putts)
+    laid = _laid(player["pace"])
+    return 100 * sum(_share(aim, rows, player) for aim, rows in laid) / len(laid)
 
 
 def costs(skills: Mapping[Name, Skill]) -> dict[Name, Estimate]:
@@ -58,17 +58,20 @@ def costs(skills: Mapping[Name, Skill]) -> dict[Name, Estimate]:
             [Fault(skill.bias.value, end) for end in (skill.sd.low, skill.sd.high)],
         )
     ]
+    cost = _removed(middle, skills)
+    ends = [[_removed(player, skills) for player in pair] for pair in moved]
     found = {}
-    for name in skills:
-        cost = _cost(middle, name)
-        changes = [[_cost(player, name) - cost for player in pair] for pair in moved]
+    for name, value in cost.items():
+        changes = [[each[name] - value for each in pair] for pair in ends]
         down, up = (sqrt(sum(end(0.0, *pair) ** 2 for pair in changes)) for end in (min, max))
-        found[name] = Estimate(cost, cost - down, cost + up)
+        found[name] = Estimate(value, value - down, value + up)
     return dict(sorted(found.items(), key=lambda item: -item[1].value))
 
 
-def _cost(player: Player, name: Name) -> float:
-    return holed_per_100({**player, name: NONE}) - holed_per_100(player)
+def _removed(player: Player, names: Iterable[Name]) -> dict[Name, float]:
+    """How many more putts in a hundred the player would hole with each fault removed."""
+    holed = holed_per_100(player)
+    return {name: holed_per_100({**player, name: NONE}) - holed for name in names}
 
 
 @cache
@@ -86,15 +89,22 @@ def _standard() -> list[tuple[float, Opening]]:
     return putts
 
 
-def _share(aim: float, window: Opening, player: Player) -> float:
+@lru_cache(maxsize=32)
+def _laid(pace: Fault) -> list[tuple[float, list[Row]]]:
+    """Aim and opening of each putt of the set, laid out for a pace and weighted by it."""
+    spread = max(STEADY, pace.sd)
+    laid = []
+    for aim, window in _standard():
+        rows = window.rows(pace.bias, spread)
+        bell = [exp(-(((row.length - pace.bias) / spread) ** 2) / 2) / (spread * sqrt(2 * pi)) for row in rows]
+        laid.append((aim, [row._replace(weight=row.weight * b) for row, b in zip(rows, bell, strict=True)]))
+    return laid
+
+
+def _share(aim: float, rows: Iterable[Row], player: Player) -> float:
     """Share of one putt that the player holes."""
-    pace, reading = player["pace"], player.get("reading", NONE)
+    reading = player.get("reading", NONE)
     lines = [player["start_line"], player.get("alignment", NONE)]
     bias = aim * reading.bias + sum(line.bias for line in lines)
-    sd = max(STEADY, hypot(aim * reading.sd, *(line.sd for line in lines)))
-    spread = max(STEADY, pace.sd)
-    total = 0.0
-    for length, weight, low, high in window.rows(pace.bias, spread, bias):
-        y = (length - pace.bias) / spread
-        total += weight * exp(-y * y / 2) * (erf(high / (sd * sqrt(2))) - erf(low / (sd * sqrt(2))))
-    return total / (2 * spread * sqrt(2 * pi))
+    reach = sqrt(2) * max(STEADY, hypot(aim * reading.sd, *(line.sd for line in lines)))
+    return sum(row.weight * (erf((row.high - bias) / reach) - erf((row.low - bias) / reach)) for row in rows) / 2

@@ -19,13 +19,15 @@ MOST_TRIES = 8
 class Look(NamedTuple):
     """Log-likelihood at one place, its slopes, the information there, and the information had nothing been censored.
 
-    The last bends downwards everywhere, so that a step by it climbs where a step by the first might not.
+    The last bends downwards everywhere, so that a step by it climbs where a step by the first might not. ``sizes`` says
+    how far each unknown may be moved at a time.
     """
 
     value: float
     slopes: Vector
     information: Matrix
     complete: Matrix
+    sizes: Vector
 
 
 type Hill = Callable[[Sequence[float]], Look]
@@ -40,6 +42,8 @@ def climb(hill: Hill, start: Sequence[float], held: int | None = None) -> tuple[
         step = solve(_part(look.information, free), slopes) or solve(_part(look.complete, free), slopes)
         if step is None or sum(a * b for a, b in zip(step, slopes, strict=True)) < ENOUGH:
             break
+        damping = 1 / max(1.0, *(abs(part) / look.sizes[i] for i, part in zip(free, step, strict=True)))
+        step = [damping * part for part in step]
         for _ in range(MOST_HALVINGS):
             tried = list(place)
             for i, part in zip(free, step, strict=True):

@@ -3,13 +3,14 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
+from functools import lru_cache
 from math import inf, radians
 from typing import Literal
 
-from pycore.green.surface import Surface
+from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.read import Read, solve
-from pycore.record.opening import opening
+from pycore.record.opening import Opening, opening
 from pycore.record.player import Holed, Miss
 from pycore.record.strike import strike_to
 
@@ -49,12 +50,12 @@ class Evidence:
 def evidence(logged: Logged) -> Evidence | str:
     """What the putt says, or why it says nothing."""
     putt = logged.putt
-    found = solve(putt)
+    found = _read(*_key(putt))
     if found is None:
         return "no ball stops at this hole as the green is given"
     reading = _reading(logged, found)
     if logged.stop is None:
-        window = opening(putt, found)
+        window = _opening(*_key(putt))
         if window is None:
             return "no pace that the hole takes could be found"
         least, most = (0.0 if logged.gate == "left" else -inf), (0.0 if logged.gate == "right" else inf)
@@ -78,6 +79,22 @@ def off_the_ball_line(each: Evidence) -> Miss | Holed:
 def apart(strikes: Sequence[Miss | Holed]) -> tuple[list[Miss], list[Holed]]:
     """Misses and holed putts."""
     return [each for each in strikes if isinstance(each, Miss)], [each for each in strikes if isinstance(each, Holed)]
+
+
+def _key(putt: Putt) -> tuple[float, tuple[Station, ...], float, float]:
+    return putt.distance, putt.surface.stations, putt.stimp_ft, putt.past
+
+
+# who practises one putt many times has it solved once
+@lru_cache(maxsize=1024)
+def _read(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Read | None:
+    return solve(Putt(distance, Surface(*stations), stimp_ft, past))
+
+
+@lru_cache(maxsize=1024)
+def _opening(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Opening | None:
+    found = _read(distance, stations, stimp_ft, past)
+    return opening(Putt(distance, Surface(*stations), stimp_ft, past), found) if found else None
 
 
 def _reading(logged: Logged, found: Read) -> float | None:

@@ -108,7 +108,7 @@ def _hill(misses: Sequence[Miss], laid: Sequence[Sequence[Row]], start: Belief, 
             value += bell.add(rows, slopes, information)
         for i, precision in enumerate((bell.s**-2, 2.0, bell.q**-2, 2.0)):
             complete[i][i] += len(laid) * precision
-        return _believed(Look(value, slopes, information, complete), place, [start, pace])
+        return _believed(Look(value, slopes, information, complete, [*starts.sizes, *paces.sizes]), place, [start, pace])
 
     return hill
 
@@ -189,6 +189,7 @@ def _known(place: Sequence[float], sums: Sums) -> Look:
         [first / s, second - n],
         [[n / s**2, 2 * first / s], [2 * first / s, 2 * second]],
         [[n / s**2, 0.0], [0.0, 2.0 * n]],
+        [s, 1.0],
     )
 
 

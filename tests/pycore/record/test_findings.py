@@ -1,0 +1,134 @@
+"""The desk: what it says of small and large records, and what it will not take."""
+
+import json
+from math import degrees
+
+import numpy as np
+import pytest
+
+from pycore.api import answer
+
+PUTT = {"distance_m": 3.0, "stimp_ft": 10.0, "slope_percent": 2.0, "fall_deg": 90.0, "past_m": 0.3}
+AIM_DEG = 5.954  # the read of PUTT
+
+
+def reply(putts, **fields):
+    return json.loads(answer(json.dumps({"ask": "findings", "putts": putts, **fields})))
+
+
+def findings(putts, **fields):
+    said = reply(putts, **fields)
+    assert said["ok"], said
+    return said["value"]
+
+
+def one(i=0, **fields):
+    return {
+        "id": str(i),
+        "at": f"2026-05-{1 + i // 24:02}T{i % 24:02}:00:00Z",
+        **PUTT,
+        "aim_deg": 6.5,
+        "result": "holed",
+        **fields,
+    }
+
+
+@pytest.fixture(scope="module")
+def players_putts(invented, logged):
+    return logged(invented, 0, False)
+
+
+def test_an_empty_record_claims_nothing():
+    said = findings([])
+    assert said["costs"] == said["make"] == said["weeks"] == said["changes"] == []
+    assert said["skills"]["start_line"]["n"] == 0
+    assert "Not enough yet" in said["skills"]["start_line"]["words"]
+    assert "presets" in said["skills"]["pace"]["words"]
+
+
+def test_alignment_and_start_line_are_one_until_the_line_is_logged(invented, logged):
+    joint, apart = findings(logged(invented, 1, False))["skills"], findings(logged(invented, 1, True))["skills"]
+    assert joint["alignment"]["bias"] is None
+    assert "Not told apart" in joint["alignment"]["words"]
+    assert "How you line up is in this too" in joint["start_line"]["words"]
+    alignment, *_ = invented.players[1]
+    assert apart["alignment"]["bias"] == pytest.approx(degrees(alignment[0]), abs=0.2)
+    assert apart["start_line"]["bias"] + apart["alignment"]["bias"] == pytest.approx(joint["start_line"]["bias"], abs=0.25)
+    assert apart["start_line"]["sd"] < joint["start_line"]["sd"]
+
+
+def test_words_name_the_stroke_by_the_hand():
+    putts = [
+        one(i, result={"x_m": 0.35 + 0.02 * (i % 5), "y_m": 0.16 + 0.02 * (i % 3)}, aim_deg=AIM_DEG + 0.1) for i in range(40)
+    ]
+    assert "left, a pull: " in findings(putts)["skills"]["start_line"]["words"]
+    assert "left, a push: " in findings(putts, handedness="left")["skills"]["start_line"]["words"]
+
+
+def test_the_apps_own_read_tests_no_reading_but_a_felt_slope_does():
+    read = json.loads(answer(json.dumps({"ask": "read", **PUTT})))["value"]["aim_deg"]
+    assert findings([one(aim_deg=read)])["skills"]["reading"]["n"] == 0
+    felt = findings([one(i, aim_deg=read, felt_percent=1.5) for i in range(30)])["skills"]["reading"]
+    assert felt["n"] == 30
+    assert felt["bias"] == pytest.approx(-0.25, abs=0.05)
+    assert "too little break" in felt["words"]
+
+
+def test_counts(players_putts):
+    said = findings(players_putts)
+    holed = sum(putt["result"] == "holed" for putt in players_putts)
+    assert said["used"] == len(players_putts)
+    assert sum(band["made"] for band in said["make"]) == sum(week["made"] for week in said["weeks"]) == holed
+    assert said["leaves"]["misses"] == len(said["strikes"]) == len(players_putts) - holed
+    short = sum(putt["result"] != "holed" and putt["result"]["x_m"] < 0 for putt in players_putts)
+    assert said["leaves"]["short"] == short
+    assert all(band["low"] <= band["made"] / band["tries"] <= band["high"] for band in said["make"])
+    costs = [cost["putts_per_100"] for cost in said["costs"]]
+    assert costs == sorted(costs, reverse=True)
+
+
+def test_a_change_is_called_only_where_there_is_one(invented, logged):
+    def moved(putts, day):
+        return [{**putt, "at": f"2026-0{day}-10T10:{i % 60:02}:00Z", "id": f"{day}-{i}"} for i, putt in enumerate(putts)]
+
+    # one player twice, and one who became another
+    a, b = logged(invented, 0, False), logged(invented, 2, False)
+    same = findings(moved(a[::2], 3) + moved(a[1::2], 6))["changes"]
+    other = findings(moved(a, 3) + moved(b, 6))["changes"]
+    assert len(same) == 6
+    assert not any(change["beyond_chance"] for change in same)
+    assert any(change["beyond_chance"] for change in other)
+    assert np.ptp([invented.players[i][3][0] for i in (0, 2)]) > 0.1
+
+
+def test_a_putt_that_says_nothing_is_named():
+    steep = {"slope_percent": 8.0, "fall_deg": 0.0, "stimp_ft": 14.0}
+    said = findings([one(1), one(2, **steep)])
+    assert said["used"] == 1
+    assert [each["id"] for each in said["left_out"]] == ["2"]
+
+
+def test_a_bent_green_is_taken():
+    stations = [{"at_m": 0, "slope_percent": 1, "fall_deg": 90}, {"at_m": 3, "slope_percent": 2, "fall_deg": 45}]
+    bent = {
+        key: value for key, value in one(result={"x_m": 0.3, "y_m": -0.2}).items() if key not in ("slope_percent", "fall_deg")
+    }
+    said = findings([{**bent, "stations": stations}, {**bent, "stations": stations, "result": "holed", "id": "h"}])
+    assert said["used"] == 2
+
+
+@pytest.mark.parametrize(
+    ("change", "field"),
+    [
+        ({"result": "missed"}, "putts[1].result"),
+        ({"result": {"x_m": 1}}, "putts[1].result.y_m"),
+        ({"at": "last Tuesday"}, "putts[1].at"),
+        ({"gate": "both"}, "putts[1].gate"),
+        ({"line_error_deg": 90}, "putts[1].line_error_deg"),
+        ({"stations": [{"at_m": 0, "slope_percent": 1, "fall_deg": 90}]}, "putts[1].stations"),
+    ],
+)
+def test_refusals_name_the_putt(change, field):
+    said = reply([one(), one(1, **change)])
+    assert not said["ok"]
+    assert said["field"] == field
