@@ -9,6 +9,7 @@ import pycore.green.asks as green
 import pycore.putt.asks as putt
 import pycore.record.asks as record
 import pycore.senses.asks as senses
+import pycore.sight.asks as sight
 import pycore.stroke.asks as stroke
 import pycore.travel.asks as travel
 from pycore.desk import Desk
@@ -22,6 +23,7 @@ DESKS: Mapping[str, Desk[Any, Any]] = {
     **stroke.DESKS,
     **green.DESKS,
     **senses.DESKS,
+    **sight.DESKS,
     **travel.DESKS,
     **drills.DESKS,
     **record.DESKS,
@@ -31,6 +33,7 @@ EXAMPLES: list[dict[str, Any]] = [
     *stroke.EXAMPLES,
     *green.EXAMPLES,
     *senses.EXAMPLES,
+    *sight.EXAMPLES,
     *travel.EXAMPLES,
     *drills.EXAMPLES,
     *record.EXAMPLES,

@@ -1,0 +1,1 @@
+"""The line where the eye has it: in a picture, and on the ground."""

@@ -1,0 +1,55 @@
+"""What is answered about the line where the eye has it: plain JSON values."""
+
+from typing import TypedDict
+
+Pixel = tuple[float, float]
+Rolled = list[tuple[float, float, float, float]]  # t_s, u_px, v_px, and the ball's radius in px
+
+
+class CameraAnswer(TypedDict):
+    """The points in the picture, None where one is not before the lens; how far they may be off, None if anywhere."""
+
+    points_px: list[Pixel | None]
+    error_px: float | None
+    eye_height_m: float
+    pitch_deg: float
+    fov_deg: float
+
+
+class ViewAnswer(TypedDict):
+    """The putt in perspective, px; ``lines`` go to the ball's rest or to where it drops, None if the hole takes none."""
+
+    horizon_px: float
+    grid: list[list[Pixel]]
+    grid_m: float
+    falls: list[list[Pixel]]
+    hole: list[Pixel]
+    flag: list[Pixel]
+    spot: Pixel | None
+    apex: Pixel | None
+    time_s: float
+    chosen: Rolled
+    high: Rolled | None
+    low: Rolled | None
+
+
+class ChalkRow(TypedDict):
+    """A place along the line, and how far left of it the three lines are; None where the ball does not come so far."""
+
+    at_m: float
+    chosen_m: float | None
+    high_m: float | None
+    low_m: float | None
+
+
+class ChalkAnswer(TypedDict):
+    """Where to put the dots."""
+
+    rows: list[ChalkRow]
+
+
+class RampAnswer(TypedDict):
+    """How high on the ramp the ball is let go, and the share of its energy that the ramp leaves it."""
+
+    height_m: float
+    kept_fraction: float

@@ -1,0 +1,147 @@
+"""The desks of the line where the eye has it: camera, view, chalk, ramp."""
+
+from collections.abc import Iterable
+from math import degrees, inf, tan
+from typing import Any
+
+from pycore.constants import BALL_RADIUS
+from pycore.desk import Desk
+from pycore.errors import Refusal
+from pycore.putt.requests import PuttFields
+from pycore.putt.shape import apex, path
+from pycore.sight import answers, chalk, pose, ramp, requests
+from pycore.sight.camera import Pixel
+from pycore.sight.lines import Lines, lines
+from pycore.sight.view import View, view
+
+DIGITS = 2  # of a pixel
+
+
+def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
+    """Where places of the green lie in a picture of it."""
+    picture = fields.picture()
+    try:
+        found = pose.camera(picture)
+    except pose.Unsolved as why:
+        raise Refusal(why.code, why.reason, "hole_px") from None
+    points = [(at[0], at[1], 0.0) for at in fields.points_m]
+    error = pose.error(picture, found, points)
+    return {
+        "points_px": [pixel and _rounded(pixel) for pixel in map(found.pixel, points)],
+        "error_px": None if error == inf else error,
+        "eye_height_m": found.place[2],
+        "pitch_deg": degrees(pose.pitch_of(picture, found)),
+        "fov_deg": degrees(pose.field_of(picture, found)),
+    }
+
+
+def answer_view(fields: requests.ViewFields) -> answers.ViewAnswer:
+    """A putt in perspective."""
+    three = _lines(fields)
+    putt, read = three.putt, three.read
+    chosen = path(read.roll)
+    high, low = (path(roll, putt.finish(roll).s) if roll else None for roll in (three.high, three.low))
+    spot = putt.distance, putt.distance * tan(read.aim)
+    into = [point for point in chosen if point[0] <= read.hole.t]
+    places = [(x, y) for _, x, y, _ in [*into, *(high or []), *(low or [])]]
+    size = fields.width_px, fields.height_px
+    seen = view(putt, size, fields.stand, fields.eye_height_m, fields.back_m, [(putt.distance, 0.0), spot, *places])
+    side, grid = seen.grid()
+    return {
+        "horizon_px": seen.horizon,
+        "grid": _drawn(grid),
+        "grid_m": side,
+        "falls": _drawn(seen.falls()),
+        "hole": seen.hole(),
+        "flag": seen.flag(),
+        "spot": seen.pixel(*spot),
+        "apex": seen.pixel(*apex(putt, read)),
+        "time_s": read.hole.t,
+        "chosen": _rolled(seen, chosen),
+        "high": high and _rolled(seen, high),
+        "low": low and _rolled(seen, low),
+    }
+
+
+def answer_chalk(fields: requests.ChalkFields) -> answers.ChalkAnswer:
+    """Where to put dots of chalk along the three lines."""
+    three = _lines(fields)
+    at = chalk.places(fields.distance_m, fields.every_m)
+    chosen, high, low = (
+        chalk.beside(three.putt, roll, at) if roll else [None] * len(at) for roll in (three.read.roll, three.high, three.low)
+    )
+    return {
+        "rows": [
+            {"at_m": place, "chosen_m": here, "high_m": above, "low_m": below}
+            for place, here, above, below in zip(at, chosen, high, low, strict=True)
+        ]
+    }
+
+
+def answer_ramp(fields: requests.RampFields) -> answers.RampAnswer:
+    """How high to let a ball go."""
+    kept = 1.0
+    if fields.trial:
+        kept = ramp.kept(fields.trial.height_m, fields.trial.rolled_m, fields.stimp_ft)
+        if kept > 1:
+            rolled, most = fields.trial.rolled_m, fields.trial.rolled_m / kept
+            green = f"a level green of {fields.stimp_ft:g} ft"
+            raise Refusal(
+                "bad_field",
+                f"trial.rolled_m is {rolled:g}; from {fields.trial.height_m:g} m it takes at most {most:.2f} m on {green}",
+                "trial.rolled_m",
+            )
+    return {"height_m": ramp.height(fields.launch_mps, kept), "kept_fraction": kept}
+
+
+def _lines(fields: PuttFields) -> Lines:
+    found = lines(fields.putt())
+    if found is None:
+        raise Refusal("runs_away", "there is no such putt on this green: no ball stops at this pace", "past_m")
+    return found
+
+
+def _rolled(seen: View, line: Iterable[tuple[float, float, float, float]]) -> answers.Rolled:
+    """A ball's path as it is seen, as far as it stays before the eye."""
+    rolled = []
+    for t, x, y, _ in line:
+        pixel = seen.pixel(x, y)
+        if pixel:
+            rolled.append((t, *_rounded(pixel), round(BALL_RADIUS * seen.scale(x, y), DIGITS)))
+    return rolled
+
+
+def _drawn(strokes: Iterable[list[Pixel]]) -> list[list[Pixel]]:
+    return [[*map(_rounded, stroke)] for stroke in strokes]
+
+
+def _rounded(pixel: Pixel) -> Pixel:
+    return round(pixel[0], DIGITS), round(pixel[1], DIGITS)
+
+
+DESKS: dict[str, Desk[Any, Any]] = {
+    "camera": Desk(requests.CameraFields, answer_camera),
+    "view": Desk(requests.ViewFields, answer_view),
+    "chalk": Desk(requests.ChalkFields, answer_chalk),
+    "ramp": Desk(requests.RampFields, answer_ramp),
+}
+
+_PUTT = {"distance_m": 2.5, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
+EXAMPLES: list[dict[str, Any]] = [
+    {
+        "ask": "camera",
+        "width_px": 1200,
+        "height_px": 1600,
+        "ball_px": [600, 1300],
+        "hole_px": [640, 700],
+        "distance_m": 2.5,
+        "eye_height_m": 1.6,
+        "fov_deg": 66,
+        "slope_percent": 2,
+        "fall_deg": 90,
+        "points_m": [[0, 0], [2.5, 0.2]],
+    },
+    {"ask": "view", **_PUTT, "stand": "ball", "eye_height_m": 1.6, "back_m": 2, "width_px": 390, "height_px": 500},
+    {"ask": "chalk", **_PUTT, "every_m": 0.3048},
+    {"ask": "ramp", "launch_mps": 2, "stimp_ft": 10, "trial": {"height_m": 0.3, "rolled_m": 3.5}},
+]

@@ -1,0 +1,52 @@
+"""A pinhole camera over the green: where a point of the ground lies in its picture.
+
+Square pixels, the optical axis through the middle of the picture. The ground's axes are those of the putt: x from ball to
+hole, y to its left, z up from the green; the camera's are right, down and forward.
+"""
+
+from dataclasses import dataclass
+from math import cos, sin
+
+from pycore.sight.vectors import Vector, dot, minus
+
+type Pixel = tuple[float, float]
+
+NEAR = 0.05  # m before the lens; what is nearer is not in the picture
+
+
+@dataclass(frozen=True)
+class Camera:
+    """Focal length and middle of the picture in pixels; place (m) and axes in the ground's coordinates."""
+
+    focal: float
+    middle: Pixel
+    place: Vector
+    right: Vector
+    down: Vector
+    forward: Vector
+
+    @classmethod
+    def level(cls, focal: float, middle: Pixel, place: Vector, heading: float, pitch: float) -> "Camera":
+        """Held without roll, looking along ``heading`` (rad, left of x) and down by ``pitch`` (rad)."""
+        ahead, left = (cos(heading), sin(heading)), (-sin(heading), cos(heading))
+        return cls(
+            focal,
+            middle,
+            place,
+            (-left[0], -left[1], 0.0),
+            (-sin(pitch) * ahead[0], -sin(pitch) * ahead[1], -cos(pitch)),
+            (cos(pitch) * ahead[0], cos(pitch) * ahead[1], -sin(pitch)),
+        )
+
+    def depth(self, point: Vector) -> float:
+        """How far before the lens a point lies, m."""
+        return dot(minus(point, self.place), self.forward)
+
+    def pixel(self, point: Vector) -> Pixel | None:
+        """Where a point (m) lies, right and down from the picture's top left corner; None if it is not before the lens."""
+        way = minus(point, self.place)
+        depth = dot(way, self.forward)
+        if depth < NEAR:
+            return None
+        scale = self.focal / depth
+        return self.middle[0] + scale * dot(way, self.right), self.middle[1] + scale * dot(way, self.down)

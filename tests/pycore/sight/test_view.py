@@ -1,0 +1,78 @@
+"""The view against OpenCV's camera, stood and turned by hand."""
+
+import math
+
+import cv2
+import numpy as np
+import pytest
+
+from pycore.constants import HOLE_RADIUS
+from pycore.green.surface import Station, Surface
+from pycore.putt.putt import Putt
+from pycore.sight.view import view
+
+PIXEL = 1.0
+SIZE = (390.0, 500.0)
+EYE, BACK = 1.6, 2.0
+STATIONS = [(0, 3, 100), (3, 2, 60)]
+SEEN = [(0.0, 0.0), (3.0, 0.0), (3.0, 0.5), (1.5, 0.3)]
+
+
+@pytest.fixture
+def putt():
+    return Putt(3.0, Surface(*(Station.measured(*station) for station in STATIONS)), 10, 0.3)
+
+
+@pytest.mark.parametrize("stand", ["ball", "low", "hole"])
+def test_the_view_is_opencvs(putt, stand):
+    seen = view(putt, SIZE, stand, EYE, BACK, SEEN)
+    camera = seen.camera
+    turned = np.array([camera.right, camera.down, camera.forward])
+    assert np.allclose(turned @ turned.T, np.eye(3))
+    assert np.linalg.det(turned) == pytest.approx(1)
+    lens = np.array([[camera.focal, 0, SIZE[0] / 2], [0, camera.focal, SIZE[1] / 2], [0, 0, 1]])
+    ground = np.array([[x, y, putt.surface.height(x, y)] for x, y in SEEN])
+    expected = cv2.projectPoints(ground, cv2.Rodrigues(turned)[0], -turned @ np.array(camera.place), lens, None)[0][:, 0]
+    assert np.abs(np.array([seen.pixel(*place) for place in SEEN]) - expected).max() < PIXEL
+
+
+@pytest.mark.parametrize("stand", ["ball", "low", "hole"])
+def test_all_that_has_to_be_seen_is_in_the_picture(putt, stand):
+    seen = view(putt, SIZE, stand, EYE, BACK, SEEN)
+    for u, v in (seen.pixel(*place) for place in SEEN):
+        assert 0 < u < SIZE[0]
+        assert 0 < v < SIZE[1]
+    assert 0 < seen.horizon < min(v for _, v in (seen.pixel(*place) for place in SEEN))
+
+
+def test_the_eye_stands_where_it_is_told(putt):
+    x, y, z = view(putt, SIZE, "ball", EYE, BACK, SEEN).camera.place
+    assert (x, y) == (-BACK, 0)
+    assert z - putt.surface.height(x, y) == pytest.approx(EYE)
+    assert view(putt, SIZE, "hole", EYE, BACK, SEEN).camera.place[0] == 3.0 + BACK
+    falls_right = view(putt, SIZE, "low", EYE, BACK, SEEN).camera.place
+    assert falls_right[1] < 0
+
+
+def test_left_is_left_from_the_ball_and_right_from_the_hole(putt):
+    near, far = (view(putt, SIZE, stand, EYE, BACK, SEEN) for stand in ("ball", "hole"))
+    assert near.pixel(1.5, 0.3)[0] < near.pixel(1.5, 0)[0]
+    assert far.pixel(1.5, 0.3)[0] > far.pixel(1.5, 0)[0]
+
+
+def test_the_hole_has_its_true_size(putt):
+    seen = view(putt, SIZE, "ball", EYE, BACK, SEEN)
+    wide = max(u for u, _ in seen.hole()) - min(u for u, _ in seen.hole())
+    assert wide == pytest.approx(2 * HOLE_RADIUS * seen.scale(3, 0), rel=0.01)
+
+
+def test_strokes_run_downhill_and_tell_how_steep(putt):
+    steep = Putt(3.0, Surface(Station.measured(0, 4, 90)), 10, 0.3)
+    gentle = Putt(3.0, Surface(Station.measured(0, 1, 90)), 10, 0.3)
+    lengths = []
+    for each in (gentle, steep):
+        strokes = view(each, SIZE, "ball", EYE, BACK, SEEN).falls()
+        assert all(head[0] > tail[0] for tail, head in strokes)
+        lengths.append(max(math.dist(*stroke) for stroke in strokes))
+    assert lengths[1] > 3 * lengths[0]
+    assert view(Putt(3.0, Surface(Station.measured(0, 0, 0)), 10, 0.3), SIZE, "ball", EYE, BACK, SEEN).falls() == []
