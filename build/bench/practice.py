@@ -1,0 +1,44 @@
+"""What a session waits for: its plan, and the schedule of a tempo."""
+
+from pathlib import Path
+from statistics import median
+
+from playwright.sync_api import Playwright
+
+import browser
+from bench.answers import START
+from bench.row import Row, milliseconds
+from server import Site
+
+LIMIT = 0.020  # s
+ASKS = (
+    ("tempo schedule", "tempo", {"ratio": 2, "rest_s": 2.4, "strokes": 20, "count_in": 4}, "forward_s", 0.3, 0.001),
+    ("plan", "plan", {"place": "green", "at_hand": ["ball", "hole", "balls", "level_floor"]}, "minutes", 10, 1),
+)
+# Another value each time: no answer may come from memory
+TIME = """async ({ ask, fields, varied, first, step }) => {
+  const taken = [];
+  for (let i = 0; i < 50; i += 1) {
+    const start = performance.now();
+    await engine.ask(ask, { ...fields, [varied]: first + i * step });
+    taken.push(performance.now() - start);
+  }
+  return taken.slice(10);
+}"""
+
+
+def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
+    site = Site(folder)
+    context = browser.open_store(playwright, store / "browser-practice")
+    page = context.new_page()
+    page.goto(site.url + "licences.txt")  # the site's origin and policy, without the app's own engine
+    page.evaluate(START)
+    result = []
+    for what, ask, fields, varied, first, step in ASKS:
+        asked = {"ask": ask, "fields": fields, "varied": varied, "first": first, "step": step}
+        taken: list[float] = page.evaluate(TIME, asked)
+        seconds = median(taken) / 1e3
+        result.append(Row(f"{what} in the browser", milliseconds(seconds), f"limit {milliseconds(LIMIT)}", seconds / LIMIT, 1))
+    context.close()
+    site.stop()
+    return result
