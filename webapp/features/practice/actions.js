@@ -5,7 +5,7 @@
  * @import {Block, Practice, Practising, TempoSettings, Thing} from '../../types.js'
  */
 import { createMotion } from '../../device/motion.js';
-import { fromText } from '../../format.js';
+import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
 import { FIELDS } from './fields.js';
 import { runActions } from './run.js';
 import { unitless } from './words.js';
@@ -13,6 +13,10 @@ import { unitless } from './words.js';
 /** Taps that count towards the headphones' delay. */
 const TAPS = 4;
 const MOST_DELAY_S = 0.6;
+/** What the engine takes of a stroke. @type {[number, number]} */
+const BACKSWING_M = [0.02, 1];
+/** @type {[number, number]} */
+const ROLL_M = [0.1, 40];
 
 /** @param {App} app @param {Sound} sound */
 export function actions({ store, engine }, sound) {
@@ -109,17 +113,28 @@ export function actions({ store, engine }, sound) {
 
     /** @param {string} name @param {string} text */
     enter(name, text) {
-      const { label, unit, low, high, put } = FIELDS[name];
+      const { label, unit, low, high, whole, put } = FIELDS[name];
       const value = fromText(text, unit);
-      if (!(value >= low - 1e-9 && value <= high + 1e-9)) {
-        const message = `${label} takes ${low / unit.si} to ${high / unit.si} ${unit.unit}; “${text}” does not fit.`;
-        store.change(`refuse ${name}`, { problem: { field: name, text, message } });
+      if (!(value >= low - 1e-9 && value <= high + 1e-9) || (whole && !Number.isInteger(value))) {
+        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, unit) } });
         return;
       }
       store.change(`enter ${name}`, { problem: null, practice: put(practice(), value) });
     },
-    /** @param {{backswing_m: number, roll_m: number}} stroke */
-    addStroke: (stroke) => keep('add stroke', { strokes: [...practice().strokes, { ...stroke, stimp_ft: store.state.putt.stimp_ft }] }),
+    /** @param {string} back @param {string} far @returns {boolean} whether it was taken */
+    addStroke(back, far) {
+      const { settings, putt } = store.state;
+      const [small, large] = [smallUnit(settings), distanceUnit(settings)];
+      const [backswing_m, roll_m] = [fromText(back, small), fromText(far, large)];
+      if (!(backswing_m >= BACKSWING_M[0] && backswing_m <= BACKSWING_M[1])) turn('refuse stroke', { note: doesNotFit('Back', back, ...BACKSWING_M, small) });
+      else if (!(roll_m >= ROLL_M[0] && roll_m <= ROLL_M[1])) turn('refuse stroke', { note: doesNotFit('Roll', far, ...ROLL_M, large) });
+      else {
+        turn('clear note', { note: '' });
+        keep('add stroke', { strokes: [...practice().strokes, { backswing_m, roll_m, stimp_ft: putt.stimp_ft }] });
+        return true;
+      }
+      return false;
+    },
     /** @param {number} i */
     removeStroke: (i) => keep('remove stroke', { strokes: practice().strokes.filter((_, at) => at !== i) }),
   };

@@ -10,6 +10,8 @@ export const GATE_AT_M = 0.3048;
 /** Eyes this far inside the ball line, for the picture. */
 export const EYES_LEFT_M = 0.02;
 
+const SCHEDULE = /** @type {const} */ (['forward_s', 'ratio', 'rest_s', 'strokes']);
+
 /** @param {App} app */
 export function asks({ store, engine }) {
   /** @param {string} action @param {Partial<Practising>} patch */
@@ -74,10 +76,10 @@ export function asks({ store, engine }) {
       if (!now.tempo) void askTempo();
     }
     if (p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
-    if (p.tempo !== was.tempo) void askTempo();
+    if (SCHEDULE.some((name) => p.tempo[name] !== was.tempo[name])) void askTempo();
     const figures = now.drill !== then.drill || now.page !== then.page || now.drills !== then.drills || p.lie_deg !== was.lie_deg || p.length_m !== was.length_m;
     if (figures && (now.page === 'drill' || now.page === 'strip' || now.page === 'run')) askFigures(state);
-    if (now.page === 'length' && (then.page !== 'length' || p.strokes !== was.strokes)) void askLength();
+    if (now.page === 'length' && p.strokes.length > 2 && (then.page !== 'length' || p.strokes !== was.strokes)) void askLength();
   });
   return { askDrills, askPlan, askTempo };
 }

@@ -10,14 +10,14 @@ const MILLIMETRES = { name: 'millimetres', unit: 'mm', si: 0.001, digits: 0 };
 /** @param {keyof Practice['tempo']} name @returns {(practice: Practice, value: number) => Practice} */
 const tempo = (name) => (practice, value) => ({ ...practice, tempo: { ...practice.tempo, [name]: value } });
 
-/** @type {Record<string, {label: string, unit: Unit, low: number, high: number, get: (practice: Practice) => number, put: (practice: Practice, value: number) => Practice}>} */
+/** @type {Record<string, {label: string, unit: Unit, low: number, high: number, whole?: boolean, get: (practice: Practice) => number, put: (practice: Practice, value: number) => Practice}>} */
 export const FIELDS = {
   forward_s: { label: 'Through', unit: SECONDS, low: 0.15, high: 0.6, get: ({ tempo }) => tempo.forward_s, put: tempo('forward_s') },
   ratio: { label: 'Ratio', unit: { name: 'to one', unit: ': 1', si: 1, digits: 1 }, low: 1, high: 4, get: ({ tempo }) => tempo.ratio, put: tempo('ratio') },
   rest_s: { label: 'Rest', unit: { ...SECONDS, digits: 1 }, low: 0.5, high: 10, get: ({ tempo }) => tempo.rest_s, put: tempo('rest_s') },
   strokes: {
-    label: 'Strokes', unit: { name: 'strokes', unit: '', si: 1, digits: 0 }, low: 1, high: 600, get: ({ tempo }) => tempo.strokes,
-    put: (practice, value) => ({ ...practice, tempo: { ...practice.tempo, strokes: Math.round(value) } }),
+    label: 'Strokes', unit: { name: 'strokes', unit: 'in a row', si: 1, digits: 0 }, low: 1, high: 600, whole: true,
+    get: ({ tempo }) => tempo.strokes, put: tempo('strokes'),
   },
   delay_s: { label: 'Headphone delay', unit: { ...MILLIMETRES, name: 'milliseconds', unit: 'ms' }, low: 0, high: 0.6, get: ({ tempo }) => tempo.delay_s, put: tempo('delay_s') },
   lie_deg: { label: 'Lie', unit: { name: 'degrees', unit: '°', si: 1, digits: 1 }, low: 55, high: 80, get: ({ lie_deg }) => lie_deg, put: (practice, lie_deg) => ({ ...practice, lie_deg }) },

@@ -5,7 +5,7 @@ import { createWake } from '../../device/wake.js';
 import { actions } from './actions.js';
 import { asks } from './asks.js';
 import { followHeard } from './parts/pendulum.js';
-import { TICK_MS } from './run.js';
+import { current, TICK_MS } from './run.js';
 import { view } from './view.js';
 
 /** @param {App} app @returns {Feature} */
@@ -29,14 +29,15 @@ export function practice(app) {
   }
   setInterval(() => store.state.practice.run && act.tick(), TICK_MS);
 
-  store.subscribe(({ practice: { run, blocks, spoken }, practising, screen }, before) => {
-    stayAwake((run !== null && !run.paused) || practising.sound === 'playing');
-    if (spoken && run && !run.paused && (run.block !== before.practice.run?.block || run.session !== before.practice.run?.session)) {
-      const drill = practising.drills.find(({ id }) => id === blocks[run.block].drill);
-      if (drill) say(`${drill.name}. ${drill.cues[0]}`);
-    }
+  store.subscribe(({ practice, practising, screen }, before) => {
+    stayAwake((practice.run !== null && !practice.run.paused) || practising.sound === 'playing');
+    const { drill, cue } = current(practice, practising.drills);
+    const was = current(before.practice, before.practising.drills);
+    if (practice.spoken && drill && !practice.run?.paused && (drill !== was.drill || cue !== was.cue)) say(drill === was.drill ? cue : `${drill.name}. ${cue}`);
     if (practising.sound === 'playing' && before.practising.sound !== 'playing') follow();
-    if (screen !== 'practice' && before.screen === 'practice') sound.stop();
+    // What is heard belongs to what is shown
+    const elsewhere = screen !== before.screen || practising.page !== before.practising.page || practice.run?.block !== before.practice.run?.block;
+    if (elsewhere || practising.tempo !== before.practising.tempo) sound.stop();
   });
 
   /** @type {Record<string, () => void>} */

@@ -2,7 +2,7 @@
  * The session's clock. It counts only seconds in which the page was awake, so that a reload, a lock or a crash loses
  * none: the session stands where it was.
  * @import {Store} from '../../store.js'
- * @import {Practice, Run} from '../../types.js'
+ * @import {Drill, Practice, Run} from '../../types.js'
  */
 
 export const TICK_MS = 1000;
@@ -11,6 +11,14 @@ const ASLEEP_MS = 5000;
 
 /** @param {Practice} practice @returns {number} seconds that the block in hand still has */
 export const remaining = ({ blocks, run }) => (run ? Math.max(0, blocks[run.block].minutes * 60 - run.spent_s) : 0);
+
+const CUE_S = 60;
+
+/** The drill in hand, and the cue of this minute: they take turns. @param {Practice} practice @param {Drill[]} drills */
+export function current({ blocks, run }, drills) {
+  const drill = run ? drills.find(({ id }) => id === blocks[run.block].drill) : undefined;
+  return { drill, cue: drill && run ? drill.cues[Math.floor(run.spent_s / CUE_S) % drill.cues.length] : '' };
+}
 
 /** @param {Run} run @param {number} block @returns {Run} */
 const at = (run, block) => ({ ...run, block, spent_s: 0, good: 0, bad: 0 });

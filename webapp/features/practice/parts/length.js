@@ -4,7 +4,7 @@
  * @import {PracticeActions} from '../actions.js'
  */
 import { html } from 'lit-html';
-import { distanceUnit, fromText, smallUnit, withUnit } from '../../../format.js';
+import { distanceUnit, smallUnit, withUnit } from '../../../format.js';
 
 /** @param {State} state @param {PracticeActions} act */
 export function length({ practice, practising, settings, putt }, act) {
@@ -16,17 +16,14 @@ export function length({ practice, practising, settings, putt }, act) {
   const add = (event) => {
     event.preventDefault();
     const form = /** @type {HTMLFormElement} */ (event.target);
-    const [backswing_m, roll_m] = [fromText(form.backswing.value, small), fromText(form.roll.value, far)];
-    if (!(backswing_m >= 0.02 && backswing_m <= 1 && roll_m >= 0.1 && roll_m <= 40)) return;
-    act.addStroke({ backswing_m, roll_m });
-    form.reset();
+    if (act.addStroke(form.backswing.value, form.roll.value)) form.reset();
   };
   const ready = strokes.length >= 3;
   return html`<h1>Stroke length</h1>
     ${ready && found ? html`<p><span class="big">${withUnit(found.backswing_m, small)}</span> <span class="say">back for the putt in hand</span></p>
       <p class="quiet">Your strokes lie ${withUnit(found.residual_m, { ...small, digits: 1 })} about the line.${found.within ? '' : ' This putt is outside of what you measured: trust it less.'}</p>`
       : html`<p>Measure three or more strokes of different lengths on a level place: how far back, how far it rolled.</p>`}
-    ${note && ready ? html`<p class="problem" role="alert">${note}</p>` : ''}
+    ${note ? html`<p class="problem" role="alert">${note}</p>` : ''}
     <ul class="stations">${strokes.map((stroke, i) => html`<li class="stroke"><span>${withUnit(stroke.backswing_m, small)} back, ${withUnit(stroke.roll_m, far)} roll, Stimp ${stroke.stimp_ft}</span>
       <button type="button" class="word" aria-label="Remove stroke ${i + 1}" @click=${() => act.removeStroke(i)}>Remove</button></li>`)}</ul>
     <form class="fields pair" @submit=${add}>

@@ -4,7 +4,7 @@
  * @import {PracticeActions} from '../actions.js'
  */
 import { html } from 'lit-html';
-import { remaining } from '../run.js';
+import { current, remaining } from '../run.js';
 import { clock } from '../words.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
@@ -15,13 +15,9 @@ export function runner(state, act) {
   const { practice, practising } = state;
   const { blocks } = practice;
   const run = /** @type {NonNullable<typeof practice.run>} */ (practice.run);
-  const block = blocks[run.block];
-  const find = (/** @type {string | undefined} */ wanted) => practising.drills.find(({ id }) => id === wanted);
-  const drill = find(block.drill);
+  const { drill, cue } = current(practice, practising.drills);
   const next = blocks[run.block + 1];
   const left = remaining(practice);
-  // A cue a minute, in turn
-  const cue = drill?.cues[Math.floor(run.spent_s / 60) % drill.cues.length] ?? '';
   const inTime = drill?.picture === 'tempo';
   return html`<main class="run">
     <header class="run-head"><p><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></p>
@@ -31,7 +27,7 @@ export function runner(state, act) {
     <div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>
     ${cautions(drill)}
     ${inTime ? html`<button type="button" class="word run-sound" @click=${act.play}>${practising.sound === 'playing' ? 'Stop the sound' : 'Play the tempo'}</button>` : ''}
-    <p class="run-next">${next ? html`<span class="over">Next</span> ${find(next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+    <p class="run-next">${next ? html`<span class="over">Next</span> ${practising.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
     <div class="run-counts">
       <button type="button" class="count good" aria-keyshortcuts="1" aria-label="${drill?.good ?? 'Good'}, ${run.good}" @click=${act.good}><span class="big">${run.good}</span><span>${drill?.good ?? 'Good'}</span></button>
       <button type="button" class="count" aria-keyshortcuts="2" aria-label="${drill?.bad ?? 'Bad'}, ${run.bad}" @click=${act.bad}><span class="big">${run.bad}</span><span>${drill?.bad ?? 'Bad'}</span></button>
