@@ -3,10 +3,11 @@
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import BrowserContext, Playwright
+from playwright.sync_api import Browser, BrowserContext, Playwright
 
 import environment
 
+PHONE = {"width": 390, "height": 844}
 FLAGS = (
     "--no-sandbox",
     "--disable-gpu",
@@ -16,6 +17,11 @@ FLAGS = (
     "--disable-component-update",
     "--disable-sync",
 )
+
+
+def launch(playwright: Playwright) -> Browser:
+    """A browser whose contexts keep nothing."""
+    return playwright.chromium.launch(executable_path=environment.chromium(), args=list(FLAGS))
 
 
 def open_store(playwright: Playwright, store: Path, **options: Any) -> BrowserContext:

@@ -13,7 +13,6 @@ from environment import ROOT
 from server import Site
 
 FOLDER = ROOT / "webapp" / "screenshots"
-PHONE = {"width": 390, "height": 844}
 PUTT = {"distance_m": 3.6576, "slope_percent": 3, "fall_deg": 75, "stimp_ft": 11, "past_m": 0.3048}
 NO_OFFER = "addEventListener('beforeinstallprompt', (event) => event.stopImmediatePropagation(), true)"
 
@@ -25,7 +24,7 @@ def take() -> int:
     with sync_playwright() as playwright, tempfile.TemporaryDirectory() as store:
         for theme in ("light", "dark"):
             saved = {"schema": 1, "cautioned": True, "putt": PUTT, "settings": {"theme": theme}}
-            context = browser.open_store(playwright, Path(store) / theme, viewport=PHONE, device_scale_factor=2)
+            context = browser.open_store(playwright, Path(store) / theme, viewport=browser.PHONE, device_scale_factor=2)
             page = context.new_page()
             page.add_init_script(f"localStorage.borrowline = {json.dumps(json.dumps(saved))}; {NO_OFFER}")
             page.goto(site.url)

@@ -8,14 +8,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
 
 import browser
 import dist as dist_module
 import environment
 from server import Site
-
-PHONE = {"width": 390, "height": 844}
 
 
 class EngineRuntime:
@@ -82,6 +80,14 @@ def playwright() -> Iterator[Playwright]:
         yield running
 
 
+@pytest.fixture(scope="session")
+def forgetful(playwright: Playwright) -> Iterator[Browser]:
+    """One browser for all that need not be restarted: a new context in it knows nothing of the others."""
+    launched = browser.launch(playwright)
+    yield launched
+    launched.close()
+
+
 type OpenBrowser = Callable[..., BrowserContext]
 
 
@@ -94,7 +100,9 @@ def open_browser(playwright: Playwright, tmp_path: Path) -> Iterator[OpenBrowser
     opened: list[BrowserContext] = []
 
     def open_browser(profile: str = "profile", **options: Any) -> BrowserContext:
-        context = browser.open_store(playwright, tmp_path / profile, **{"viewport": PHONE, "has_touch": True, **options})
+        context = browser.open_store(
+            playwright, tmp_path / profile, **{"viewport": browser.PHONE, "has_touch": True, **options}
+        )
         opened.append(context)
         return context
 

@@ -6,8 +6,9 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 import pytest
-from playwright.sync_api import BrowserContext, Page, expect
+from playwright.sync_api import Browser, BrowserContext, Page, expect
 
+import browser
 from pycore import api
 
 KEY = "borrowline"
@@ -39,10 +40,12 @@ class Phone:
 
 
 @pytest.fixture
-def phone(site: Any, open_browser: Callable[..., BrowserContext], request: pytest.FixtureRequest) -> Iterator[Phone]:
+def phone(site: Any, forgetful: Browser, request: pytest.FixtureRequest) -> Iterator[Phone]:
     """A phone; ``@pytest.mark.parametrize("phone", [options], indirect=True)`` gives it another screen."""
-    held = Phone(open_browser(**getattr(request, "param", {})), site.url)
+    context = forgetful.new_context(**{"viewport": browser.PHONE, "has_touch": True, **getattr(request, "param", {})})
+    held = Phone(context, site.url)
     yield held
+    context.close()
     assert held.errors == []
 
 
