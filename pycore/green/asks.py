@@ -24,10 +24,11 @@ class BallFields:
 
 @dataclass(frozen=True, kw_only=True)
 class RollTestFields:
-    """Rolls out and back along one line; rolled by hand, or putted, which skids first."""
+    """Rolls out and back along one line; rolled by hand, or putted, which skids first; taped or paced."""
 
     rolls: Annotated[tuple[BallFields, ...], Length(2, 40)]
     skid: Literal["rolled", "putted"]
+    measure: Literal["tape", "paces"] = "tape"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -72,7 +73,8 @@ def answer_roll_test(fields: RollTestFields) -> RollTestAnswer:
         roll_test.slowing(roll_test.Roll(roll.distance_m, roll.time_s, roll.way == "out"), fields.skid == "putted")
         for roll in fields.rolls
     ]
-    return {**_answer(lambda: roll_test.speed(slowings), "rolls"), "suspects": roll_test.suspects(slowings)}
+    shared = roll_test.STRIDE if fields.measure == "paces" else 0.0
+    return {**_answer(lambda: roll_test.speed(slowings, shared), "rolls"), "suspects": roll_test.suspects(slowings)}
 
 
 def answer_stimpmeter(fields: StimpmeterFields) -> StimpmeterAnswer:

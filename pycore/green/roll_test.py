@@ -16,6 +16,7 @@ from pycore.units import FOOT, INCH
 
 TAP = 0.07  # s; spread of a thumb that taps on something seen coming; assumed
 MEASURE = 0.01  # of the distance; spread of a careful measure; assumed
+STRIDE = 0.04  # of the distance; how far a stride is off its usual length, the same way all through; assumed
 SKID = 0.4  # friction of a ball that skids on turf; 0.3 to 0.5 is an assumption
 SKID_SD = 0.2 / sqrt(12)  # an even error over that range
 SUSPECT = 3.5  # standard deviations off the others; chance does that once in two thousand rolls
@@ -74,8 +75,10 @@ def _putted(distance: float, time: float, mu: float) -> float:
     return 5 / 7 * launch / (time - 2 * launch / (7 * mu * GRAVITY))
 
 
-def speed(slowings: Sequence[Slowing]) -> Speed:
+def speed(slowings: Sequence[Slowing], shared: float = 0.0) -> Speed:
     """Speed and slope by weighted least squares from one ball or more each way; a wider scatter than expected widens both.
+
+    ``shared`` is the spread of an error that all distances share, as a fraction.
 
     Raises
     ------
@@ -88,9 +91,9 @@ def speed(slowings: Sequence[Slowing]) -> Speed:
     scatter = sum(((each.value - means[each.out]) / each.sd) ** 2 for each in slowings)
     widened = max(1.0, scatter / free) if free else 1.0
     noise = widened * (out_variance + back_variance) / 4
-    level = hypot(sqrt(noise), (out_skid + back_skid) / 2 * SKID_SD)
-    tilt = hypot(sqrt(noise), (back_skid - out_skid) / 2 * SKID_SD)
     pull, mean = (back - out) / 2, (back + out) / 2
+    level = hypot(sqrt(noise), (out_skid + back_skid) / 2 * SKID_SD, shared * mean)
+    tilt = hypot(sqrt(noise), (back_skid - out_skid) / 2 * SKID_SD, shared * pull)
     sine = pull / (ROLLING * GRAVITY)
     if mean <= 0 or abs(sine) > STEEPEST:
         raise ValueError("no green rolls like this")

@@ -16,6 +16,10 @@ export interface Asks {
   feel: { request: FeelFields; value: FeelAnswer };
   felt: { request: FeltFields; value: FeltAnswer };
   look: { request: LookFields; value: LookAnswer };
+  camera: { request: CameraFields; value: CameraAnswer };
+  view: { request: ViewFields; value: ViewAnswer };
+  chalk: { request: ChalkFields; value: ChalkAnswer };
+  ramp: { request: RampFields; value: RampAnswer };
   translate: { request: TranslateFields; value: TranslateAnswer };
   table: { request: TableFields; value: TableAnswer };
   drills: { request: DrillsFields; value: DrillsAnswer };
@@ -23,6 +27,7 @@ export interface Asks {
   gate: { request: GateFields; value: GateAnswer };
   ball_line: { request: BallLineFields; value: BallLineAnswer };
   eyes: { request: EyesFields; value: EyesAnswer };
+  findings: { request: FindingsFields; value: FindingsAnswer };
 }
 
 export interface PuttFields {
@@ -226,6 +231,7 @@ export interface ArcPlace {
 export interface RollTestFields {
   /** 2 to 40 */ rolls: Array<BallFields>;
   skid: "rolled" | "putted";
+  measure?: "tape" | "paces";
 }
 
 export interface BallFields {
@@ -360,6 +366,90 @@ export interface LookAnswer {
   ball: Array<[number, number]>;
   hole: Array<[number, number]>;
   flag: Array<[number, number]>;
+}
+
+export interface CameraFields {
+  /** a number from 1 to 20000 px */ width_px: number;
+  /** a number from 1 to 20000 px */ height_px: number;
+  /** 2 to 2 */ ball_px: Array<number>;
+  /** 2 to 2 */ hole_px: Array<number>;
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** 1 to 1000 */ points_m: Array<Array<number>>;
+  /** a number from 0.2 to 3 m */ eye_height_m?: number | null;
+  /** a number from -60 to 90 degrees */ pitch_deg?: number | null;
+  /** a number from 2 to 150 degrees */ fov_deg?: number | null;
+  /** a number from -180 to 180 degrees */ roll_deg?: number;
+  /** a number from 0 to 8 % */ slope_percent?: number;
+  /** a number from -360 to 360 degrees */ fall_deg?: number;
+}
+
+export interface CameraAnswer {
+  points_px: Array<[number, number] | null>;
+  error_px: number | null;
+  eye_height_m: number;
+  pitch_deg: number;
+  fov_deg: number;
+}
+
+export interface ViewFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 0 to 1 m */ past_m: number;
+  stand: "ball" | "low" | "hole";
+  /** a number from 0.2 to 3 m */ eye_height_m: number;
+  /** a number from 0.3 to 10 m */ back_m: number;
+  /** a number from 1 to 20000 px */ width_px: number;
+  /** a number from 1 to 20000 px */ height_px: number;
+}
+
+export interface ViewAnswer {
+  horizon_px: number;
+  grid: Array<Array<[number, number]>>;
+  grid_m: number;
+  falls: Array<Array<[number, number]>>;
+  hole: Array<[number, number]>;
+  flag: Array<[number, number]>;
+  spot: [number, number] | null;
+  apex: [number, number] | null;
+  time_s: number;
+  chosen: Array<[number, number, number, number]>;
+  high: Array<[number, number, number, number]> | null;
+  low: Array<[number, number, number, number]> | null;
+}
+
+export interface ChalkFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 0 to 1 m */ past_m: number;
+  /** a number from 0.1 to 2 m */ every_m: number;
+}
+
+export interface ChalkAnswer {
+  rows: Array<ChalkRow>;
+}
+
+export interface ChalkRow {
+  at_m: number;
+  chosen_m: number | null;
+  high_m: number | null;
+  low_m: number | null;
+}
+
+export interface RampFields {
+  /** a number from 0.05 to 15 m/s */ launch_mps: number;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+  trial?: TrialFields | null;
+}
+
+export interface RampAnswer {
+  height_m: number;
+  kept_fraction: number;
 }
 
 export interface TranslateFields {
@@ -499,4 +589,115 @@ export interface EyesFields {
 export interface EyesAnswer {
   turned_deg: number;
   at_hole_m: number;
+}
+
+export interface FindingsFields {
+  /** 0 to 20000 */ putts: Array<LoggedFields>;
+  handedness?: "right" | "left";
+}
+
+export interface LoggedFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 0 to 1 m */ past_m: number;
+  /** 1 to 64 */ id: string;
+  /** 10 to 40 */ at: string;
+  /** a number from -90 to 90 degrees */ aim_deg: number;
+  result: "holed" | FinishFields;
+  gate?: "left" | "right" | "clean" | null;
+  /** a number from -20 to 20 degrees */ line_error_deg?: number | null;
+  /** a number from 0 to 8 % */ felt_percent?: number | null;
+}
+
+export interface FinishFields {
+  /** a number from -30 to 30 m */ x_m: number;
+  /** a number from -30 to 30 m */ y_m: number;
+}
+
+export interface FindingsAnswer {
+  used: number;
+  skills: SkillsAnswer;
+  costs: Array<CostAnswer>;
+  make: Array<BandAnswer>;
+  published: Array<PublishedAnswer>;
+  leaves: LeavesAnswer;
+  weeks: Array<WeekAnswer>;
+  changes: Array<ChangeAnswer>;
+  strikes: Array<[number, number]>;
+  left_out: Array<LeftOutAnswer>;
+}
+
+export interface SkillsAnswer {
+  alignment: SkillAnswer;
+  start_line: SkillAnswer;
+  pace: SkillAnswer;
+  reading: SkillAnswer;
+}
+
+export interface SkillAnswer {
+  bias: number | null;
+  bias_low: number | null;
+  bias_high: number | null;
+  sd: number | null;
+  sd_low: number | null;
+  sd_high: number | null;
+  unit: "degrees" | "of the roll" | "of the break";
+  n: number;
+  words: string;
+}
+
+export interface CostAnswer {
+  skill: "alignment" | "start_line" | "pace" | "reading";
+  putts_per_100: number;
+  low: number;
+  high: number;
+}
+
+export interface BandAnswer {
+  from_m: number;
+  to_m: number;
+  tries: number;
+  made: number;
+  low: number;
+  high: number;
+}
+
+export interface PublishedAnswer {
+  name: "tour" | "1995";
+  source: string;
+  shares: Array<[number, number]>;
+}
+
+export interface LeavesAnswer {
+  misses: number;
+  short: number;
+  short_low: number;
+  short_high: number;
+  beyond_m: number | null;
+  beyond_low_m: number | null;
+  beyond_high_m: number | null;
+}
+
+export interface WeekAnswer {
+  monday: string;
+  tries: number;
+  made: number;
+  low: number;
+  high: number;
+}
+
+export interface ChangeAnswer {
+  skill: "alignment" | "start_line" | "pace" | "reading";
+  what: "bias" | "sd";
+  before: number;
+  now: number;
+  beyond_chance: boolean;
+}
+
+export interface LeftOutAnswer {
+  id: string;
+  why: string;
 }

@@ -125,6 +125,14 @@ def test_intervals_hold_scipys_putts():
         assert COVERED[0] <= share <= COVERED[1]
 
 
+def test_a_stride_is_wrong_the_same_way_all_through():
+    asked = [{"distance_m": 6, "time_s": 4.6, "way": way} for way in ("out", "back") * 12]
+    taped, paced = (ask(ask="roll_test", rolls=asked, skid="rolled", measure=how)["value"] for how in ("tape", "paces"))
+    assert paced["stimp_ft"] == taped["stimp_ft"]
+    # twelve rolls each way leave the stride alone to be wrong
+    assert paced["stimp_sd_ft"] == pytest.approx(roll_test.STRIDE * paced["stimp_ft"], rel=0.05)
+
+
 @pytest.mark.parametrize("wrong", [0, 3, 5])
 def test_the_roll_that_looks_wrong(wrong):
     balls = [slowing(Roll(*rolled(10, 0.01, out, 2.0), out), putted=False) for out in (True, False) * 3]

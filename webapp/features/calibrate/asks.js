@@ -37,7 +37,8 @@ const QUESTIONS = [
     tilt.kind === 'live' ? { readings: tilt.readings.map((held) => ({ ...held, turned_deg: 0 })), ...(phone && { bias_deg: phone.bias_deg }) } : null },
   { into: 'floor', part: 'level', name: 'floor', fields: ({ calibrating: { answers: { level }, draft } }) =>
     level && level.slope_percent < 20 ? { slope_percent: level.slope_percent, slope_sd_percent: level.slope_sd_percent, eye_m: draft.eye_m } : null },
-  { into: 'rolled', part: 'speed', name: 'roll_test', fields: ({ calibration: { rolls, ball } }) => (rolls.length > 1 ? { rolls, skid: ball } : null) },
+  { into: 'rolled', part: 'speed', name: 'roll_test', fields: ({ calibration: { rolls, ball }, settings }) =>
+    rolls.length > 1 ? { rolls, skid: ball, measure: settings.distance === 'paces' ? 'paces' : 'tape' } : null },
   { into: 'stimpmeter', part: 'speed', name: 'stimpmeter', fields: ({ calibrating: { draft } }) => {
     const [out_ft, back_ft] = [balls(draft, 'out'), balls(draft, 'back')];
     return out_ft.length && back_ft.length ? { out_ft, back_ft } : null;

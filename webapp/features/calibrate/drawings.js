@@ -10,6 +10,11 @@ export const lying = (fall_deg, words) => html`<svg class="lying" viewBox="0 0 1
   <g transform="rotate(${fall_deg} 80 74)"><path class="fall" d="M80 96V54"></path><path class="fall-head" d="M80 34L71 56H89Z"></path></g>
 </svg>`;
 
+/** The phone from the side: the camera's bump, or the case, under the same end each time. */
+export const sideways = html`<svg class="sideways" viewBox="0 0 160 40" role="img" aria-label="From the side: the screen up, the same side down each time">
+  <path class="turf" d="M4 34H156"></path><g transform="rotate(-3 36 34)"><rect class="phone" x="36" y="24" width="88" height="9" rx="3"></rect></g><path class="bump" d="M108 30H120V34H108Z"></path>
+</svg>`;
+
 /** The way from the position before. @type {Record<number, unknown>} */
 const ARCS = {
   0: '',

@@ -5,7 +5,7 @@
  */
 import { html } from 'lit-html';
 import { SETTLED_S } from './actions.js';
-import { turned } from './drawings.js';
+import { sideways, turned } from './drawings.js';
 
 /** @type {Record<number, string>} */
 const HOW = { 0: 'Lay it down flat. Mark the spot.', 90: 'Turn it a quarter clockwise, on the same spot.', 180: 'Turn it half round, on the same spot.' };
@@ -24,6 +24,7 @@ export function zeroing({ calibrating: { zero, tilt, refusals } }, act) {
     ${problem ? html`<p class="problem" role="alert">Not zeroed: ${problem}. Start with the first position.</p>` : ''}
     <p class="say">${how}</p>
     ${turned(at, by, how)}
+    ${sideways}
     <p class="quiet">Always the same side down. A case or the camera’s bump does no harm if it lies the same each time. Let go before you touch.</p>
     ${tilt.kind === 'live'
       ? html`<p class="settle">${refusals.level ? `No level: ${refusals.level.message}.` : settled ? '✓ Settled' : '… Settling'}</p>
