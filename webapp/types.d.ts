@@ -221,6 +221,61 @@ export interface Practising {
   length: Engine.StrokeLengthAnswer | null;
 }
 
+/** What every entry of the record has; `changed` tells which of two versions is the newer. */
+interface EntryHead {
+  id: string;
+  at: string;
+  changed: string;
+  place: string;
+  text: string;
+  /** Invented, to look at. */
+  sample?: boolean;
+  /** Taken out of sight, and can be brought back. */
+  gone?: boolean;
+}
+
+export interface NoteEntry extends EntryHead {
+  kind: 'note';
+}
+
+export interface PuttEntry extends EntryHead, Putt {
+  kind: 'putt';
+  aim_deg: number;
+  result: 'holed' | Point;
+  gate?: 'left' | 'right' | 'clean';
+  line_error_deg?: number;
+  felt_percent?: number;
+}
+
+export type Entry = PuttEntry | NoteEntry;
+
+/** What taking a file in would do. */
+export interface Preview {
+  fresh: Entry[];
+  newer: Entry[];
+  before: Entry[];
+  bad: string[];
+  kept: number;
+}
+
+export interface Noting {
+  page: 'log' | 'list' | 'file';
+  place: string;
+  /** How much green the picture of the hole shows to each side, m. */
+  reach_m: number;
+  /** The entry logged last; it can be undone and added to. */
+  last: string;
+  editing: string;
+  /** What the entry in hand was before, newest first. */
+  before: Entry[];
+  only: { place: string; what: '' | 'holed' | 'missed' | 'note' | 'gone' };
+  shown: number;
+  said: string;
+  preview: Preview | null;
+  sure: boolean;
+  exported: string;
+}
+
 export interface State {
   practice: Practice;
   practising: Practising;
@@ -244,6 +299,11 @@ export interface State {
   active: InputField;
   station: number;
   size: { width: number; height: number };
+  /** Newest first; null until it is read. */
+  entries: Entry[] | null;
+  noting: Noting;
+  findings: { entries: Entry[]; value: Engine.FindingsAnswer } | null;
+  hand: 'right' | 'left';
   engine: EngineState;
   /** The engine died and came back; said until the next putt. */
   restarted: boolean;

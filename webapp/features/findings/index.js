@@ -1,0 +1,48 @@
+/**
+ * @import {App, Feature} from '../../app.js'
+ * @import {Entry, PuttEntry} from '../../types.js'
+ */
+import { writeMark } from '../../records/db.js';
+import { view } from './view.js';
+
+/** What the engine takes of a putt. Ids stay here: its answer names places in the list. @param {PuttEntry} entry @param {number} i */
+function asked({ at, distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent }, i) {
+  return { id: String(i), at, distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent };
+}
+
+/** @param {Entry} entry @returns {entry is PuttEntry} */
+const counts = (entry) => entry.kind === 'putt' && !entry.gone;
+
+/** @param {App} app */
+function actions({ store, engine }) {
+  async function ask() {
+    const { entries, hand, screen, findings } = store.state;
+    if (screen !== 'findings' || !entries || findings?.entries === entries) return;
+    try {
+      const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: hand });
+      if (value) store.change('findings', { findings: { entries, value } });
+    } catch (error) {
+      console.warn('No findings.', /** @type {Error} */ (error).message);
+    }
+  }
+  return {
+    ask,
+    /** @param {'right' | 'left'} hand */
+    setHand(hand) {
+      store.change('set hand', { hand, findings: null });
+      void writeMark('hand', hand);
+    },
+  };
+}
+
+/** @typedef {ReturnType<typeof actions>} FindingsActions */
+
+/** @param {App} app @returns {Feature} */
+export function findings(app) {
+  const { store } = app;
+  const act = actions(app);
+  store.subscribe((state, before) => {
+    if (state.screen !== before.screen || state.entries !== before.entries || state.hand !== before.hand) void act.ask();
+  });
+  return { id: 'findings', label: '', view: () => view(store.state, act) };
+}

@@ -1,0 +1,45 @@
+/**
+ * Findings in the player's words; those of each skill come from the engine.
+ * @import {FindingsAnswer, ChangeAnswer, CostAnswer, LeavesAnswer} from '../../engine/protocol.js'
+ * @import {Settings} from '../../types.js'
+ */
+import { number, smallUnit, withUnit } from '../../format.js';
+
+export const NAMES = { alignment: 'How you line up', start_line: 'Start line', pace: 'Pace', reading: 'Reading' };
+
+/** @param {number} share */
+export const inHundred = (share) => number(share * 100, 0);
+
+/** @param {CostAnswer[]} costs */
+export function headline(costs) {
+  if (!costs.length) return 'Log putts, and this says what costs you most.';
+  const [first, second] = costs;
+  if (second && second.high > first.low && second.putts_per_100 > first.putts_per_100 - (first.high - first.low) / 2)
+    return `${NAMES[first.skill]} or ${NAMES[second.skill].toLowerCase()}: not yet told apart.`;
+  return `${NAMES[first.skill]} costs you most: ${number(first.putts_per_100, 0)} putts in 100.`;
+}
+
+/** @param {LeavesAnswer} leaves @param {Settings} settings */
+export function leaveWords({ misses, short, short_low, short_high, beyond_m, beyond_low_m, beyond_high_m }, settings) {
+  if (!misses) return 'No misses yet.';
+  const counted = `${short} of ${misses} misses stopped short of the hole: ${inHundred(short_low)} to ${inHundred(short_high)} in 100.`;
+  if (beyond_m === null || beyond_low_m === null || beyond_high_m === null) return counted;
+  const unit = smallUnit(settings);
+  const side = (/** @type {number} */ value) => `${withUnit(Math.abs(value), unit)} ${value < 0 ? 'short of' : 'past'}`;
+  return `${counted} They stop ${side(beyond_m)} the pace wanted: ${side(beyond_low_m)} to ${side(beyond_high_m)} it.`;
+}
+
+/** @param {ChangeAnswer} change */
+export function changeWords({ skill, what, before, now, beyond_chance }) {
+  const [scale, unit] = skill === 'pace' || skill === 'reading' ? [100, ' %'] : [1, '°'];
+  const say = (/** @type {number} */ value) => `${number(value * scale, scale === 1 ? 1 : 0)}${unit}`;
+  return { what: `${NAMES[skill]}, ${what === 'bias' ? 'lean' : 'spread'}`, from: say(before), to: say(now), verdict: beyond_chance ? 'changed' : 'within chance' };
+}
+
+/** @param {FindingsAnswer['skills'][keyof FindingsAnswer['skills']]} skill */
+export function spreadWords({ sd, sd_low, sd_high, unit, n }) {
+  if (sd === null || sd_low === null || sd_high === null || !n) return '';
+  const [scale, sign, digits] = unit === 'degrees' ? [1, '°', 1] : [100, ' %', 0];
+  const say = (/** @type {number} */ value) => number(value * scale, digits);
+  return `Spread ${say(sd)}${sign}: ${say(sd_low)} to ${say(sd_high)}. From ${n} putts.`;
+}

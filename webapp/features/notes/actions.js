@@ -1,0 +1,188 @@
+/**
+ * What a touch on the notes can do. A touch is done when it is on the disk; until then nothing is said.
+ * @import {App} from '../../app.js'
+ * @import {Entry, NoteEntry, Noting, Point, PuttEntry} from '../../types.js'
+ */
+import { handOver } from '../../device/hand.js';
+import { doesNotFit, fromText, unitOf } from '../../format.js';
+import * as db from '../../records/db.js';
+import { checked, RANGES } from '../../records/entry.js';
+import { fromFile, preview, toCsv, toJson } from '../../records/transfer.js';
+
+const PLAIN = { unit: '', name: '', si: 1, digits: 2 };
+/** @type {Record<string, string>} */
+const UNITS_AS = { aim_deg: 'fall_deg', line_error_deg: 'start_line_sd_deg', felt_percent: 'slope_percent', x_m: 'past_m', y_m: 'past_m' };
+
+/** @param {string} field @param {import('../../types.js').Settings} settings */
+export const entryUnit = (field, settings) => (field === 'aim_deg' ? unitOf('start_line_sd_deg', settings) : unitOf(UNITS_AS[field] ?? field, settings) ?? PLAIN);
+
+const now = () => new Date().toISOString();
+
+/** @param {App} app */
+export function actions({ store, engine }) {
+  /** @param {string} action @param {Partial<Noting>} patch */
+  const set = (action, patch) => store.change(action, { noting: { ...store.state.noting, ...patch } });
+  const all = () => store.state.entries ?? [];
+  /** @param {unknown} error */
+  const failed = (error) => {
+    const { name, message } = /** @type {Error} */ (error);
+    set('not written', { said: name === 'QuotaExceededError' ? 'The phone has no room left. Nothing was lost; free some and try again.' : `Not kept: ${message}` });
+  };
+
+  async function load() {
+    try {
+      const [entries, exported, hand] = [await db.readAll(), await db.readMark('exported'), await db.readMark('hand')];
+      store.change('records', { entries, hand: hand === 'left' ? 'left' : 'right', noting: { ...store.state.noting, exported } });
+    } catch (error) {
+      store.change('no records', { entries: all() });
+      failed(error);
+    }
+  }
+
+  /** @param {Entry[]} entries @param {Partial<Noting>} patch what to show once they are written */
+  async function write(entries, patch) {
+    try {
+      await db.write(entries);
+    } catch (error) {
+      failed(error);
+      return;
+    }
+    const ids = new Set(entries.map(({ id }) => id));
+    const rest = all().filter(({ id }) => !ids.has(id));
+    store.change('written', {
+      entries: [...entries, ...rest].sort((a, b) => (a.at < b.at ? 1 : -1)),
+      noting: { ...store.state.noting, ...patch },
+      problem: null,
+    });
+  }
+
+  /** @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry>} patch @param {Partial<Noting>} [shown] */
+  async function change(id, patch, shown = {}) {
+    const entry = all().find((each) => each.id === id);
+    if (!entry) return;
+    const next = /** @type {Entry} */ ({ ...entry, ...patch, changed: now() });
+    for (const [name, value] of Object.entries(patch)) if (value === undefined) delete (/** @type {Record<string, unknown>} */ (/** @type {unknown} */ (next))[name]);
+    try {
+      await write([checked(next)], shown);
+    } catch (error) {
+      failed(error);
+      return;
+    }
+    if (store.state.noting.editing === id) set('earlier', { before: await db.readBefore(id) });
+  }
+
+  const act = {
+    load,
+    /** @param {Noting['page']} page */
+    turn: (page) => set('turn to', { page, said: '', preview: null, sure: false, shown: 40 }),
+    /** @param {number} reach_m */
+    reach: (reach_m) => set('zoom', { reach_m }),
+    /** @param {string} place */
+    setPlace: (place) => set('place', { place: place.trim().slice(0, 200) }),
+
+    /** @param {PuttEntry['result']} result */
+    async log(result) {
+      const { putt, read, noting } = store.state;
+      try {
+        const meant = read?.putt === putt ? read.value : await engine.ask('read', putt);
+        const at = now();
+        const entry = checked({ kind: 'putt', id: crypto.randomUUID(), at, changed: at, place: noting.place, text: '', ...putt, aim_deg: meant.aim_deg, result });
+        await write([entry], { last: entry.id, said: '' });
+      } catch (error) {
+        failed(error);
+      }
+    },
+    undo: () => change(store.state.noting.last, { gone: true }, { last: '', said: 'Undone.' }),
+    /** @param {string} id @param {string} name @param {unknown} value */
+    add: (id, name, value) => change(id, { [name]: value }),
+    /** @param {string} text */
+    async note(text) {
+      if (!text.trim()) return;
+      const at = now();
+      await write([checked({ kind: 'note', id: crypto.randomUUID(), at, changed: at, place: store.state.noting.place, text: text.trim() })], { said: 'Noted.' });
+    },
+
+    /** @param {string} id */
+    async edit(id) {
+      set('edit', { editing: id, before: [] });
+      set('earlier', { before: await db.readBefore(id) });
+    },
+    close: () => store.change('close entry', { noting: { ...store.state.noting, editing: '', before: [] }, problem: null }),
+    /** A typed number of an entry; empty takes it away where it may be missing. @param {string} id @param {string} field @param {string} label @param {string} text */
+    async enter(id, field, label, text) {
+      const entry = all().find((each) => each.id === id);
+      const unit = entryUnit(field, store.state.settings);
+      const value = fromText(text, unit);
+      const [low, high] = RANGES[field];
+      if (!text.trim() && ['line_error_deg', 'felt_percent'].includes(field)) return change(id, { [field]: undefined });
+      if (!(value >= low && value <= high)) return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
+      const finish = entry?.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 };
+      return change(id, field === 'x_m' || field === 'y_m' ? { result: { ...finish, [field]: value } } : { [field]: value });
+    },
+    /** @param {Partial<Noting['only']>} only */
+    filter: (only) => set('filter', { only: { ...store.state.noting.only, ...only }, shown: 40 }),
+    more: () => set('more', { shown: store.state.noting.shown + 200 }),
+
+    async exportJson() {
+      await give(`borrowline-${now().slice(0, 10)}.json`, toJson(await db.readAll(), await db.readAllBefore()));
+    },
+    async exportCsv() {
+      await give(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await db.readAll()));
+    },
+    /** @param {Blob | undefined} file */
+    async look(file) {
+      if (!file) return;
+      try {
+        set('preview', { preview: preview(await db.readAll(), fromFile(await file.text())), said: '' });
+      } catch (error) {
+        set('no file of ours', { preview: null, said: /** @type {Error} */ (error).message });
+      }
+    },
+    async take() {
+      const found = store.state.noting.preview;
+      if (!found) return;
+      try {
+        await db.write([...found.fresh, ...found.newer], found.before);
+        set('taken in', { preview: null, said: `${found.fresh.length} new, ${found.newer.length} changed.` });
+        await load();
+      } catch (error) {
+        failed(error);
+      }
+    },
+    leave: () => set('left', { preview: null, said: 'Nothing changed.' }),
+    async sample() {
+      const { sample } = await import('../../records/sample.js');
+      await write(sample().map(checked), { said: 'An invented player is loaded.' });
+    },
+    noSample: () => erase((entry) => entry.sample === true, 'The invented player is gone.'),
+    /** @param {boolean} sure */
+    askErase: (sure) => set('sure?', { sure }),
+    erase: () => erase(() => true, 'Everything is deleted.'),
+  };
+  return act;
+
+  /** @param {string} name @param {string} text */
+  async function give(name, text) {
+    try {
+      await handOver(name, text);
+      const exported = now();
+      await db.writeMark('exported', exported);
+      set('exported', { exported, said: 'Exported.' });
+    } catch (error) {
+      if (/** @type {Error} */ (error).name !== 'AbortError') failed(error);
+    }
+  }
+
+  /** @param {(entry: Entry) => boolean} chosen @param {string} said */
+  async function erase(chosen, said) {
+    try {
+      await db.erase(chosen);
+      set('erased', { said, sure: false, last: '' });
+      await load();
+    } catch (error) {
+      failed(error);
+    }
+  }
+}
+
+/** @typedef {ReturnType<typeof actions>} NoteActions */

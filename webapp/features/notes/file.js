@@ -1,0 +1,51 @@
+/**
+ * The record out of the phone and into it.
+ * @import {Preview, State} from '../../types.js'
+ * @import {NoteActions} from './actions.js'
+ */
+import { html } from 'lit-html';
+import { dayWords } from './words.js';
+
+const OLD_DAYS = 14;
+const MOST_SHOWN = 20;
+
+/** @param {State} state */
+export function exportIsOld({ entries, noting: { exported } }) {
+  if (!entries?.some(({ sample, gone }) => !sample && !gone)) return '';
+  if (!exported) return 'This record has never been exported.';
+  const days = Math.floor((Date.now() - Date.parse(exported)) / 86_400_000);
+  return days >= OLD_DAYS ? `The last export is ${days} days old.` : '';
+}
+
+/** @param {State} state @param {NoteActions} act */
+export function file({ entries, noting }, act) {
+  const invented = entries?.some(({ sample }) => sample);
+  return html`<p>${entries?.length ?? 0} entries on this phone${noting.exported ? `, exported ${dayWords(noting.exported)}` : ''}. Nothing leaves it unless you send it.</p>
+    <div class="does">
+      <button type="button" class="word" @click=${act.exportJson}>Export everything</button>
+      <button type="button" class="word" @click=${act.exportCsv}>Export putts as a table</button>
+      <label class="word take">Import a file<input type="file" accept=".json,.txt,.csv" @change=${(/** @type {Event} */ event) => {
+        const input = /** @type {HTMLInputElement} */ (event.target);
+        void act.look(input.files?.[0]).then(() => (input.value = ''));
+      }}></label>
+      ${invented
+        ? html`<button type="button" class="word" @click=${act.noSample}>Remove the invented player</button>`
+        : html`<button type="button" class="word" @click=${act.sample}>Load an invented player</button>`}
+    </div>
+    ${noting.preview ? shown(noting.preview, act) : ''}
+    ${noting.sure
+      ? html`<div class="sure" role="alert"><p>Delete all ${entries?.length ?? 0} entries and what they were before? Nothing brings them back but an export.</p>
+        <button type="button" class="word" @click=${act.erase}>Yes, delete everything</button> <button type="button" class="word" @click=${() => act.askErase(false)}>Keep it</button></div>`
+      : html`<button type="button" class="word" @click=${() => act.askErase(true)}>Delete everything</button>`}`;
+}
+
+/** @param {Preview} preview @param {NoteActions} act */
+function shown({ fresh, newer, kept, bad }, act) {
+  const takes = fresh.length + newer.length;
+  return html`<section class="preview" aria-live="polite"><h2>In this file</h2>
+    <p>${fresh.length} new. ${newer.length} newer than here. ${kept} here already.</p>
+    ${bad.length ? html`<p class="problem">${bad.length} do not fit and would be left out:</p><ul>${bad.slice(0, MOST_SHOWN).map((why) => html`<li>${why}</li>`)}</ul>
+      ${bad.length > MOST_SHOWN ? html`<p>and ${bad.length - MOST_SHOWN} more.</p>` : ''}` : ''}
+    ${takes ? html`<button type="button" class="word" @click=${act.take}>${bad.length ? `Take in the other ${takes}` : `Take in ${takes}`}</button>` : ''}
+    <button type="button" class="word" @click=${act.leave}>${takes ? 'Leave it' : 'Done'}</button></section>`;
+}

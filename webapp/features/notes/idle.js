@@ -1,0 +1,6 @@
+/** Notes before the first touch. @import {Noting} from '../../types.js' */
+
+/** @type {Noting} */
+export const BLANK = {
+  page: 'log', place: '', reach_m: 1.2, last: '', editing: '', before: [], only: { place: '', what: '' }, shown: 40, said: '', preview: null, sure: false, exported: '',
+};

@@ -1,0 +1,79 @@
+/**
+ * One putt in one touch: the read on screen is the intention.
+ * @import {State, PuttEntry} from '../../types.js'
+ * @import {NoteActions} from './actions.js'
+ */
+import { html } from 'lit-html';
+import { aim, distanceUnit, inUnit, smallUnit, withUnit } from '../../format.js';
+import { choice } from '../../parts/choice.js';
+import { numberField } from '../../parts/number-field.js';
+import { entryUnit } from './actions.js';
+import { pad } from '../../parts/pad.js';
+import { resultWords } from './words.js';
+
+/** @type {[string, string][]} */
+const REACHES = [['0.6', 'near'], ['1.2', 'middle'], ['3', 'far']];
+/** @type {[string, string][]} */
+export const GATES = [['', 'no gate'], ['left', 'left'], ['clean', 'clean'], ['right', 'right']];
+
+/** @param {State} state @param {NoteActions} act */
+export function log(state, act) {
+  const { putt, read, settings, noting, entries } = state;
+  const last = entries?.find(({ id, gone }) => id === noting.last && !gone);
+  const meant = read?.putt === putt ? aim(read.value, settings) : null;
+  return html`<p class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant ? html`, aim ${meant.number} ${meant.unit} ${read && read.value.aim_offset_m < 0 ? 'right' : 'left'}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</p>
+    <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
+    <p class="quiet">Or touch where it finished. The ball came from below; the cross is the pace you wanted.</p>
+    ${pad({
+      reach_m: noting.reach_m,
+      putt,
+      finishes: last?.kind === 'putt' && last.result !== 'holed' ? [last.result] : [],
+      words: 'The hole from above, to scale. Touch where the ball finished, or type it below.',
+      ringWords: (r) => withUnit(r, smallUnit(settings)),
+      onPoint: (point) => act.log(point),
+    })}
+    ${choice({ label: 'Picture', name: 'reach', value: String(noting.reach_m), options: REACHES, onValue: (value) => act.reach(Number(value)) })}
+    <form class="typed" @submit=${typed(act, state)}>
+      <label>Past (− short), ${smallUnit(settings).unit}<input name="x" inputmode="text" autocomplete="off" required></label>
+      <label>Left (− right), ${smallUnit(settings).unit}<input name="y" inputmode="text" autocomplete="off" required></label>
+      <button type="submit" class="word">Log</button>
+    </form>
+    ${last?.kind === 'putt' ? added(last, state, act) : ''}`;
+}
+
+/** @param {NoteActions} act @param {State} state @returns {(event: SubmitEvent) => void} */
+const typed = (act, { settings }) => (event) => {
+  event.preventDefault();
+  const form = /** @type {HTMLFormElement} */ (event.target);
+  const unit = smallUnit(settings);
+  const [x, y] = ['x', 'y'].map((name) => {
+    const field = /** @type {HTMLInputElement} */ (form.elements.namedItem(name));
+    const plain = Number(field.value.trim().replace(',', '.').replace('−', '-'));
+    field.setCustomValidity(field.value.trim() === '' || Number.isNaN(plain) ? 'Takes a number' : '');
+    return plain * unit.si;
+  });
+  if (!form.reportValidity()) return;
+  void act.log({ x_m: x, y_m: y });
+  form.reset();
+};
+
+/** @param {PuttEntry} last @param {State} state @param {NoteActions} act */
+function added(last, { settings, problem }, act) {
+  return html`<section class="logged" aria-live="polite">
+    <p class="logged-line"><strong>${resultWords(last.result, settings)}</strong> <button type="button" class="word" @click=${act.undo}>Undo</button></p>
+    ${choice({ label: 'Start gate', name: 'gate', value: last.gate ?? '', options: GATES, onValue: (gate) => act.add(last.id, 'gate', gate || undefined) })}
+    <div class="fields">${extras(last, settings, problem, act)}</div>
+  </section>`;
+}
+
+/** @param {PuttEntry} putt @param {State['settings']} settings @param {State['problem']} problem @param {NoteActions} act */
+export const extras = (putt, settings, problem, act) =>
+  /** @type {['line_error_deg' | 'felt_percent', string, string][]} */ ([
+    ['line_error_deg', 'Ball’s line off', 'To the left; − to the right. Leave empty if you did not check.'],
+    ['felt_percent', 'Slope you felt', 'Before you saw the number.'],
+  ]).map(([field, label, hint]) => {
+    const mine = problem?.field === field ? problem : null;
+    const unit = entryUnit(field, settings);
+    const value = putt[field];
+    return numberField({ name: field, label, hint, unit: unit.unit, value: mine?.text ?? (value === undefined ? '' : inUnit(value, unit)), message: mine?.message, onText: (text) => act.enter(putt.id, field, label, text) });
+  });

@@ -1,0 +1,27 @@
+/** @import {State} from '../../types.js' @import {NoteActions} from './actions.js' */
+import { html } from 'lit-html';
+import { edit } from './edit.js';
+import { exportIsOld, file } from './file.js';
+import { list } from './list.js';
+import { log } from './log.js';
+
+const PAGES = { log, list, file };
+const NAMES = /** @type {const} */ ([['log', 'Log a putt'], ['list', 'Notes'], ['file', 'File']]);
+
+/** @param {State} state @param {NoteActions} act */
+export function view(state, act) {
+  const { noting, entries } = state;
+  const old = exportIsOld(state);
+  return html`<main class="page notes">
+    <nav class="choice-row" aria-label="Notes">
+      ${NAMES.map(([page, name]) => html`<button type="button" class="pick" aria-pressed=${page === noting.page} @click=${() => act.turn(page)}>${name}</button>`)}
+      <a class="pick" href="#findings">Findings</a>
+    </nav>
+    <h1>${NAMES.find(([page]) => page === noting.page)?.[1]}</h1>
+    ${noting.page === 'file' ? '' : html`<label class="text-field">Place<input autocomplete="off" maxlength="200" .value=${noting.place} @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></label>`}
+    ${noting.said ? html`<p class="said" role="status">${noting.said}</p>` : ''}
+    ${entries === null ? html`<p class="quiet">Opening the record</p>` : PAGES[noting.page](state, act)}
+    ${old && noting.page !== 'file' ? html`<p class="quiet">${old} <button type="button" class="word" @click=${() => act.turn('file')}>Export</button></p>` : ''}
+    ${noting.editing ? edit(state, act) : ''}
+  </main>`;
+}

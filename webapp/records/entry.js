@@ -1,0 +1,90 @@
+/**
+ * What an entry of the record may hold, checked wherever one comes in: typed or from a file.
+ * @import {Entry} from '../types.js'
+ */
+
+/** Ranges are those of the engine. @type {Record<string, [number, number]>} */
+export const RANGES = {
+  distance_m: [0.3, 30], stimp_ft: [5, 15], slope_percent: [0, 8], fall_deg: [-360, 360], past_m: [0, 1], aim_deg: [-90, 90],
+  x_m: [-30, 30], y_m: [-30, 30], line_error_deg: [-20, 20], felt_percent: [0, 8], at_m: [0, 30],
+};
+export const GATES = ['left', 'clean', 'right'];
+const LONGEST_TEXT = 4000;
+const LONGEST_ID = 64;
+const MOST_STATIONS = 12;
+
+const NEEDED = ['distance_m', 'stimp_ft', 'past_m', 'aim_deg'];
+const OPTIONAL = ['slope_percent', 'fall_deg', 'line_error_deg', 'felt_percent'];
+
+/** @param {unknown} value @returns {value is Record<string, unknown>} */
+const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** @param {string} name @param {unknown} value */
+function checkNumber(name, value) {
+  const [low, high] = RANGES[name];
+  if (typeof value !== 'number' || !(value >= low && value <= high)) throw new Error(`${name} is ${shown(value)}; it takes a number from ${low} to ${high}`);
+  return value;
+}
+
+/** @param {string} name @param {unknown} value @param {number} longest @param {number} [shortest] */
+function checkText(name, value, longest, shortest = 0) {
+  if (typeof value !== 'string' || value.length > longest || value.length < shortest) throw new Error(`${name} is ${shown(value)}; it takes a text of ${shortest} to ${longest} characters`);
+  return value;
+}
+
+/** A time, always written alike so that times sort as texts. @param {string} name @param {unknown} value */
+function checkTime(name, value) {
+  const time = typeof value === 'string' && /^\d{4}-\d\d-\d\d/.test(value) ? Date.parse(value) : NaN;
+  if (Number.isNaN(time)) throw new Error(`${name} is ${shown(value)}; it takes a date and time as 2026-05-03T17:30:00Z`);
+  return new Date(time).toISOString();
+}
+
+/** @param {unknown} value */
+const shown = (value) => (value === undefined ? 'missing' : (JSON.stringify(value) ?? '?').slice(0, 40));
+
+/** The entry with only what belongs to it. Throws what is wrong, in words. @param {unknown} data @returns {Entry} */
+export function checked(data) {
+  if (!isRecord(data)) throw new Error('it is no entry');
+  const head = {
+    id: checkText('id', data.id, LONGEST_ID, 1),
+    at: checkTime('at', data.at),
+    changed: checkTime('changed', data.changed ?? data.at),
+    place: checkText('place', data.place ?? '', LONGEST_TEXT),
+    text: checkText('text', data.text ?? '', LONGEST_TEXT),
+    ...(data.sample === true ? { sample: true } : {}),
+    ...(data.gone === true ? { gone: true } : {}),
+  };
+  if (data.kind === 'note') return { kind: 'note', ...head };
+  if (data.kind !== 'putt') throw new Error(`kind is ${shown(data.kind)}; it takes putt or note`);
+  const numbers = Object.fromEntries([
+    ...NEEDED.map((name) => [name, checkNumber(name, data[name])]),
+    ...OPTIONAL.filter((name) => data[name] !== undefined).map((name) => [name, checkNumber(name, data[name])]),
+  ]);
+  const { stations, result, gate } = data;
+  if (stations === undefined ? numbers.slope_percent === undefined || numbers.fall_deg === undefined : numbers.slope_percent !== undefined || numbers.fall_deg !== undefined)
+    throw new Error('a putt takes slope_percent and fall_deg, or stations in their place');
+  if (gate !== undefined && !GATES.includes(/** @type {string} */ (gate))) throw new Error(`gate is ${shown(gate)}; it takes ${GATES.join(', ')}`);
+  const putt = {
+    kind: 'putt', ...head, ...numbers, ...(gate === undefined ? {} : { gate }),
+    ...(stations === undefined ? {} : { stations: checkStations(stations, numbers.distance_m) }),
+    result: result === 'holed' ? result : checkFinish(result),
+  };
+  return /** @type {Entry} */ (/** @type {unknown} */ (putt));
+}
+
+/** @param {unknown} result */
+function checkFinish(result) {
+  if (!isRecord(result)) throw new Error(`result is ${shown(result)}; it takes holed, or x_m and y_m`);
+  return { x_m: checkNumber('x_m', result.x_m), y_m: checkNumber('y_m', result.y_m) };
+}
+
+/** @param {unknown} list @param {number} distance_m */
+function checkStations(list, distance_m) {
+  if (!Array.isArray(list) || !list.length || list.length > MOST_STATIONS) throw new Error(`stations takes a list of 1 to ${MOST_STATIONS}`);
+  const stations = list.map((each) => {
+    if (!isRecord(each)) throw new Error('each of stations takes at_m, slope_percent and fall_deg');
+    return Object.fromEntries(['at_m', 'slope_percent', 'fall_deg'].map((name) => [name, checkNumber(name, each[name])]));
+  });
+  if (stations.some(({ at_m }, i) => at_m > distance_m || (i && at_m - stations[i - 1].at_m < 0.01))) throw new Error('stations take rising at_m, up to distance_m');
+  return stations;
+}
