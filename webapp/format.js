@@ -25,6 +25,12 @@ export const smallUnit = (settings) =>
     ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
     : { name: 'inches', unit: 'in', si: INCH_M, digits: 0 };
 
+/** How far apart dots of chalk are, and the unit in which their places are told. @param {Settings} settings @returns {{si: number, shown: Unit}} */
+export const chalkStep = (settings) =>
+  metric(settings)
+    ? { si: 0.25, shown: { name: 'metres', unit: 'm', si: 1, digits: 2 } }
+    : { si: FOOT_M, shown: { name: 'feet', unit: 'ft', si: FOOT_M, digits: 0 } };
+
 /** @param {Settings} settings @returns {Unit} */
 export const distanceUnit = (settings) => DISTANCE[settings.distance](settings);
 
@@ -45,6 +51,11 @@ const FIELD_UNITS = {
 
 /** @param {string} field a field of the wire or of the settings @param {Settings} settings */
 export const unitOf = (field, settings) => FIELD_UNITS[field](settings);
+
+const FILM_DIAGONAL_MM = Math.hypot(36, 24);
+
+/** Vertical field of view, degrees, of a lens whose focal length is told as for 35 mm film. @param {number} lens_mm @param {{width: number, height: number}} picture */
+export const fieldOfView = (lens_mm, { width, height }) => (360 / Math.PI) * Math.atan((height / Math.hypot(width, height)) * (FILM_DIAGONAL_MM / 2 / lens_mm));
 
 /** The number without trailing noughts, with a true minus. @param {number} value @param {number} digits */
 export const number = (value, digits) => String(Number(value.toFixed(digits)) || 0).replace('-', '−');

@@ -11,19 +11,21 @@ import { IDLE } from './features/calibrate/idle.js';
 import { STILL } from './features/practice/idle.js';
 import { practice } from './features/practice/index.js';
 import { calibrate } from './features/calibrate/index.js';
+import { UNSEEN } from './features/sight/idle.js';
+import { sight } from './features/sight/index.js';
 import { BLANK } from './features/notes/idle.js';
 import { notes } from './features/notes/index.js';
 import { findings } from './features/findings/index.js';
 import { settings } from './features/settings/index.js';
 import { about } from './features/about/index.js';
 
-const FEATURES = [read, practice, calibrate, notes, findings, settings, about];
+const FEATURES = [read, sight, practice, calibrate, notes, findings, settings, about];
 
 const screen = () => location.hash.slice(1) || 'read';
 const store = createStore({
   ...load(),
   screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
-  calibrating: IDLE, practising: STILL, entries: null, noting: BLANK, findings: null, hand: 'right',
+  calibrating: IDLE, sighting: UNSEEN, practising: STILL, entries: null, noting: BLANK, findings: null, hand: 'right',
   presets: [], costs: null, refusal: null, closed: null, problem: null,
   engine: { kind: 'starting' }, restarted: false, updateWaits: false, canInstall: false,
 });

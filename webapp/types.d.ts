@@ -98,6 +98,47 @@ export interface Calibration {
   eye: Trial[];
 }
 
+/** What the line's screen keeps: heights of the eye and how far it is behind the ball, the lens where a picture does not tell
+    it, the camera's lean, and the trial of a ramp. */
+export interface Sighted {
+  eye: 'standing' | 'crouching';
+  standing_m: number;
+  crouching_m: number;
+  back_m: number;
+  lens_mm: number;
+  roll_deg: number;
+  height_m: number | null;
+  rolled_m: number | null;
+}
+
+/** A photograph and what was touched on it, as shares of its width and height. */
+export interface Photo {
+  picture: HTMLCanvasElement;
+  /** What the file tells of its lens, as for 35 mm film. */
+  lens_mm: number | null;
+  ball: [number, number] | null;
+  hole: [number, number] | null;
+}
+
+/** An answer with what was asked. */
+type WithAsked<Name extends keyof Engine.Asks> = Engine.Asks[Name]['value'] & { asked: Engine.Asks[Name]['request'] };
+export type Seen = { [Name in 'view' | 'chalk' | 'ramp' | 'camera']: WithAsked<Name> };
+
+/** The line's screen as it stands; gone with the page. */
+export interface Sighting {
+  part: 'view' | 'photo' | 'chalk' | 'ramp' | 'send';
+  stand: 'ball' | 'low' | 'hole';
+  size: { width: number; height: number };
+  sound: boolean;
+  photo: Photo | null;
+  photoProblem: string;
+  /** A putt that came by a link; null where the link was damaged. */
+  sent: { putt: Putt | null; read: Read | null; problem: string } | null;
+  told: string;
+  answers: Partial<Seen>;
+  refusals: Partial<Record<keyof Seen, string>>;
+}
+
 /** A felt slope that the putt in hand was given, with its correction. */
 export interface Felt extends Engine.FeltAnswer {
   felt_percent: number;
@@ -281,6 +322,8 @@ export interface State {
   practising: Practising;
   calibration: Calibration;
   calibrating: Calibrating;
+  sighted: Sighted;
+  sighting: Sighting;
   felt: Felt | null;
   screen: string;
   sheet: Sheet;

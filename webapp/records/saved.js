@@ -7,7 +7,7 @@ import { restore, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
 const PAUSE_MS = 300;
-const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'felt', 'practice']);
+const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'sighted', 'felt', 'practice']);
 
 export function load() {
   try {

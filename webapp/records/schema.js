@@ -1,8 +1,8 @@
 /**
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
- * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Felt, Practice, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'felt' | 'practice'>} Saved
+ * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice'>} Saved
  */
 
 export const SCHEMA = 1;
@@ -24,6 +24,9 @@ const PRACTICE = {
   minutes: 20, place: 'room', at_hand: ['level_floor'], blocks: [], run: null, finished: [], spoken: false, strokes: [], lie_deg: 70, length_m: 0.864,
   tempo: { forward_s: 0.3, ratio: 2, rest_s: 2.4, strokes: 20, volume: 0.8, muted: false, vibrate: true, delay_s: 0 },
 };
+
+/** @type {Sighted} */
+const SIGHTED = { eye: 'standing', standing_m: 1.6, crouching_m: 0.7, back_m: 2, lens_mm: 26, roll_deg: 0, height_m: null, rolled_m: null };
 
 /** @param {unknown} value @returns {value is Record<string, unknown>} */
 const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -62,6 +65,9 @@ const CALIBRATION_CHECKS = {
   rolls: listOf({ distance_m: isNumber, time_s: isNumber, way: oneOf('out', 'back') }),
   ball: oneOf('rolled', 'putted'), place: isText, home_stimp_ft: isNumber, feet: isTrials, eye: isTrials,
   speeds: listOf({ place: isText, date: isText, stimp_ft: isNumber, stimp_sd_ft: (sd) => sd === null || isNumber(sd) }),
+};
+const SIGHTED_CHECKS = {
+  eye: oneOf('standing', 'crouching'), standing_m: isNumber, crouching_m: isNumber, back_m: isNumber, lens_mm: isNumber, roll_deg: isNumber, height_m: isNumber, rolled_m: isNumber,
 };
 const FELT_CHECKS = { felt_percent: isNumber, fall: isFall, slope_percent: isNumber, slope_sd_percent: isNumber, correction_percent: isNumber, trials: isNumber };
 
@@ -113,6 +119,7 @@ export function restore(data) {
     cautioned: saved.cautioned === true,
     calibration: kept(saved.calibration, CALIBRATION, CALIBRATION_CHECKS),
     practice: practised(kept(saved.practice, PRACTICE, PRACTICE_CHECKS)),
+    sighted: kept(saved.sighted, SIGHTED, SIGHTED_CHECKS),
     felt: fits(saved.felt, FELT_CHECKS) ? /** @type {Felt} */ (/** @type {unknown} */ (saved.felt)) : null,
   };
 }

@@ -1,0 +1,23 @@
+/** A picture file as pixels, upright and small enough to work on: a phone's largest would not fit beside the app. */
+
+const LONGEST_PX = 1600;
+
+/** @param {File} file @returns {Promise<HTMLCanvasElement>} */
+export async function openPicture(file) {
+  const address = URL.createObjectURL(file);
+  try {
+    const image = new Image();
+    image.src = address;
+    // The browser turns it upright by what the file says of its orientation
+    await image.decode();
+    const scale = Math.min(1, LONGEST_PX / Math.max(image.naturalWidth, image.naturalHeight));
+    const canvas = document.createElement('canvas');
+    canvas.width = Math.round(image.naturalWidth * scale);
+    canvas.height = Math.round(image.naturalHeight * scale);
+    canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height);
+    image.src = '';
+    return canvas;
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+}

@@ -1,0 +1,98 @@
+/**
+ * What a touch on the line's screen can do.
+ * @import {App} from '../../app.js'
+ * @import {Sighted, Sighting} from '../../types.js'
+ */
+import { lensOf } from '../../device/exif.js';
+import { openPicture } from '../../device/picture.js';
+import { give } from '../../device/share.js';
+import { doesNotFit, fromText } from '../../format.js';
+import { FIELDS } from './fields.js';
+import { addressOf } from './link.js';
+import { drawn } from './overlay.js';
+
+const JPEG_QUALITY = 0.9;
+
+/** @param {App} app */
+export function actions({ store, engine }) {
+  /** @param {string} action @param {Partial<Sighting>} patch */
+  const set = (action, patch) => store.change(action, { sighting: { ...store.state.sighting, ...patch }, problem: null });
+
+  return {
+    /** @param {Sighting['part']} part */
+    show: (part) => set(`show ${part}`, { part, told: '' }),
+    /** @param {Sighting['stand']} stand */
+    standAt: (stand) => set(`stand at ${stand}`, { stand }),
+    /** @param {Sighted['eye']} eye */
+    hold: (eye) => store.change(`eye ${eye}`, { sighted: { ...store.state.sighted, eye } }),
+    /** @param {boolean} sound */
+    hear: (sound) => set('sound', { sound }),
+    /** @param {Sighting['size']} size */
+    sized: (size) => set('size view', { size }),
+    /** @param {keyof typeof FIELDS} name @param {string} text */
+    enter(name, text) {
+      const { settings, sighted } = store.state;
+      const { label, unit, low, high } = FIELDS[name];
+      const said = unit(settings);
+      const value = fromText(text, said);
+      if (!(value >= low - 1e-9 && value <= high + 1e-9))
+        return store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, said) } });
+      store.change(`enter ${name}`, { sighted: { ...sighted, [name]: value }, problem: null });
+    },
+    /** The ramp as if it lost nothing. */
+    forgetTrial: () => store.change('forget trial', { sighted: { ...store.state.sighted, height_m: null, rolled_m: null }, problem: null }),
+
+    /** @param {File} file */
+    async choosePhoto(file) {
+      set('open photo', { photoProblem: '', told: 'Opening the photograph' });
+      try {
+        const [picture, lens_mm] = await Promise.all([openPicture(file), lensOf(file)]);
+        set('photo', { photo: { picture, lens_mm, ball: null, hole: null }, told: '' });
+      } catch {
+        set('no photo', { photoProblem: `“${file.name}” is no picture that this phone can open. Another one will do, as JPEG or PNG.`, told: '' });
+      }
+    },
+    /** @param {'ball' | 'hole'} mark @param {[number, number]} at as shares of the picture */
+    mark(mark, at) {
+      const { photo } = store.state.sighting;
+      if (photo) set(`mark ${mark}`, { photo: { ...photo, [mark]: at.map((share) => Math.max(0, Math.min(1, share))) } });
+    },
+    again() {
+      const { photo } = store.state.sighting;
+      if (photo) set('mark again', { photo: { ...photo, ball: null, hole: null }, answers: { ...store.state.sighting.answers, camera: undefined } });
+    },
+    dropPhoto: () => set('drop photo', { photo: null, answers: { ...store.state.sighting.answers, camera: undefined } }),
+    async givePhoto() {
+      const canvas = drawn(store.state);
+      if (!canvas) return;
+      /** @type {Blob | null} */
+      const blob = await new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', JPEG_QUALITY));
+      if (blob) set('give photo', { told: await give(new File([blob], 'borrowline.jpg', { type: 'image/jpeg' })) });
+    },
+
+    async giveLink() {
+      set('give link', { told: await give(addressOf(store.state.putt)) });
+    },
+    /** What came by a link, tried on the engine: it never takes the place of the putt in hand by itself. @param {Sighting['sent'] & object} sent */
+    async receive(sent) {
+      set('a putt came', { part: 'send', sent });
+      if (!sent.putt) return;
+      try {
+        const read = await engine.ask('read', sent.putt);
+        set('its read', { sent: { ...sent, read } });
+      } catch (error) {
+        const { code, message } = /** @type {{code: string, message: string}} */ (error);
+        set('it has none', { sent: code === 'runs_away' ? { ...sent, problem: message } : { putt: null, read: null, problem: message } });
+      }
+    },
+    take() {
+      const { sent } = store.state.sighting;
+      if (!sent?.putt) return;
+      store.change('take the putt', { putt: sent.putt, station: 0, sighting: { ...store.state.sighting, sent: null } });
+      location.hash = 'read';
+    },
+    leave: () => set('leave the putt', { sent: null }),
+  };
+}
+
+/** @typedef {ReturnType<typeof actions>} SightActions */
