@@ -10,7 +10,7 @@ from typing import Any
 from environment import NODE_PACKAGES, SetupError
 
 # from 'x', import 'x', import('x') and import.meta.resolve('x')
-SPECIFIER = re.compile(r"""(\bfrom\s*|\bimport\s*\(?\s*|\bimport\.meta\.resolve\(\s*)(["'])([^"'\n]+)\2""")
+SPECIFIER = re.compile(r"""(\bfrom\s*|\bimport\s*\(?\s*|\bimport\.meta\.resolve\(\s*)(["'])([^"'\s,]+)\2""")
 CONDITIONS = ("browser", "import", "default")
 
 
