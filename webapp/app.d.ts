@@ -7,10 +7,11 @@ export interface App {
   engine: Pick<Engine, 'ask' | 'latest'>;
 }
 
-/** A feature: a word in the bottom row and a screen. */
+/** A feature: a screen, and its word in the bottom row, or the feature within which it is found. */
 export interface Feature {
   id: string;
-  label: string;
+  label?: string;
+  within?: string;
   view(): unknown;
   /** Called after each drawing of its screen. */
   drawn?(root: HTMLElement): void;

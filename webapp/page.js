@@ -20,7 +20,7 @@ export const page = (state, features, shown, act) => html`
     ${state.updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
     ${state.canInstall && state.cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait') : ''}
     <nav class="screens" aria-label="Screens">
-      ${features.filter(({ label }) => label).map(({ id, label }) => html`<a href="#${id}" aria-current=${id === shown.id ? 'page' : 'false'}>${label}</a>`)}
+      ${features.filter(({ label }) => label).map(({ id, label }) => html`<a href="#${id}" aria-current=${id === (shown.within ?? shown.id) ? 'page' : 'false'}>${label}</a>`)}
     </nav>
   </footer>`;
 

@@ -28,7 +28,7 @@ def test_the_read_fits(phone: Any, putt: dict[str, float]) -> None:
     page = phone.ready(putt=putt, settings={"aim": "arm", "distance": "paces"})
     for screen in ("Read", "Settings", "About"):
         page.get_by_role("link", name=screen).click()
-        page.wait_for_function("screen => document.querySelector('[aria-current=page]').textContent === screen", arg=screen)
+        page.wait_for_function("screen => location.hash === '#' + screen.toLowerCase()", arg=screen)
         assert page.evaluate("document.documentElement.scrollWidth <= innerWidth")
         assert page.evaluate(OVERFLOWING) == []
         assert page.evaluate(SMALL) == []

@@ -95,6 +95,7 @@ def test_the_caution_is_said_once(phone: Any) -> None:
     page.reload()
     page.locator(".answer").wait_for()
     expect(caution).to_have_count(0)
+    page.get_by_role("link", name="Settings").click()
     page.get_by_role("link", name="About").click()
     expect(page.get_by_text("Rule 4.3a of the Rules of Golf")).to_be_visible()
 

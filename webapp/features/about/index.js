@@ -17,4 +17,4 @@ const page = html`<main class="page prose" tabindex="0">
 </main>`;
 
 /** @param {App} _app @returns {Feature} */
-export const about = (_app) => ({ id: 'about', label: 'About', view: () => page });
+export const about = (_app) => ({ id: 'about', within: 'settings', view: () => page });

@@ -44,5 +44,5 @@ export function findings(app) {
   store.subscribe((state, before) => {
     if (state.screen !== before.screen || state.entries !== before.entries || state.hand !== before.hand) void act.ask();
   });
-  return { id: 'findings', label: '', view: () => view(store.state, act) };
+  return { id: 'findings', within: 'notes', view: () => view(store.state, act) };
 }

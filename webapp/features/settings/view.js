@@ -34,5 +34,6 @@ export function view({ settings, problem }, act) {
       const mine = problem?.field === name ? problem : null;
       return numberField({ name, label, hint, unit: unit.unit, value: mine?.text ?? inUnit(settings[name], unit), message: mine?.message, onText: (text) => act.enter(name, label, text) });
     })}</div>
+    <a class="word" href="#about">About Borrowline</a>
   </main>`;
 }
