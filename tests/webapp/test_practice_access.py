@@ -17,7 +17,7 @@ CLIPPED = """() => [...document.querySelectorAll('h1, p, span, button, a, label,
     const clips = element.scrollWidth > element.clientWidth + 1 && getComputedStyle(element).display !== 'inline';
     return clips || box.left < -0.5 || box.right > innerWidth + 0.5;
   }).map(element => element.outerHTML.slice(0, 100))"""
-SMALL = """() => [...document.querySelectorAll('button, a, input, summary, [role=slider]')]
+SMALL = """() => [...document.querySelectorAll('main :is(button, a, input, summary, [role=slider])')]
   .map(element => [element.outerHTML.slice(0, 80), element.getBoundingClientRect()])
   .filter(([, box]) => box.width && (box.width < 43.5 || box.height < 43.5)).map(([html]) => html)"""
 
