@@ -231,6 +231,8 @@ export interface Practice {
   minutes: number;
   place: Engine.PlanFields['place'];
   at_hand: Thing[];
+  /** How much work each skill needs, as the last findings had it; empty for even. */
+  weights: NonNullable<Engine.PlanFields['weights']>;
   blocks: Block[];
   run: Run | null;
   finished: Finished[];

@@ -1,6 +1,7 @@
 /**
  * What the practice screen asks of the engine, and when: each answer follows what it hangs on.
  * @import {App} from '../../app.js'
+ * @import {CostAnswer} from '../../engine/protocol.js'
  * @import {Practising, State} from '../../types.js'
  */
 import { unitless } from './words.js';
@@ -11,6 +12,14 @@ export const GATE_AT_M = 0.3048;
 export const EYES_LEFT_M = 0.02;
 
 const SCHEDULE = /** @type {const} */ (['forward_s', 'ratio', 'rest_s', 'strokes']);
+
+/** A skill weighs what it costs; tempo, which no putt tells, as much as the others do on average. @param {CostAnswer[]} costs */
+function weighed(costs) {
+  if (!costs.length) return {};
+  const known = costs.map(({ skill, putts_per_100 }) => /** @type {const} */ ([skill, Math.max(0, putts_per_100)]));
+  const tempo = known.reduce((sum, [, weight]) => sum + weight, 0) / known.length;
+  return { alignment: 0, start_line: 0, pace: 0, reading: 0, ...Object.fromEntries(known), tempo };
+}
 
 /** @param {App} app */
 export function asks({ store, engine }) {
@@ -30,9 +39,10 @@ export function asks({ store, engine }) {
 
   const askPlan = () =>
     ask('plan', async () => {
-      const { minutes, place, at_hand } = store.state.practice;
-      const plan = await engine.latest('plan', { minutes, place, at_hand });
-      if (plan) store.change('plan', { practice: { ...store.state.practice, blocks: plan.blocks } });
+      const { minutes, place, at_hand, weights } = store.state.practice;
+      const plan = await engine.latest('plan', { minutes, place, at_hand, weights });
+      // A session that has begun keeps the plan it began with
+      if (plan && !store.state.practice.run) store.change('plan', { practice: { ...store.state.practice, blocks: plan.blocks } });
       return undefined;
     });
   const askTempo = () =>
@@ -75,7 +85,8 @@ export function asks({ store, engine }) {
       if (!p.blocks.length) void askPlan();
       if (!now.tempo) void askTempo();
     }
-    if (p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
+    if (state.findings && state.findings !== before.findings) store.change('weigh skills', { practice: { ...p, weights: weighed(state.findings.value.costs) } });
+    if ((was.run && !p.run) || p.weights !== was.weights || p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
     if (SCHEDULE.some((name) => p.tempo[name] !== was.tempo[name])) void askTempo();
     const figures = now.drill !== then.drill || now.page !== then.page || now.drills !== then.drills || p.lie_deg !== was.lie_deg || p.length_m !== was.length_m;
     if (figures && (now.page === 'drill' || now.page === 'strip' || now.page === 'run')) askFigures(state);
