@@ -19,7 +19,6 @@ SLOPE_PERCENT = 0.1  # what a level promises
 FALL_DEG = 5
 SETTLE_MS = 10_000
 TOLD_MS = 350  # the page tells a new mean four times a second
-SAVED = "JSON.parse(localStorage.borrowline ?? 'null')"
 
 
 class Sensor:
@@ -46,8 +45,9 @@ def sensor(phone: Any) -> Sensor:
 
 
 def saved(page: Page, script: str) -> Any:
-    page.wait_for_timeout(500)
-    return page.evaluate(f"({SAVED}).{script}")
+    """A part of the record; a page that is put away keeps it at once."""
+    page.evaluate("dispatchEvent(new Event('pagehide'))")
+    return page.evaluate(f"JSON.parse(localStorage.borrowline ?? 'null').{script}")
 
 
 def shown(page: Page) -> tuple[float, float]:

@@ -13,12 +13,12 @@ ROLLS = [
     {"distance_m": 5.6, "time_s": 4.2, "way": "back"},
     {"distance_m": 6.0, "time_s": 4.65, "way": "out"},
 ]
-SAVED = "JSON.parse(localStorage.borrowline ?? 'null')"
 
 
 def saved(page: Page, script: str) -> Any:
-    page.wait_for_timeout(500)
-    return page.evaluate(f"({SAVED}).{script}")
+    """A part of the record; a page that is put away keeps it at once."""
+    page.evaluate("dispatchEvent(new Event('pagehide'))")
+    return page.evaluate(f"JSON.parse(localStorage.borrowline ?? 'null').{script}")
 
 
 def show(phone: Any, part: str, **record: Any) -> Page:

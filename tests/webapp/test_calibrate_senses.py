@@ -38,8 +38,9 @@ SMALL = """() => [...document.querySelectorAll('main button, main input')]
 
 
 def saved(page: Page, script: str) -> Any:
-    page.wait_for_timeout(500)
-    return page.evaluate(f"(JSON.parse(localStorage.borrowline ?? 'null')).{script}")
+    """A part of the record; a page that is put away keeps it at once."""
+    page.evaluate("dispatchEvent(new Event('pagehide'))")
+    return page.evaluate(f"JSON.parse(localStorage.borrowline ?? 'null').{script}")
 
 
 def show(phone: Any, part: str, **record: Any) -> Page:
