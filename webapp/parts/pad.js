@@ -27,7 +27,7 @@ export function pad({ reach_m, putt, finishes, words, ringWords, onPoint }) {
     onPoint?.({ x_m: Number(((SIZE * ABOVE - down) / scale).toFixed(3)), y_m: Number(((SIZE / 2 - left) / scale).toFixed(3)) });
   };
   const rings = Array.from({ length: RINGS }, (_, i) => ((i + 1) * reach_m) / RINGS);
-  return html`<svg class="pad" role="img" aria-label=${words} viewBox="0 0 ${SIZE} ${SIZE}" @click=${onPoint ? touch : null}>
+  return html`<div class="pad-frame"><svg class="pad" role="img" aria-label=${words} viewBox="0 0 ${SIZE} ${SIZE}" @click=${onPoint ? touch : null}>
     ${rings.map((r) => svg`<circle class="pad-ring" cx=${hx} cy=${hy} r=${r * scale}></circle><text class="pad-text" x=${hx + 4} y=${hy + r * scale - 4}>${ringWords(r)}</text>`)}
     <path class="pad-line" d="M${hx} ${SIZE}V0"></path>
     <path class="pad-meant" d="M${hx - 7} ${past}h14M${hx} ${past - 7}v14"></path>
@@ -36,5 +36,5 @@ export function pad({ reach_m, putt, finishes, words, ringWords, onPoint }) {
       const [cx, cy] = px(x_m, y_m);
       return svg`<circle class="ball" cx=${cx} cy=${cy} r=${Math.max(3, (BALL_M / 2) * scale)}></circle>`;
     })}
-  </svg>`;
+  </svg></div>`;
 }

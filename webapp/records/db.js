@@ -17,6 +17,10 @@ const STRICT = /** @type {const} */ ({ durability: 'strict' });
  * @property {{key: string, value: {id: string, value: string}}} marks
  * @typedef {DBSchema & Tables} Schema
  */
+/**
+ * @template {'entries' | 'before'} Name
+ * @typedef {import('idb').IDBPObjectStore<Schema, ('entries' | 'before')[], Name, 'readwrite'>} Table
+ */
 
 /** @type {Promise<IDBPDatabase<Schema>> | undefined} */
 let opened;
@@ -58,28 +62,45 @@ export async function readBefore(id) {
 /** @returns {Promise<Entry[]>} */
 export const readAllBefore = async () => (await open()).getAll('before');
 
+/**
+ * One transaction over entries and what they were: all of it or nothing.
+ * @param {(kept: Table<'entries'>, past: Table<'before'>) => Promise<void>} work
+ */
+async function whole(work) {
+  const tx = (await open()).transaction(/** @type {('entries' | 'before')[]} */ (['entries', 'before']), 'readwrite', STRICT);
+  try {
+    await Promise.all([work(tx.objectStore('entries'), tx.objectStore('before')), tx.done]);
+  } catch (error) {
+    abort(tx);
+    throw error;
+  }
+  news.postMessage('written');
+}
+
+/** @param {{abort: () => void, done: Promise<void>}} tx */
+function abort(tx) {
+  tx.done.catch(() => {});
+  try {
+    tx.abort();
+  } catch {
+    // the browser has done so already
+  }
+}
+
 /** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere */
 export async function write(entries, before = []) {
-  const tx = (await open()).transaction(['entries', 'before'], 'readwrite', STRICT);
-  const kept = tx.objectStore('entries');
-  const past = tx.objectStore('before');
-  for (const entry of entries) {
-    const old = await kept.get(entry.id);
-    if (old && old.changed !== entry.changed) void past.put(old);
-    void kept.put(entry);
-  }
-  for (const entry of before) void past.put(entry);
-  await tx.done;
-  news.postMessage('written');
+  await whole(async (kept, past) => {
+    const olds = await Promise.all(entries.map(({ id }) => kept.get(id)));
+    const moved = olds.filter((old, i) => old && old.changed !== entries[i].changed);
+    await Promise.all([...moved.map((old) => past.put(/** @type {Entry} */ (old))), ...before.map((entry) => past.put(entry)), ...entries.map((entry) => kept.put(entry))]);
+  });
 }
 
 /** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen */
 export async function erase(chosen) {
-  const tx = (await open()).transaction(['entries', 'before'], 'readwrite', STRICT);
-  for (const name of /** @type {const} */ (['entries', 'before']))
-    for await (const cursor of tx.objectStore(name)) if (chosen(cursor.value)) void cursor.delete();
-  await tx.done;
-  news.postMessage('erased');
+  await whole(async (kept, past) => {
+    for (const table of [kept, past]) for await (const cursor of table.iterate()) if (chosen(cursor.value)) await cursor.delete();
+  });
 }
 
 /** @param {string} id */

@@ -1,6 +1,6 @@
 /** An invented player at invented clubs over two months, to look at. Rolled once by the tests' own equations. */
 
-const PLACES = ['Larkmoor (invented)', 'Quill Bay (invented)'];
+const PLACES = ['Larkmoor', 'Quill Bay'];
 const DAY_MS = 86_400_000;
 const PUTT_MS = 90_000;
 

@@ -20,7 +20,7 @@ export function exportIsOld({ entries, noting: { exported } }) {
 /** @param {State} state @param {NoteActions} act */
 export function file({ entries, noting }, act) {
   const invented = entries?.some(({ sample }) => sample);
-  return html`<p>${entries?.length ?? 0} entries on this phone${noting.exported ? `, exported ${dayWords(noting.exported)}` : ''}. Nothing leaves it unless you send it.</p>
+  return html`<h1>The record as a file</h1><p>${entries?.length ?? 0} entries on this phone${noting.exported ? `, exported ${dayWords(noting.exported)}` : ''}. Nothing leaves it unless you send it.</p>
     <div class="does">
       <button type="button" class="word" @click=${act.exportJson}>Export everything</button>
       <button type="button" class="word" @click=${act.exportCsv}>Export putts as a table</button>

@@ -24,6 +24,7 @@ export function list({ entries, noting, settings }, act) {
   const places = [...new Set((entries ?? []).map(({ place }) => place).filter(Boolean))].sort();
   const found = (entries ?? []).filter((entry) => fits(entry, noting.only));
   return html`
+    <h1>Notes</h1>
     <form class="note" @submit=${(/** @type {SubmitEvent} */ event) => {
       event.preventDefault();
       const form = /** @type {HTMLFormElement} */ (event.target);
@@ -40,7 +41,7 @@ export function list({ entries, noting, settings }, act) {
     <ul class="entries">${found.slice(0, noting.shown).map(
       (entry) => html`<li><button type="button" class="entry" @click=${() => act.edit(entry.id)}>
         <span class="entry-what">${entryWords(entry, settings)}</span>
-        <span class="quiet">${dayWords(entry.at)} ${timeWords(entry.at)}${entry.place ? ` · ${entry.place}` : ''}${entry.sample ? ' · invented' : ''}</span>
+        <span class="quiet">${dayWords(entry.at)} ${timeWords(entry.at)}${entry.place ? ` · ${entry.place}` : ''}${entry.sample ? ', invented' : ''}</span>
       </button></li>`,
     )}</ul>
     ${found.length > noting.shown ? html`<button type="button" class="word" @click=${act.more}>Show more</button>` : ''}`;

@@ -21,9 +21,9 @@ export function log(state, act) {
   const { putt, read, settings, noting, entries } = state;
   const last = entries?.find(({ id, gone }) => id === noting.last && !gone);
   const meant = read?.putt === putt ? aim(read.value, settings) : null;
-  return html`<p class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant ? html`, aim ${meant.number} ${meant.unit} ${read && read.value.aim_offset_m < 0 ? 'right' : 'left'}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</p>
+  return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant ? html`, aim ${meant.number} ${meant.unit} ${read && read.value.aim_offset_m < 0 ? 'right' : 'left'}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>
     <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
-    <p class="quiet">Or touch where it finished. The ball came from below; the cross is the pace you wanted.</p>
+    <p class="quiet">Or touch where it finished. The cross is the pace wanted.</p>
     ${pad({
       reach_m: noting.reach_m,
       putt,

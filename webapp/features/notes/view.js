@@ -17,10 +17,9 @@ export function view(state, act) {
       ${NAMES.map(([page, name]) => html`<button type="button" class="pick" aria-pressed=${page === noting.page} @click=${() => act.turn(page)}>${name}</button>`)}
       <a class="pick" href="#findings">Findings</a>
     </nav>
-    <h1>${NAMES.find(([page]) => page === noting.page)?.[1]}</h1>
-    ${noting.page === 'file' ? '' : html`<label class="text-field">Place<input autocomplete="off" maxlength="200" .value=${noting.place} @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></label>`}
     ${noting.said ? html`<p class="said" role="status">${noting.said}</p>` : ''}
     ${entries === null ? html`<p class="quiet">Opening the record</p>` : PAGES[noting.page](state, act)}
+    ${noting.page === 'file' ? '' : html`<label class="text-field">Place of what you log<input autocomplete="off" maxlength="200" .value=${noting.place} @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></label>`}
     ${old && noting.page !== 'file' ? html`<p class="quiet">${old} <button type="button" class="word" @click=${() => act.turn('file')}>Export</button></p>` : ''}
     ${noting.editing ? edit(state, act) : ''}
   </main>`;

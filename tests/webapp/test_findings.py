@@ -1,0 +1,105 @@
+"""The honest answer on the screen: in words, drawn, and in tables."""
+
+import re
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+import environment
+
+AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
+PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
+FITS = "document.documentElement.scrollWidth <= innerWidth"
+
+
+def with_the_sample(phone: Any, **saved: Any) -> Page:
+    page: Page = phone.open("#notes", putt=PUTT, **saved)
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Load an invented player").click()
+    expect(page.get_by_text("An invented player is loaded.")).to_be_visible()
+    return page
+
+
+def found(page: Page) -> Page:
+    page.goto(page.url.split("#")[0] + "#findings")
+    expect(page.locator(".findings h2").first).to_be_visible(timeout=60_000)
+    return page
+
+
+def test_the_dearest_fault_stands_first_with_its_range(phone: Any) -> None:
+    page = found(with_the_sample(phone))
+    expect(page.get_by_role("heading", level=1)).to_contain_text(re.compile("Reading costs you most: \\d+ putts in 100"))
+    expect(page.get_by_text("The invented player is among them.")).to_be_visible()
+    rows = page.locator("table").first.locator("tbody tr")
+    costs = [float(text) for text in rows.locator("td:nth-child(2)").all_inner_texts()]
+    assert costs == sorted(costs, reverse=True)
+    assert len(costs) == 4
+    expect(page.locator("section").filter(has_text="Reading").get_by_text("too little break")).to_be_visible()
+    # each chart has its words, and a table or a sentence
+    for chart in page.locator("svg[role=img]").all():
+        assert len(chart.get_attribute("aria-label") or "") > 30
+
+
+def test_nothing_is_claimed_of_nothing(phone: Any) -> None:
+    page = found(phone.open("#findings", putt=PUTT))
+    expect(page.get_by_role("heading", level=1)).to_have_text("Log putts, and this says what costs you most.")
+    expect(page.get_by_text("Not enough yet").first).to_be_visible()
+    expect(page.locator("table")).to_have_count(0)
+
+
+def test_the_other_hand_pushes_what_this_one_pulls(phone: Any) -> None:
+    page = found(with_the_sample(phone))
+    expect(page.get_by_text("left, a pull")).to_be_visible()
+    page.get_by_label("left-handed").check(force=True)
+    expect(page.get_by_text("left, a push")).to_be_visible(timeout=30_000)
+    page.reload()
+    expect(page.get_by_text("left, a push")).to_be_visible(timeout=60_000)
+
+
+def test_a_new_putt_changes_the_answer(phone: Any) -> None:
+    page = found(with_the_sample(phone))
+    before = page.get_by_text("From the newest").inner_text()
+    page.get_by_role("link", name="Notes").first.click()
+    page.get_by_role("button", name="Log a putt").click()
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible(timeout=30_000)
+    found(page)
+    expect(page.get_by_text("From the newest")).not_to_have_text(before)
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_axe_finds_nothing(phone: Any, theme: str) -> None:
+    page = with_the_sample(phone, settings={"theme": theme})
+
+    def clean() -> None:
+        page.evaluate(AXE)
+        assert (
+            page.evaluate(
+                "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag22aa']})"
+                ".then(found => found.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 100)}`))"
+            )
+            == []
+        )
+
+    clean()
+    for name in ("Notes", "Log a putt"):
+        page.get_by_role("button", name=name, exact=True).click()
+        clean()
+    found(page)
+    clean()
+
+
+@pytest.mark.parametrize(
+    "phone", [{"viewport": {"width": w, "height": h}} for w, h in ((320, 568), (390, 844), (1280, 800))], indirect=True, ids=str
+)
+def test_the_screens_fit(phone: Any) -> None:
+    page = with_the_sample(phone, settings={"distance": "paces", "aim": "arm"})
+    assert page.evaluate(FITS)
+    for name in ("Notes", "Log a putt"):
+        page.get_by_role("button", name=name, exact=True).click()
+        assert page.evaluate(FITS)
+        inside = "[...document.querySelectorAll('main *')].every(e => e.getBoundingClientRect().right <= innerWidth + 1)"
+        assert page.evaluate(inside)
+    found(page)
+    assert page.evaluate(FITS)

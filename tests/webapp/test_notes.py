@@ -1,0 +1,173 @@
+"""A putt in one touch, notes, and a record that editing does not lose."""
+
+import re
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
+KEPT = """() => new Promise((resolve, reject) => {
+  const open = indexedDB.open('borrowline');
+  open.onerror = () => reject(open.error);
+  open.onsuccess = () => {
+    const all = open.result.transaction('entries').objectStore('entries').getAll();
+    all.onsuccess = () => { open.result.close(); resolve(all.result); };
+  };
+})"""
+CENTIMETRE = 0.01
+
+
+def kept(page: Page) -> list[dict[str, Any]]:
+    return page.evaluate(KEPT)
+
+
+def logging(phone: Any) -> Page:
+    page = phone.ready(putt=PUTT, settings={"distance": "m", "aim": "cm"})
+    page.get_by_role("link", name="Notes").click()
+    expect(page.get_by_role("button", name="Holed")).to_be_visible()
+    return page
+
+
+def touch(page: Page, x_m: float, y_m: float) -> None:
+    """Touch the picture where the ball finished; it shows 1.2 m to either side, the hole at six tenths of its height."""
+    box = page.locator(".pad").bounding_box()
+    assert box
+    scale = box["width"] / 2.4
+    page.locator(".pad").click(position={"x": box["width"] / 2 - y_m * scale, "y": box["height"] * 0.6 - x_m * scale})
+
+
+def test_one_touch_logs_where_it_finished(phone: Any, engine: Any) -> None:
+    page = logging(phone)
+    touch(page, 0.45, -0.2)
+    expect(page.locator(".logged-line")).to_contain_text("45\xa0cm past, 20\xa0cm right")
+    (putt,) = kept(page)
+    assert (putt["result"]["x_m"], putt["result"]["y_m"]) == pytest.approx((0.45, -0.2), abs=CENTIMETRE)
+    assert {name: putt[name] for name in PUTT} == PUTT
+    assert putt["aim_deg"] == pytest.approx(engine("read", **PUTT)["aim_deg"], abs=1e-6)
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_contain_text("Holed")
+    assert sorted(str(putt["result"]) == "holed" for putt in kept(page)) == [False, True]
+
+
+def test_a_finish_is_typed_and_undone(phone: Any) -> None:
+    page = logging(phone)
+    page.locator("[name=x], #entry-x_m").last.fill("-30")
+    page.locator("[name=y], #entry-y_m").last.fill("12")
+    page.get_by_role("button", name="Log", exact=True).click()
+    expect(page.locator(".logged-line")).to_contain_text("30\xa0cm short, 12\xa0cm left")
+    page.get_by_role("button", name="Undo").click()
+    expect(page.locator(".said")).to_have_text("Undone.")
+    (putt,) = kept(page)
+    assert putt["gone"] is True
+    page.get_by_role("button", name="Notes", exact=True).click()
+    expect(page.locator(".entry")).to_have_count(0)
+    page.get_by_label("deleted", exact=True).check(force=True)
+    page.locator(".entry").click()
+    page.get_by_role("button", name="Bring it back").click()
+    expect(page.get_by_role("button", name="Delete", exact=True)).to_be_visible()
+    assert "gone" not in kept(page)[0]
+
+
+def test_what_was_seen_beside_is_added(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").click()
+    page.get_by_label("left", exact=True).check(force=True)
+    page.locator("#line_error_deg").fill("0.5")
+    page.keyboard.press("Tab")
+    page.get_by_label("Slope you felt").fill("99")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("alert")).to_contain_text("Slope you felt takes 0 to 8")
+    page.get_by_label("Slope you felt").fill("1.5")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("alert")).to_have_count(0)
+    page.wait_for_timeout(100)
+    (putt,) = kept(page)
+    assert (putt["gate"], putt["line_error_deg"], putt["felt_percent"]) == ("left", 0.5, 1.5)
+
+
+def test_editing_loses_nothing(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.locator(".entry").click()
+    page.get_by_label("Distance").fill("4")
+    page.keyboard.press("Tab")
+    expect(page.locator(".before li")).to_have_count(1)
+    expect(page.locator(".before li")).to_contain_text("3.05\xa0m · Holed")
+    page.locator("dialog").get_by_label("missed").check(force=True)
+    expect(page.locator(".before li")).to_have_count(2)
+    page.locator("[name=x], #entry-x_m").last.fill("-20")
+    page.keyboard.press("Tab")
+    expect(page.locator(".before li")).to_have_count(3)
+    page.keyboard.press("Escape")
+    expect(page.locator(".entry")).to_contain_text("4\xa0m · 20\xa0cm short")
+    page.reload()
+    page.get_by_role("button", name="Notes", exact=True).click()
+    expect(page.locator(".entry")).to_contain_text("4\xa0m · 20\xa0cm short")
+
+
+def test_notes_are_kept_and_filtered(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_label("Place of what you log").fill("Larkmoor")
+    page.keyboard.press("Tab")
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible()
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.get_by_label("Note", exact=True).fill("Windy <b>and</b> firm")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator(".entry")).to_have_count(2)
+    page.get_by_label("notes", exact=True).check(force=True)
+    expect(page.locator(".entry")).to_have_count(1)
+    expect(page.locator(".entry")).to_contain_text("Windy <b>and</b> firm")
+    expect(page.locator(".entry")).to_contain_text("Larkmoor")
+
+
+def test_another_tab_sees_what_was_logged(phone: Any, site: Any) -> None:
+    page = logging(phone)
+    other = page.context.new_page()
+    other.goto(f"{site.url}#notes")
+    other.get_by_role("button", name="Notes", exact=True).click()
+    expect(other.locator(".entry")).to_have_count(0)
+    page.get_by_role("button", name="Holed").click()
+    expect(other.locator(".entry")).to_have_count(1)
+
+
+def test_no_room_is_said_and_nothing_lost(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible()
+    page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; 0")
+    page.get_by_role("button", name="Holed").click()
+    expect(page.get_by_text("The phone has no room left")).to_be_visible()
+    assert len(kept(page)) == 1
+
+
+def test_everything_is_deleted_after_a_second_question(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible()
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Delete everything").click()
+    assert len(kept(page)) == 1
+    page.get_by_role("button", name="Keep it").click()
+    page.get_by_role("button", name="Delete everything").click()
+    page.get_by_role("button", name="Yes, delete everything").click()
+    expect(page.get_by_text("Everything is deleted.")).to_be_visible()
+    assert kept(page) == []
+
+
+def test_the_invented_player_comes_and_goes(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible()
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Load an invented player").click()
+    expect(page.get_by_text(re.compile("invented player is loaded"))).to_be_visible()
+    assert sum(entry.get("sample", False) for entry in kept(page)) > 100
+    page.get_by_role("button", name="Notes", exact=True).click()
+    expect(page.locator(".entry").nth(5)).to_contain_text("invented")
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Remove the invented player").click()
+    expect(page.get_by_text("The invented player is gone.")).to_be_visible()
+    assert len(kept(page)) == 1

@@ -1,0 +1,57 @@
+"""A phone that dies while it writes: what was said to be kept is there, and nothing is twice."""
+
+import os
+import re
+import signal
+import subprocess
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import Playwright
+
+import browser
+import environment
+
+ROUNDS = 20
+WRITE_ON = """async round => {
+  const db = await import('/records/db.js');
+  const at = '2026-05-03T17:30:00.000Z';
+  for (let i = 0; ; i++) {
+    const id = `${round}-${i}`;
+    await db.write([{ kind: 'note', id, at, changed: at, place: '', text: 'x'.repeat(500) }]);
+    console.log(`kept ${id}`);
+  }
+}"""
+READ = "() => import('/records/db.js').then(db => db.readAll()).then(all => all.map(({ id }) => id))"
+
+
+def test_what_was_acknowledged_outlives_a_kill(playwright: Playwright, site: Any, tmp_path: Path) -> None:
+    acknowledged: set[str] = set()
+    for turn in range(ROUNDS + 1):
+        process = subprocess.Popen(
+            [environment.chromium(), *browser.FLAGS, "--headless", "--remote-debugging-port=0", f"--user-data-dir={tmp_path}"],
+            stderr=subprocess.PIPE,
+            text=True,
+            start_new_session=True,
+        )
+        assert process.stderr
+        try:
+            address = next(found[0] for line in process.stderr if (found := re.search(r"ws://\S+", line)))
+            running = playwright.chromium.connect_over_cdp(address)
+            page = running.contexts[0].new_page()
+            page.goto(f"{site.url}licences.txt")
+            held = page.evaluate(READ)
+            assert len(held) == len(set(held))
+            assert acknowledged <= set(held)
+            heard: list[str] = []
+            page.on("console", lambda message, heard=heard: heard.append(message.text.removeprefix("kept ")))
+            page.evaluate(f"round => {{ ({WRITE_ON})(round); }}", turn)
+            page.wait_for_timeout(40 + 17 * turn)
+        finally:
+            # all of the browser at once, as when a battery dies
+            os.killpg(process.pid, signal.SIGKILL)
+            process.wait()
+            process.stderr.close()
+        acknowledged |= set(heard)
+        running.close()
+    assert len(acknowledged) > 10 * ROUNDS
