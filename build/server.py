@@ -33,7 +33,12 @@ def application(folder: Path) -> Flask:
     def file(path: str) -> Response:
         if path == "_headers":
             raise NotFound
-        return send_from_directory(folder, path)
+        response = send_from_directory(folder, path)
+        # werkzeug forgets to close the file where a browser hangs up: it is sent from memory
+        response.direct_passthrough = False
+        response.get_data()
+        response.close()
+        return response
 
     @app.after_request
     def add_headers(response: Response) -> Response:
