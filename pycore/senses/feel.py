@@ -66,7 +66,8 @@ def group(trials: Sequence[Trial]) -> Group:
     errors = [trial.error for trial in trials]
     if len(errors) < 2:
         return Group(len(errors), None, None, _needed(PRIOR.noise, FINE, 1) - len(errors))
-    return Group(len(errors), mean(errors), spread_estimate(errors), max(0, _needed(_likely_spread(errors), FINE, 1) - len(errors)))
+    needed = _needed(_likely_spread(errors), FINE, 1)
+    return Group(len(errors), mean(errors), spread_estimate(errors), max(0, needed - len(errors)))
 
 
 def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
