@@ -163,3 +163,51 @@ def test_the_plan_is_the_players_to_change(phone: Any) -> None:
     page.get_by_role("button", name=f"Another drill in place of {before[2]}").click()
     expect(names.nth(1)).not_to_have_text(before[2])
     assert names.first.inner_text() == before[0]
+
+
+def test_what_the_records_say_weighs_in_the_plan(phone: Any) -> None:
+    weights = {"alignment": 1, "start_line": 1, "pace": 9, "reading": 1, "tempo": 3}
+    page = phone.open("#practice", practice={"minutes": 30, "place": "green", "at_hand": ["ball", "hole"], "weights": weights})
+    expect(page.get_by_text("Needs work the most.").first).to_be_visible(timeout=60_000)
+    expect(page.locator(".plan strong").nth(1)).to_have_text("A foot past")
+
+
+def test_findings_become_weights_and_leave_a_running_session_alone(phone: Any) -> None:
+    page = phone.open("#notes")
+    page.get_by_role("button", name="File", exact=True).click()
+    page.get_by_role("button", name="Load an invented player").click()
+    page.goto(phone.url + "#practice")
+    expect(page.locator(".plan strong").first).not_to_be_empty(timeout=60_000)
+    page.get_by_role("button", name="Start", exact=True).click()
+    before = page.locator(".run-next").inner_text()
+    page.goto(phone.url + "#findings")
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.practice.weights.tempo > 0", timeout=60_000)
+    page.goto(phone.url + "#practice")
+    assert page.locator(".run-next").inner_text() == before
+
+
+def test_the_screen_stays_on_and_the_cues_are_spoken(phone: Any) -> None:
+    phone.page.add_init_script(
+        """window.locks = []; window.said = [];
+        Object.defineProperty(navigator, 'wakeLock', { value: { request: async () => {
+          const lock = new EventTarget();
+          lock.release = async () => { locks.splice(locks.indexOf(lock), 1); lock.dispatchEvent(new Event('release')); };
+          locks.push(lock);
+          return lock;
+        } } });
+        speechSynthesis.speak = ({ text }) => said.push(text);"""
+    )
+    page = phone.open("#practice", practice={"blocks": BLOCKS, "spoken": True})
+    expect(page.locator(".plan strong").first).to_have_text("Set-up by feel", timeout=60_000)
+    page.get_by_role("button", name="Start", exact=True).click()
+    page.wait_for_function("() => locks.length === 1")
+    page.get_by_role("button", name="Skip").click()
+    page.wait_for_function("() => said.length === 2")
+    assert page.evaluate("said") == ["Set-up by feel. Same feet, same hands, same eyes", "Tempo. Back on the low note"]
+    page.get_by_role("button", name="Pause").click()
+    page.wait_for_function("() => locks.length === 0")
+    page.get_by_role("button", name="Voice on").click()
+    page.get_by_role("button", name="Go on").click()
+    page.get_by_role("button", name="Skip").click()
+    expect(page.locator(".run-head")).to_contain_text("3 of 3")
+    assert len(page.evaluate("said")) == 2

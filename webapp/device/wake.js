@@ -2,17 +2,21 @@
 
 export function createWake() {
   let wanted = false;
+  let asking = false;
   /** @type {WakeLockSentinel | null} */
   let lock = null;
 
   async function take() {
-    if (!wanted || lock || document.hidden || !('wakeLock' in navigator)) return;
+    if (!wanted || asking || lock || document.hidden || !('wakeLock' in navigator)) return;
+    asking = true;
     try {
       lock = await navigator.wakeLock.request('screen');
       lock.addEventListener('release', () => (lock = null));
       if (!wanted) void lock.release();
     } catch {
       // A phone that saves power may refuse; the session goes on without
+    } finally {
+      asking = false;
     }
   }
   document.addEventListener('visibilitychange', take);

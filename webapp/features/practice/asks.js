@@ -55,7 +55,8 @@ export function asks({ store, engine }) {
 
   /** The figures of the drill on the screen. @param {State} state */
   function askFigures({ practising, practice, putt, player }) {
-    const picture = practising.drills.find(({ id }) => id === practising.drill)?.picture;
+    const shown = practising.page === 'run' && practice.run ? practice.blocks[practice.run.block].drill : practising.drill;
+    const picture = practising.drills.find(({ id }) => id === shown)?.picture;
     const { stimp_ft, distance_m } = putt;
     if (picture === 'gate')
       void ask('gate', async () => {
@@ -88,7 +89,7 @@ export function asks({ store, engine }) {
     if (state.findings && state.findings !== before.findings) store.change('weigh skills', { practice: { ...p, weights: weighed(state.findings.value.costs) } });
     if ((was.run && !p.run) || p.weights !== was.weights || p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
     if (SCHEDULE.some((name) => p.tempo[name] !== was.tempo[name])) void askTempo();
-    const figures = now.drill !== then.drill || now.page !== then.page || now.drills !== then.drills || p.lie_deg !== was.lie_deg || p.length_m !== was.length_m;
+    const figures = now.drill !== then.drill || p.run?.block !== was.run?.block || now.page !== then.page || now.drills !== then.drills || p.lie_deg !== was.lie_deg || p.length_m !== was.length_m;
     if (figures && (now.page === 'drill' || now.page === 'strip' || now.page === 'run')) askFigures(state);
     if (now.page === 'length' && p.strokes.length > 2 && (then.page !== 'length' || p.strokes !== was.strokes)) void askLength();
   });
