@@ -46,7 +46,7 @@ export function linesOnGreen({ read, window, putt }) {
 }
 
 /** @param {State} state */
-function cameraFields(state) {
+export function cameraFields(state) {
   const { putt, sighted, sighting: { photo } } = state;
   const lines = linesOnGreen(state);
   if (!photo?.ball || !photo.hole || !lines) return null;

@@ -58,10 +58,10 @@ function draw(canvas, state) {
     trace(pen, lines.high, thin * 0.7, LINE, [thin * 4, thin * 3]);
     trace(pen, lines.low, thin * 0.7, LINE, [thin * 0.5, thin * 3]);
   }
+  if (lines.spot) trace(pen, [lines.ball, lines.spot], thin * 0.8, AIM, [thin * 5, thin * 4]);
   trace(pen, lines.chosen, thin * 1.5, LINE);
   if (!lines.spot) return;
   const [u, v] = lines.spot;
-  trace(pen, [lines.ball, lines.spot], thin * 0.8, AIM, [thin * 5, thin * 4]);
   trace(pen, [[u - thin * 4, v], [u + thin * 4, v]], thin * 1.4, AIM);
   trace(pen, [[u, v - thin * 4], [u, v + thin * 4]], thin * 1.4, AIM);
   pen.beginPath();

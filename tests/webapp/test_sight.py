@@ -1,0 +1,162 @@
+"""The line where the eye has it: in perspective, as chalk, off a ramp, by a link."""
+
+import math
+import re
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+PUTT = {"distance_m": 3.048, "slope_percent": 2.5, "fall_deg": 70.0, "stimp_ft": 10.0, "past_m": 0.3048}
+STATIONS = [{"at_m": 0, "slope_percent": 2, "fall_deg": 90}, {"at_m": 3, "slope_percent": 1, "fall_deg": 270}]
+STANDS = [("ball", "standing", 1.6), ("ball", "crouching", 0.7), ("low", "crouching", 0.7), ("hole", "standing", 1.6)]
+DAMAGED = ["putt?m=3", "putt?m=3&stimp=10&past=0.3&slope=2&fall=x", "putt?m=300&stimp=10&past=0&slope=2&fall=0"]
+FOOT_M, INCH_M = 0.3048, 0.0254
+PIXEL = 0.1
+HALF_TENTH = 0.051
+
+
+def show(page: Page, part: str) -> None:
+    page.get_by_role("link", name="Line").click()
+    page.locator(".parts").get_by_role("button", name=part).click()
+
+
+def numbers(text: str) -> list[float]:
+    return [float(n) for n in re.findall(r"-?\d+\.?\d*", text)]
+
+
+def test_the_view_is_drawn_where_the_engine_has_it(phone: Any, engine: Callable[..., Any]) -> None:
+    page = phone.ready(putt=PUTT)
+    show(page, "See")
+    picture = page.locator(".seen")
+    for stand, eye, height_m in STANDS:
+        page.locator(f"input[name=stand][value={stand}]").check()
+        page.locator(f"input[name=eye][value={eye}]").check()
+        size = {f"{side}_px": float(picture.get_attribute(side)) for side in ("width", "height")}
+        seen = engine("view", **PUTT, stand=stand, eye_height_m=height_m, back_m=2, **size)
+        expect(picture.locator(".ball")).to_have_attribute("cx", str(seen["chosen"][0][1]).removesuffix(".0"))
+        hole = numbers(picture.locator(".hole").get_attribute("d"))
+        assert hole == pytest.approx([each for pixel in seen["hole"] for each in pixel], abs=PIXEL)
+        line = numbers(picture.locator(".path").get_attribute("d"))
+        assert line[:2] == pytest.approx(seen["chosen"][0][1:3], abs=PIXEL)
+        high = numbers(picture.locator(".high").get_attribute("d"))
+        assert high[-2:] == pytest.approx(seen["high"][-1][1:3], abs=PIXEL)
+
+
+@pytest.mark.parametrize("phone", [{"reduced_motion": "reduce"}], indirect=True)
+def test_three_balls_one_after_another_without_motion(phone: Any) -> None:
+    page = phone.ready(putt=PUTT)
+    show(page, "See")
+    places = page.evaluate(
+        """async () => {
+          const seen = [], name = document.querySelector('.rolling-name'), ball = document.querySelector('[data-rolls]');
+          const watch = new MutationObserver(() => name.textContent && seen.push(name.textContent.split(':')[0]));
+          watch.observe(name, { childList: true });
+          document.querySelector('.roll').click();
+          const moves = new Set();
+          for (let i = 0; i < 35; i += 1) { await new Promise(r => setTimeout(r, 100)); moves.add(ball.getAttribute('cx')); }
+          return { seen, moves: moves.size };
+        }"""
+    )
+    assert places["seen"] == ["High and soft", "Chosen", "Low and firm"]
+    assert places["moves"] <= 4
+
+
+def test_the_balls_roll_in_real_time(phone: Any, engine: Callable[..., Any]) -> None:
+    putt = {**PUTT, "distance_m": 1.0}
+    page = phone.ready(putt=putt)
+    show(page, "See")
+    page.locator(".seen .hole").wait_for()
+    took_s = page.evaluate(
+        """() => new Promise(resolve => {
+          const name = document.querySelector('.rolling-name'), start = performance.now();
+          document.querySelector('.roll').click();
+          (function look() {
+            if (name.textContent.startsWith('Chosen')) return resolve((performance.now() - start) / 1000);
+            requestAnimationFrame(look);
+          })();
+        })"""
+    )
+    assert took_s >= engine("window", **putt)["high_line"][-1][0]
+
+
+def test_the_chalk_list_is_the_engines(phone: Any, engine: Callable[..., Any]) -> None:
+    page = phone.ready(putt=PUTT)
+    show(page, "Chalk")
+    rows = engine("chalk", **PUTT, every_m=FOOT_M)["rows"]
+    drawn = page.locator(".chalk tbody tr")
+    expect(drawn).to_have_count(len(rows))
+    for row, text in zip(rows, drawn.all_inner_texts(), strict=True):
+        at, chosen, *_ = numbers(text)
+        assert at == round(row["at_m"] / FOOT_M)
+        assert chosen == pytest.approx(abs(row["chosen_m"]) / INCH_M, abs=HALF_TENTH)
+        assert "L" in text
+
+
+def test_the_ramp_is_put_right_by_a_trial(phone: Any, engine: Callable[..., Any]) -> None:
+    page = phone.ready(putt=PUTT)
+    show(page, "Ramp")
+    big = page.locator(".result .big")
+    launch = engine("read", **PUTT)["launch_mps"]
+    expect(big).to_contain_text(f"{launch**2 / (10 / 7 * 9.80665) / INCH_M:.1f}".removesuffix(".0"))
+    page.get_by_label("Let go at").fill("12")
+    page.get_by_label("Rolled, on the level").fill("8")
+    page.keyboard.press("Tab")
+    tried = engine("ramp", launch_mps=launch, stimp_ft=10, trial={"height_m": 12 * INCH_M, "rolled_m": 8 * FOOT_M})
+    expect(big).to_contain_text(f"{tried['height_m'] / INCH_M:.1f}".removesuffix(".0"))
+    page.get_by_label("Rolled, on the level").fill("60")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("alert")).to_contain_text("does not roll so far")
+    page.get_by_role("button", name="Forget the trial").click()
+    expect(page.get_by_role("alert")).to_have_count(0)
+
+
+def test_a_putt_sent_by_link_opens_with_no_signal(phone: Any, site: Any, until: Any, engine: Callable[..., Any]) -> None:
+    putt = {**{name: PUTT[name] for name in ("distance_m", "stimp_ft", "past_m")}, "stations": STATIONS}
+    page = phone.ready(putt=putt)
+    show(page, "Send")
+    link = page.get_by_label("Link").input_value()
+    until(page, "navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === 'activated')")
+    page.evaluate("localStorage.borrowline = JSON.stringify({ schema: 1, cautioned: true })")
+    site.stop()
+    page.goto("about:blank")
+    page.goto(link)
+    expect(page.get_by_text("A putt was sent to you")).to_be_visible(timeout=60_000)
+    page.get_by_role("button", name="Read it").click()
+    aim = engine("read", **putt)["aim_offset_m"] / INCH_M
+    said = f"{abs(aim):.0f}" if abs(aim) >= 10 else f"{abs(aim):.1f}".removesuffix(".0")
+    expect(page.locator(".answer h1 .big")).to_contain_text(said)
+    phone.errors.clear()  # a browser without a signal says so
+
+
+def test_a_damaged_link_says_so_and_keeps_the_putt(phone: Any) -> None:
+    page = phone.ready(putt=PUTT)
+    for fragment in DAMAGED:
+        page.evaluate("fragment => { location.hash = fragment; }", fragment)
+        alert = page.get_by_role("alert")
+        expect(alert).to_be_visible()
+        assert len(alert.inner_text().split()) > 6
+        expect(page.get_by_role("button", name="Read it")).to_have_count(0)
+        page.get_by_role("button", name="Close").click()
+    page.get_by_role("link", name="Read", exact=True).click()
+    expect(page.get_by_label("Distance, feet")).to_have_value("10")
+
+
+def test_no_such_putt_is_said_in_the_view(phone: Any) -> None:
+    page = phone.open("#sight", putt={**PUTT, "slope_percent": 8.0, "fall_deg": 0.0, "stimp_ft": 13.0})
+    expect(page.locator(".eye-stage [role=alert]")).to_contain_text("no such putt", timeout=60_000)
+
+
+def test_the_eyes_height_is_kept(phone: Any) -> None:
+    page = phone.ready(putt=PUTT)
+    show(page, "See")
+    page.get_by_label("Eye, standing").fill("70")
+    page.keyboard.press("Tab")
+    page.wait_for_timeout(500)
+    page.reload()
+    expect(page.get_by_label("Eye, standing")).to_have_value("70")
+    page.get_by_label("Eye, standing").fill("700")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("alert")).to_contain_text("Eye, standing takes")
+    assert math.isclose(page.evaluate("JSON.parse(localStorage.borrowline).sighted.standing_m"), 70 * INCH_M)

@@ -1,0 +1,200 @@
+"""A photograph of a green, drawn by numpy as a pinhole camera has it, put through the real file input."""
+
+import math
+import re
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+from PIL import Image
+from playwright.sync_api import Page, expect
+
+PUTT = {"distance_m": 3.048, "slope_percent": 2.5, "fall_deg": 70.0, "stimp_ft": 10.0, "past_m": 0.3048}
+SIZE = (900, 1200)
+EYE_M, BACK_M, PITCH_DEG = 1.6, 2.0, 26.0
+LENS_MM = 26  # as for 35 mm film
+FILM_DIAGONAL_MM = math.hypot(36, 24)
+EXIF_IFD, FOCAL_35MM, ORIENTATION = 0x8769, 0xA405, 0x0112
+NEAR_PX = 4  # of the photograph, between the drawn line's middle and where it has to be
+BROKEN = b"\xff\xd8\xff\xe0 no picture"
+
+
+class Green:
+    """A camera held level behind the ball, over a green that tilts as the putt says."""
+
+    def __init__(self) -> None:
+        slope, fall = PUTT["slope_percent"] / 100, -math.radians(PUTT["fall_deg"])
+        gx, gy = slope * math.cos(fall), slope * math.sin(fall)
+        self.along = np.array([1, 0, -gx]) / math.hypot(1, gx)
+        self.normal = np.array([gx, gy, 1]) / math.sqrt(1 + gx * gx + gy * gy)
+        self.left = np.cross(self.normal, self.along)
+        self.place = -BACK_M * self.along + EYE_M * self.normal
+        pitch = math.radians(PITCH_DEG)
+        self.forward = np.array([math.cos(pitch), 0, -math.sin(pitch)])
+        self.right = np.array([0, -1, 0])
+        self.down = np.cross(self.forward, self.right)
+        self.focal = LENS_MM / FILM_DIAGONAL_MM * math.hypot(*SIZE)
+
+    def pixel(self, x: float, y: float) -> tuple[float, float]:
+        way = x * self.along + y * self.left - self.place
+        scale = self.focal / (way @ self.forward)
+        return SIZE[0] / 2 + scale * (way @ self.right), SIZE[1] / 2 + scale * (way @ self.down)
+
+    def picture(self) -> Image.Image:
+        v, u = np.mgrid[0 : SIZE[1], 0 : SIZE[0]] + 0.5
+        rays = ((u - SIZE[0] / 2) / self.focal)[..., None] * self.right + self.forward
+        rays = rays + ((v - SIZE[1] / 2) / self.focal)[..., None] * self.down
+        falling = rays @ self.normal
+        ground = falling < -1e-3
+        hit = self.place + (EYE_M / np.where(ground, -falling, 1))[..., None] * rays
+        x, y = hit @ self.along, hit @ self.left
+        pixels = np.full((SIZE[1], SIZE[0], 3), (180, 205, 230), np.uint8)
+        pixels[ground] = (70, 130, 60)
+        pixels[ground & (np.hypot(x - PUTT["distance_m"], y) < 0.054)] = (15, 15, 15)
+        pixels[ground & (np.hypot(x, y) < 0.0213)] = (250, 250, 250)
+        return Image.fromarray(pixels)
+
+
+def save(picture: Image.Image, path: Path, orientation: int = 1) -> Path:
+    exif = Image.Exif()
+    exif[ORIENTATION] = orientation
+    exif.get_ifd(EXIF_IFD)[FOCAL_35MM] = LENS_MM
+    picture.save(path, quality=95, exif=exif)
+    return path
+
+
+def open_photo(page: Page, path: Path) -> None:
+    page.evaluate("location.hash = 'sight'")
+    page.locator(".parts").get_by_role("button", name="Photo").click()
+    again = page.get_by_role("button", name="Another photograph")
+    if again.count():
+        again.click()
+    page.locator("input[type=file]").set_input_files(path)
+
+
+def touch(page: Page, x: float, y: float) -> None:
+    page.locator("canvas#photo").scroll_into_view_if_needed()
+    page.evaluate(
+        """([x, y]) => {
+          const canvas = document.querySelector('canvas#photo'), box = canvas.getBoundingClientRect();
+          const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
+          canvas.dispatchEvent(new MouseEvent('click', at));
+        }""",
+        [x / SIZE[0], y / SIZE[1]],
+    )
+
+
+def pixels(page: Page) -> np.ndarray:
+    flat = page.evaluate(
+        """() => {
+          const canvas = document.querySelector('canvas#photo');
+          const { data } = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height);
+          const text = Array.from(data.filter((_, i) => i % 4 < 3), n => String.fromCharCode(n)).join('');
+          return { width: canvas.width, text };
+        }"""
+    )
+    return np.frombuffer(flat["text"].encode("latin-1"), np.uint8).reshape(-1, flat["width"], 3)
+
+
+def test_the_line_lies_on_the_true_plane_of_the_green(phone: Any, engine: Callable[..., Any], tmp_path: Path) -> None:
+    green = Green()
+    page = phone.ready(putt=PUTT)
+    open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
+    expect(page.get_by_text(f"{LENS_MM} mm")).to_be_visible()
+    expect(page.get_by_text("Touch the ball")).to_be_visible()
+    touch(page, *green.pixel(0, 0))
+    expect(page.get_by_text("Touch the middle of the hole")).to_be_visible()
+    touch(page, *green.pixel(PUTT["distance_m"], 0))
+    expect(page.get_by_text("move the line by up to")).to_be_visible()
+    page.wait_for_timeout(300)
+    shown = pixels(page)
+    read = engine("read", **PUTT)
+    into = [point for point in read["path"] if 0.2 < point[1] < PUTT["distance_m"] - 0.15]
+    for _, x, y, _ in into:
+        u, v = map(round, green.pixel(x, y))
+        near = shown[v - NEAR_PX : v + NEAR_PX + 1, u - NEAR_PX : u + NEAR_PX + 1].reshape(-1, 3)
+        assert (near.min(axis=1) > 230).any(), f"no line at {x:.2f}, {y:.2f} m"
+    u, v = map(round, green.pixel(PUTT["distance_m"], read["aim_offset_m"]))
+    spot = shown[v - NEAR_PX : v + NEAR_PX + 1, u - NEAR_PX : u + NEAR_PX + 1].reshape(-1, 3).astype(int)
+    assert ((spot[:, 0] > 200) & (spot[:, 2] < 90)).any()
+    plain = np.asarray(green.picture())[-80:, :100].astype(int)
+    assert np.abs(shown[-80:, :100].astype(int) - plain).max() < 12
+
+
+def test_a_mark_is_dragged_and_the_line_follows(phone: Any, tmp_path: Path) -> None:
+    green = Green()
+    page = phone.ready(putt=PUTT)
+    open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
+    touch(page, *green.pixel(0, 0))
+    touch(page, *green.pixel(PUTT["distance_m"], 0.3))
+    expect(page.get_by_text("move the line by up to")).to_be_visible()
+    page.wait_for_timeout(300)
+    before = pixels(page)
+    mark = page.get_by_role("button", name="Mark of the hole")
+    box = mark.bounding_box()
+    page.mouse.move(box["x"] + 28, box["y"] + 28)
+    page.mouse.down()
+    page.mouse.move(box["x"] + 68, box["y"] + 38, steps=5)
+    page.mouse.up()
+    page.wait_for_timeout(400)
+    moved = mark.bounding_box()
+    assert (moved["x"] - box["x"], moved["y"] - box["y"]) == pytest.approx((40, 10), abs=1)
+    assert (pixels(page) != before).any()
+    mark.press("ArrowLeft")
+    page.wait_for_timeout(200)
+    assert mark.bounding_box()["x"] == pytest.approx(moved["x"] - 1, abs=0.3)
+    with page.expect_download() as given:
+        page.get_by_role("button", name="Save or share").click()
+    given.value.save_as(tmp_path / "given.jpg")
+    with Image.open(tmp_path / "given.jpg") as picture:
+        assert picture.size == SIZE
+
+
+def test_what_cannot_be_solved_is_said_in_words(phone: Any, tmp_path: Path) -> None:
+    green = Green()
+    page = phone.ready(putt=PUTT)
+    open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
+    touch(page, *green.pixel(PUTT["distance_m"], 0))
+    touch(page, *green.pixel(0, 0))
+    expect(page.get_by_role("alert")).to_contain_text("stand behind the ball")
+    page.get_by_role("button", name="Mark again").click()
+    expect(page.get_by_text("Touch the ball")).to_be_visible()
+
+
+TURNS = {2: 0, 3: 3, 4: 1, 5: 5, 6: 2, 7: 6, 8: 4}  # Exif orientation to Pillow's transposition that undoes it
+
+
+def test_all_eight_orientations_stand_upright(phone: Any, tmp_path: Path) -> None:
+    page = phone.ready(putt=PUTT)
+    upright = Image.new("RGB", (300, 400), (70, 130, 60))
+    upright.paste((220, 30, 30), (0, 0, 100, 100))
+    for orientation in range(1, 9):
+        stored = upright.transpose(Image.Transpose(TURNS[orientation])) if orientation > 1 else upright
+        open_photo(page, save(stored, tmp_path / f"turned-{orientation}.jpg", orientation))
+        expect(page.locator("canvas#photo")).to_have_attribute("height", "400")
+        shown = pixels(page)
+        assert shown.shape == (400, 300, 3)
+        assert shown[50, 50, 0] > 180, orientation
+        assert shown[50, 250, 0] < 110, orientation
+        assert shown[350, 50, 0] < 110, orientation
+
+
+def test_a_48_megapixel_photograph_and_a_broken_one(phone: Any, tmp_path: Path) -> None:
+    page = phone.ready(putt=PUTT)
+    large = tmp_path / "large.jpg"
+    Image.new("RGB", (8000, 6000), (70, 130, 60)).save(large, quality=60)
+    open_photo(page, large)
+    canvas = page.locator("canvas#photo")
+    expect(canvas).to_have_attribute("width", "1600", timeout=30_000)
+    expect(canvas).to_have_attribute("height", "1200")
+    expect(page.get_by_label("Lens")).to_be_visible()  # the file tells of none
+    page.get_by_role("button", name="Another photograph").click()
+    broken = tmp_path / "broken.jpg"
+    broken.write_bytes(BROKEN)
+    page.locator("input[type=file]").set_input_files(broken)
+    expect(page.get_by_role("alert")).to_have_text(re.compile("“broken.jpg” is no picture"))
+    page.locator("input[type=file]").set_input_files(large)
+    expect(page.get_by_role("alert")).to_have_count(0)
+    expect(canvas).to_be_visible()
