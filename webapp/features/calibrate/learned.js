@@ -29,19 +29,19 @@ function sideWords({ one, other, difference, differs, more }) {
 }
 
 const X = 60;
-const Y = 30;
+const Y = 25;
 
-/** Felt across, likely up, with twice its spread. @param {Calibrated['feet']['curves'][number] | undefined} found */
+/** Felt across, likely up, with its spread to either side. @param {Calibrated['feet']['curves'][number] | undefined} found */
 function curve(found) {
   if (!found) return '';
-  const at = (/** @type {number} */ felt, /** @type {number} */ likely) => `${40 + felt * X} ${150 - Math.min(4.6, Math.max(0, likely)) * Y}`;
+  const at = (/** @type {number} */ felt, /** @type {number} */ likely) => `${40 + felt * X} ${150 - Math.max(0, likely) * Y}`;
   const line = found.points.map(([felt, likely], i) => `${i ? 'L' : 'M'}${at(felt, likely)}`).join('');
   const band = [...found.points.map(([felt, likely, sd]) => at(felt, likely + sd)), ...found.points.toReversed().map(([felt, likely, sd]) => at(felt, likely - sd))];
   const shown = found.points.filter(([felt]) => Number.isInteger(felt));
   return html`<figure><figcaption>${KINDS[found.fall]}: felt, and what it is likely to be</figcaption>
     <svg class="curve" viewBox="0 0 320 186" role="img" aria-label=${`Felt to likely: ${shown.map(([felt, likely]) => `${felt} % is ${percents(likely)}`).join(', ')}`}>
       <path class="band" d="M${band.join('L')}Z"></path><path class="even" d="M40 150L${at(4, 4)}"></path><path class="fit" d=${line}></path>
-      ${[0, 1, 2, 3, 4].map((n) => svg`<text x=${40 + n * X} y="168">${n}</text><text x="26" y=${154 - n * Y}>${n}</text>`)}
+      ${[0, 1, 2, 3, 4].map((n) => svg`<text x=${40 + n * X} y="168">${n}</text>`)}${[0, 1, 2, 3, 4, 5].map((n) => svg`<text x="26" y=${154 - n * Y}>${n}</text>`)}
       <text x="310" y="184">felt %</text><text x="36" y="14">likely %</text>
     </svg></figure>`;
 }
