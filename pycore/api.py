@@ -16,7 +16,7 @@ from pycore.desk import Desk
 from pycore.errors import Refusal
 from pycore.fields import parse
 
-MAX_REQUEST_CHARACTERS = 4_000_000
+MAX_REQUEST_CHARACTERS = 6_000_000  # 20,000 putts with all that may be known of each
 
 DESKS: Mapping[str, Desk[Any, Any]] = {
     **putt.DESKS,

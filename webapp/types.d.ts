@@ -348,6 +348,8 @@ export interface State {
   entries: Entry[] | null;
   noting: Noting;
   findings: { entries: Entry[]; value: Engine.FindingsAnswer } | null;
+  /** Why there are no findings of the newest entries. */
+  unfound: string;
   hand: 'right' | 'left';
   engine: EngineState;
   /** The engine died and came back; said until the next putt. */

@@ -13,7 +13,7 @@ from pycore.record.logged import Evidence, Logged, evidence
 from pycore.record.player import Miss, Skill
 from pycore.record.tally import Share
 
-LATEST = 600  # putts; the skills are those of now, and an answer stays within a breath
+LATEST = 500  # putts; the skills are those of now, and an answer stays within a breath
 
 UNITS: Mapping[Name, tuple[Callable[[float], float], Literal["degrees", "of the roll", "of the break"]]] = {
     "alignment": (degrees, "degrees"),

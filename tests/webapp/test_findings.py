@@ -10,6 +10,7 @@ import environment
 
 AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
+SCREENS = [(320, 568), (390, 844), (1280, 800)]
 FITS = "document.documentElement.scrollWidth <= innerWidth"
 
 
@@ -90,9 +91,7 @@ def test_axe_finds_nothing(phone: Any, theme: str) -> None:
     clean()
 
 
-@pytest.mark.parametrize(
-    "phone", [{"viewport": {"width": w, "height": h}} for w, h in ((320, 568), (390, 844), (1280, 800))], indirect=True, ids=str
-)
+@pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in SCREENS], indirect=True, ids=str)
 def test_the_screens_fit(phone: Any) -> None:
     page = with_the_sample(phone, settings={"distance": "paces", "aim": "arm"})
     assert page.evaluate(FITS)

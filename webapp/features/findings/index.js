@@ -20,13 +20,17 @@ function actions({ store, engine }) {
     if (screen !== 'findings' || !entries || findings?.entries === entries) return;
     try {
       const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: hand });
-      if (value) store.change('findings', { findings: { entries, value } });
+      if (value) store.change('findings', { findings: { entries, value }, unfound: '' });
     } catch (error) {
-      console.warn('No findings.', /** @type {Error} */ (error).message);
+      store.change('no findings', { unfound: /** @type {Error} */ (error).message });
     }
   }
   return {
     ask,
+    again() {
+      store.change('ask again', { unfound: '' });
+      void ask();
+    },
     /** @param {'right' | 'left'} hand */
     setHand(hand) {
       store.change('set hand', { hand, findings: null });

@@ -12,10 +12,11 @@ const WEEKS = 12;
 
 /** @param {State} state @param {FindingsActions} act */
 export function view(state, act) {
-  const { findings, entries, hand } = state;
+  const { findings, unfound, entries, hand } = state;
   return html`<main class="page findings">
     <a class="word" href="#notes">Notes</a>
-    ${findings ? found(state, findings.value) : html`<h1>Findings</h1><p class="quiet" role="status">${entries === null ? 'Opening the record' : 'Going through the putts'}</p>`}
+    ${unfound ? html`<div role="alert"><p class="problem">No new findings: ${unfound}</p><button type="button" class="word" @click=${act.again}>Try again</button></div>` : ''}
+    ${findings ? found(state, findings.value) : unfound ? html`<h1>Findings</h1>` : html`<h1>Findings</h1><p class="quiet" role="status">${entries === null ? 'Opening the record' : 'Going through the putts'}</p>`}
     ${choice({ label: 'You putt', name: 'hand', value: hand, options: [['right', 'right-handed'], ['left', 'left-handed']], onValue: (value) => act.setHand(value === 'left' ? 'left' : 'right') })}
     <button type="button" class="word" @click=${() => print()}>Print or save this page</button>
   </main>`;
@@ -25,7 +26,7 @@ export function view(state, act) {
 const table = (title, head, rows) => html`<table><caption>${title}</caption><thead><tr>${head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
   <tbody>${rows.map(([first, ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((value) => html`<td>${value}</td>`)}</tr>`)}</tbody></table>`;
 
-/** @param {State} state @param {NonNullable<State['findings']>['value']} value */
+/** @param {State} state @param {import('../../engine/protocol.js').FindingsAnswer} value */
 function found({ settings, putt, entries }, value) {
   const unit = distanceUnit(settings);
   const misses = (entries ?? []).flatMap((entry) => (entry.kind === 'putt' && !entry.gone && entry.result !== 'holed' ? [entry.result] : []));

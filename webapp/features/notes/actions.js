@@ -3,7 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {Entry, NoteEntry, Noting, Point, PuttEntry} from '../../types.js'
  */
-import { handOver } from '../../device/hand.js';
+import { give } from '../../device/share.js';
 import { doesNotFit, fromText, unitOf } from '../../format.js';
 import * as db from '../../records/db.js';
 import { checked, RANGES } from '../../records/entry.js';
@@ -124,10 +124,10 @@ export function actions({ store, engine }) {
     more: () => set('more', { shown: store.state.noting.shown + 200 }),
 
     async exportJson() {
-      await give(`borrowline-${now().slice(0, 10)}.json`, toJson(await db.readAll(), await db.readAllBefore()));
+      await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(await db.readAll(), await db.readAllBefore()));
     },
     async exportCsv() {
-      await give(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await db.readAll()));
+      await exportAs(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await db.readAll()));
     },
     /** @param {Blob | undefined} file */
     async look(file) {
@@ -161,15 +161,16 @@ export function actions({ store, engine }) {
   };
   return act;
 
-  /** @param {string} name @param {string} text */
-  async function give(name, text) {
+  /** Phones share .txt and .csv, but no .json. @param {string} name @param {string} text */
+  async function exportAs(name, text) {
     try {
-      await handOver(name, text);
+      const said = await give(new File([text], name, { type: name.endsWith('.csv') ? 'text/csv' : 'text/plain' }));
+      if (!said) return;
       const exported = now();
       await db.writeMark('exported', exported);
-      set('exported', { exported, said: 'Exported.' });
+      set('exported', { exported, said });
     } catch (error) {
-      if (/** @type {Error} */ (error).name !== 'AbortError') failed(error);
+      failed(error);
     }
   }
 
