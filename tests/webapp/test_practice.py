@@ -38,6 +38,7 @@ TEMPO = {
 def test_the_head_goes_where_the_sound_is(phone: Any, engine: Callable[..., Any]) -> None:
     """In the rest after a stroke the head is through, at the top it is back: read off beside the sound's own clock."""
     page = opened(phone, "Tempo")
+    page.locator(".pendulum-head").wait_for()
     page.evaluate(
         """() => {
           const head = document.querySelector('.pendulum-head');
