@@ -11,7 +11,7 @@ import { entry } from './entry.js';
 import { rollThree } from './roll.js';
 
 /** @type {[string, string][]} */
-const STANDS = [['ball', 'behind the ball'], ['low', 'low side'], ['hole', 'behind the hole']];
+const STANDS = [['ball', 'behind ball'], ['low', 'low side'], ['hole', 'behind hole']];
 /** @type {[string, string][]} */
 const EYES = [['standing', 'standing'], ['crouching', 'crouching']];
 const SMALL_PX = 7;
@@ -82,7 +82,7 @@ export function eye(state, act) {
       ${seen && !refusals.view ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll three</button>` : ''}
     </div>
     ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, { ...distanceUnit({ ...settings, distance: 'm' }), digits: 2 })}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}
-    ${choice({ label: 'Seen', name: 'stand', value: stand, options: STANDS, onValue: (value) => act.standAt(/** @type {any} */ (value)) })}
+    ${choice({ label: 'Seen from', name: 'stand', value: stand, options: STANDS, onValue: (value) => act.standAt(/** @type {any} */ (value)) })}
     ${choice({ label: 'Eye', name: 'eye', value: sighted.eye, options: EYES, onValue: (value) => act.hold(/** @type {any} */ (value)) })}
     ${choice({ label: 'Sound of the roll', name: 'sound', value: sound ? 'on' : 'off', options: [['on', 'on'], ['off', 'off']], onValue: (value) => act.hear(value === 'on') })}
     <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${entry(state, act, 'back_m')}</div>`;

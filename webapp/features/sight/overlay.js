@@ -31,6 +31,8 @@ function placed(state) {
   const { sighting: { photo, answers: { camera }, refusals } } = state;
   const lines = linesOnGreen(state);
   if (!photo?.ball || !photo.hole || !camera || !lines || refusals.camera) return null;
+  // a new read is known a moment before its place in the picture
+  if (camera.points_px.length !== Object.values(lines).flat().length) return null;
   const scale = photo.picture.width / camera.asked.width_px;
   let from = 0;
   /** @param {unknown[]} line @returns {Pixel[]} */

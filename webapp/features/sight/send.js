@@ -19,7 +19,7 @@ export function send({ sighting: { sent }, putt, settings }, act) {
       <label class="link"><span class="quiet">Link</span><input readonly .value=${addressOf(putt)} @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}></label>
       <button type="button" class="word" @click=${act.giveLink}>Send the link</button></section>
     <section><h2>A card for the pocket</h2>
-      <p>Aim and pace by distance and slope, for today’s green speed: Calibrate, Home.</p><a class="word" href="#calibrate">To the card</a></section>`;
+      <p>Aim and pace by distance and slope, for today’s green speed: Calibrate, Compare.</p><a class="word" href="#calibrate">To the card</a></section>`;
 }
 
 /** @param {State['sighting']['sent'] & object} sent @param {Settings} settings @param {SightActions} act */
