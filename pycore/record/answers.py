@@ -103,7 +103,8 @@ class LeftOutAnswer(TypedDict):
 class FindingsAnswer(TypedDict):
     """The honest answer. ``skills`` and ``costs`` rest on the newest ``used`` putts, all else on every putt.
 
-    ``strikes`` are the misses among them: start error (degrees, left positive) and error of roll (fraction).
+    ``strikes`` are the misses among them: start error (degrees, left positive) and error of roll (fraction). ``opening``
+    is what a putt of 3 m takes: error of roll, and the starts (degrees) that hole, right and left.
     """
 
     used: int
@@ -115,4 +116,5 @@ class FindingsAnswer(TypedDict):
     weeks: list[WeekAnswer]
     changes: list[ChangeAnswer]
     strikes: list[tuple[float, float]]
+    opening: list[tuple[float, float, float]]
     left_out: list[LeftOutAnswer]

@@ -7,7 +7,7 @@ from typing import Any, Literal
 
 from pycore.desk import Desk
 from pycore.record import answers, published, requests, tally, words
-from pycore.record.cost import Name, costs
+from pycore.record.cost import Name, costs, example
 from pycore.record.findings import skills
 from pycore.record.logged import Evidence, Logged, evidence
 from pycore.record.player import Miss, Skill
@@ -54,6 +54,7 @@ def answer_findings(fields: requests.FindingsFields) -> answers.FindingsAnswer:
         "weeks": [_week(*week) for week in tally.by_week(putts)],
         "changes": [_change(change) for change in (tally.changes(found, putts[-1].at) if putts else [])],
         "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss)],
+        "opening": [(row.length, degrees(row.low), degrees(row.high)) for row in example()],
         "left_out": [{"id": putt.id, "why": why} for putt, why in said if isinstance(why, str)],
     }
 

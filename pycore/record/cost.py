@@ -23,6 +23,7 @@ FALLS_DEG = (45.0, 135.0, 225.0, 315.0)
 SLOPE_PERCENT = 2.0
 STIMP_FT = 10.0
 PAST_M = 0.3
+WHOLE = 1.0  # of the roll; a spread that no opening outgrows
 STEADY = 1e-6  # rad, and of the roll; as good as no spread
 
 
@@ -87,6 +88,12 @@ def _standard() -> list[tuple[float, Opening]]:
             assert window
             putts.append((found.aim, window))
     return putts
+
+
+def example() -> list[Row]:
+    """The opening of one putt of the set, the 3 m one that falls away to the right, from its shortest roll to its longest."""
+    _, window = _standard()[LENGTHS_M.index(3.0) * len(FALLS_DEG)]
+    return window.rows(0.0, WHOLE)
 
 
 @lru_cache(maxsize=32)

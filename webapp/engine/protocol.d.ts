@@ -627,6 +627,7 @@ export interface FindingsAnswer {
   weeks: Array<WeekAnswer>;
   changes: Array<ChangeAnswer>;
   strikes: Array<[number, number]>;
+  opening: Array<[number, number, number]>;
   left_out: Array<LeftOutAnswer>;
 }
 

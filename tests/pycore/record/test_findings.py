@@ -132,3 +132,15 @@ def test_refusals_name_the_putt(change, field):
     said = reply([one(), one(1, **change)])
     assert not said["ok"]
     assert said["field"] == field
+
+
+def test_the_opening_shown_is_the_window_of_that_putt():
+    shown = findings([])["opening"]
+    putt = {"distance_m": 3.0, "stimp_ft": 10.0, "slope_percent": 2.0, "fall_deg": 45.0, "past_m": 0.3}
+    window = json.loads(answer(json.dumps({"ask": "window", **putt})))["value"]
+    widest = max(high - low for _, low, high in window["edge"])
+    assert max(left - right for _, right, left in shown) == pytest.approx(widest, rel=0.15)  # a dozen rows may miss the widest
+    inside = [(right, left) for length, right, left in shown if abs(length) < 0.1]
+    assert all(
+        right < low < high < left for right, left in inside for low, high in [[0.3 * t for t in window["aim_tolerance_deg"]]]
+    )
