@@ -17,7 +17,7 @@ const degrees = () => ({ name: 'degrees', unit: '°', si: 1, digits: 1 });
 export const FIELDS = {
   standing_m: { label: 'Eye, standing', unit: small, low: 0.2, high: 3 },
   crouching_m: { label: 'Eye, crouching', unit: small, low: 0.2, high: 3 },
-  back_m: { label: 'Eye to the ball', unit: measured, low: 0.3, high: 10 },
+  back_m: { label: 'Eye behind ball or hole', unit: measured, low: 0.3, high: 10 },
   lens_mm: { label: 'Lens', unit: lens, low: 10, high: 500, hint: 'As for 35 mm film. Most phones: 24 to 28.' },
   roll_deg: { label: 'Camera leans right', unit: degrees, low: -45, high: 45 },
   height_m: { label: 'Let go at', unit: small, low: 0.02, high: 1.5 },
