@@ -104,7 +104,7 @@ class FindingsAnswer(TypedDict):
     """The honest answer. ``skills`` and ``costs`` rest on the newest ``used`` putts, all else on every putt.
 
     ``strikes`` are the misses among them: start error (degrees, left positive) and error of roll (fraction). ``opening``
-    is what a putt of 3 m takes: error of roll, and the starts (degrees) that hole, right and left.
+    is what a level putt of 3 m takes: error of roll, and the starts (degrees) that hole, right and left.
     """
 
     used: int

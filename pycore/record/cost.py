@@ -78,22 +78,21 @@ def _removed(player: Player, names: Iterable[Name]) -> dict[Name, float]:
 @cache
 def _standard() -> list[tuple[float, Opening]]:
     """Aim (rad) and opening of each putt of the set."""
-    putts = []
-    for length in LENGTHS_M:
-        for fall in FALLS_DEG:
-            putt = Putt(length, Surface(Station.measured(0.0, SLOPE_PERCENT, fall)), STIMP_FT, PAST_M)
-            found = solve(putt)
-            window = found and opening(putt, found)
-            assert found
-            assert window
-            putts.append((found.aim, window))
-    return putts
+    return [_solved(length, SLOPE_PERCENT, fall) for length in LENGTHS_M for fall in FALLS_DEG]
+
+
+def _solved(length_m: float, slope_percent: float, fall_deg: float) -> tuple[float, Opening]:
+    putt = Putt(length_m, Surface(Station.measured(0.0, slope_percent, fall_deg)), STIMP_FT, PAST_M)
+    found = solve(putt)
+    window = found and opening(putt, found)
+    assert found
+    assert window
+    return found.aim, window
 
 
 def example() -> list[Row]:
-    """The opening of one putt of the set, the 3 m one that falls away to the right, from its shortest roll to its longest."""
-    _, window = _standard()[LENGTHS_M.index(3.0) * len(FALLS_DEG)]
-    return window.rows(0.0, WHOLE)
+    """The opening of a level putt of 3 m at the set's speed and pace, from its shortest roll to its longest."""
+    return _solved(3.0, 0.0, 0.0)[1].rows(0.0, WHOLE)
 
 
 @lru_cache(maxsize=32)

@@ -136,7 +136,7 @@ def test_refusals_name_the_putt(change, field):
 
 def test_the_opening_shown_is_the_window_of_that_putt():
     shown = findings([])["opening"]
-    putt = {"distance_m": 3.0, "stimp_ft": 10.0, "slope_percent": 2.0, "fall_deg": 45.0, "past_m": 0.3}
+    putt = {"distance_m": 3.0, "stimp_ft": 10.0, "slope_percent": 0.0, "fall_deg": 0.0, "past_m": 0.3}
     window = json.loads(answer(json.dumps({"ask": "window", **putt})))["value"]
     widest = max(high - low for _, low, high in window["edge"])
     assert max(left - right for _, right, left in shown) == pytest.approx(widest, rel=0.15)  # a dozen rows may miss the widest

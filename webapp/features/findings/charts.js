@@ -53,13 +53,13 @@ const LONG = 0.3;
 const WIDE_DEG = 4;
 
 /**
- * Start and pace of the misses over what a putt of 3 m takes.
+ * Start and pace of the misses over what a level putt of 3 m takes.
  * @param {[number, number][]} strikes degrees left, fraction long @param {[number, number, number][]} opening fraction long, degrees right and left
  */
 export function strikeChart(strikes, opening) {
   const x = (/** @type {number} */ deg) => WIDTH / 2 - (Math.max(-WIDE_DEG, Math.min(WIDE_DEG, deg)) / WIDE_DEG) * (WIDTH / 2 - 8);
   const y = (/** @type {number} */ part) => HEIGHT / 2 - (Math.max(-LONG, Math.min(LONG, part)) / LONG) * (HEIGHT / 2 - 8);
-  return html`<svg class="chart" role="img" aria-label="Start and pace of ${strikes.length} misses: left and right of the line meant, long above and short below, over what a 3 m putt takes." viewBox="0 0 ${WIDTH} ${HEIGHT}">
+  return html`<svg class="chart" role="img" aria-label="Start and pace of ${strikes.length} misses: left and right of the line meant, long above and short below, over what a level 3 m putt takes." viewBox="0 0 ${WIDTH} ${HEIGHT}">
     <path class="taken" d="M${[...opening.map(([part, right]) => `${x(right)} ${y(part)}`), ...opening.toReversed().map(([part, , left]) => `${x(left)} ${y(part)}`)].join('L')}Z"></path>
     <path class="grid" d="M0 ${HEIGHT / 2}H${WIDTH}M${WIDTH / 2} 0V${HEIGHT}"></path>
     <text class="small" x="2" y=${HEIGHT / 2 - 4}>${WIDE_DEG}° left</text><text class="small" text-anchor="end" x=${WIDTH - 2} y=${HEIGHT / 2 - 4}>right</text>

@@ -41,7 +41,7 @@ function found({ settings, putt, entries }, value) {
     ${misses.length ? html`<section><h2>Where misses stop</h2>${pad({ reach_m: PICTURE_M, putt, finishes: misses, words: `Where ${misses.length} misses stopped round the hole. ${leaveWords(value.leaves, settings)}`, ringWords: (r) => withUnit(r, smallUnit(settings)) })}
       <p>${leaveWords(value.leaves, settings)}</p></section>
       <section><h2>How misses were struck</h2>${strikeChart(value.strikes, value.opening)}
-      <p class="quiet">Start line across, roll upwards. The shape is what a 3 m putt takes.</p></section>` : ''}
+      <p class="quiet">Start line across, roll upwards. The shape is what a level putt of 3 m takes.</p></section>` : ''}
     ${value.changes.length ? html`<section><h2>Last four weeks</h2>${table('Before and in the last four weeks', ['', 'Before', 'Now', ''], value.changes.map(changeWords).map(({ what, from, to, verdict }) => [what, from, to, verdict]))}</section>` : ''}
     ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${table('Putts made, by week', ['Week of', 'Made', 'Of', 'In 100'], value.weeks.slice(-WEEKS).map(({ monday, made, tries, low, high }) => [monday, made, tries, `${inHundred(low)} to ${inHundred(high)}`]))}</section>` : ''}
     ${value.left_out.length ? html`<p class="quiet">${value.left_out.length} putts say nothing here: ${value.left_out[0].why}.</p>` : ''}`;

@@ -23,7 +23,9 @@ export function log(state, act) {
   const meant = read?.putt === putt ? aim(read.value, settings) : null;
   return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant ? html`, aim ${meant.number} ${meant.unit} ${read && read.value.aim_offset_m < 0 ? 'right' : 'left'}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>
     <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
-    <p class="quiet">Or touch where it finished. The cross is the pace wanted.</p>
+    ${last?.kind === 'putt'
+      ? html`<p class="logged-line" role="status"><strong>${resultWords(last.result, settings)}</strong> <button type="button" class="word" @click=${act.undo}>Undo</button></p>`
+      : html`<p class="quiet">Or touch where it finished. The cross is the pace wanted.</p>`}
     ${pad({
       reach_m: noting.reach_m,
       putt,
@@ -59,8 +61,7 @@ const typed = (act, { settings }) => (event) => {
 
 /** @param {PuttEntry} last @param {State} state @param {NoteActions} act */
 function added(last, { settings, problem }, act) {
-  return html`<section class="logged" aria-live="polite">
-    <p class="logged-line"><strong>${resultWords(last.result, settings)}</strong> <button type="button" class="word" @click=${act.undo}>Undo</button></p>
+  return html`<section class="logged" aria-label="Of the putt logged last">
     ${choice({ label: 'Start gate', name: 'gate', value: last.gate ?? '', options: GATES, onValue: (gate) => act.add(last.id, 'gate', gate || undefined) })}
     <div class="fields">${extras(last, settings, problem, act)}</div>
   </section>`;
