@@ -1,13 +1,10 @@
 """A phone swung like a putter, made up from the pendulum's formula alone."""
 
-import json
 import random
 from collections.abc import Callable
 from math import cos, pi
 
 import pytest
-
-from pycore.api import answer
 
 REST = 2.2  # s between a finish and the next start
 REST_BEFORE = 1.0
@@ -48,27 +45,3 @@ def swung(ratio, hz, *, strokes=8, forward=0.3, seed=1, noise=2.0, drift=0.05, d
 @pytest.fixture
 def swing_phone() -> Callable:
     return swung
-
-
-@pytest.fixture
-def engine_ask() -> Callable:
-    """What the door answers."""
-
-    def engine_ask(name, **fields):
-        reply = json.loads(answer(json.dumps({"ask": name, **fields})))
-        assert reply["ok"], reply
-        return reply["value"]
-
-    return engine_ask
-
-
-@pytest.fixture
-def refused() -> Callable:
-    """What the door says when it refuses."""
-
-    def refused(name, **fields):
-        reply = json.loads(answer(json.dumps({"ask": name, **fields})))
-        assert not reply["ok"], reply
-        return reply
-
-    return refused
