@@ -25,8 +25,8 @@ export function leaveWords({ misses, short, short_low, short_high, beyond_m, bey
   const counted = `${short} of ${misses} misses stopped short of the hole: ${inHundred(short_low)} to ${inHundred(short_high)} in 100.`;
   if (beyond_m === null || beyond_low_m === null || beyond_high_m === null) return counted;
   const unit = smallUnit(settings);
-  const side = (/** @type {number} */ value) => `${withUnit(Math.abs(value), unit)} ${value < 0 ? 'short of' : 'past'}`;
-  return `${counted} They stop ${side(beyond_m)} the pace wanted: ${side(beyond_low_m)} to ${side(beyond_high_m)} it.`;
+  const side = (/** @type {number} */ value) => `${withUnit(Math.abs(value), unit)} ${value < 0 ? 'short' : 'past'}`;
+  return `${counted} Against the pace wanted they stop ${side(beyond_m)}: between ${side(beyond_low_m)} and ${side(beyond_high_m)}.`;
 }
 
 /** @param {ChangeAnswer} change */
