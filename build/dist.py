@@ -9,7 +9,7 @@ import headers
 import offline
 import protocol
 import runtime
-from environment import NODE_PACKAGES, ROOT, VENV, fresh, mark, step
+from environment import NODE_PACKAGES, ROOT, VENV, digest, fresh, step
 from vendor import Library
 
 DIST = ROOT / "dist"
@@ -24,6 +24,7 @@ def build() -> Path:
     protocol.write()
     if DIST.exists() and fresh(STAMP, *SOURCES):
         return DIST
+    sources = digest(*SOURCES)
     python = runtime.kept()
     with step("Putting the site together"):
         files = site(python)
@@ -31,7 +32,7 @@ def build() -> Path:
         total = offline.check_weight(offline.weights(files))
     STAMP.unlink(missing_ok=True)
     _write(files)
-    mark(STAMP, *SOURCES)
+    STAMP.write_text(sources)
     print(f"dist/ is ready: {total / 1e6:.2f} MB for a first visit, as brotli")
     return DIST
 

@@ -70,7 +70,7 @@ def _make_venv() -> None:
         _quietly([python, "-m", "venv", "--clear", str(VENV)])
     with step("Installing the Python packages"):
         _pip(lock)
-    mark(stamp, lock)
+    stamp.write_text(digest(lock))
 
 
 def find_python() -> str:
@@ -112,7 +112,7 @@ def _install_node_packages() -> None:
             _pip(LOCKS / "node.txt")
     with step("Installing the npm packages"):
         _quietly([str(npm()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"], cwd=folder)
-    mark(stamp, lock)
+    stamp.write_text(digest(lock))
 
 
 def npm() -> str | None:
@@ -158,18 +158,15 @@ def _quietly(command: list[str], cwd: Path | None = None) -> None:
 
 def fresh(stamp: Path, *sources: Path) -> bool:
     """Whether the files and folders are what they were when ``stamp`` was marked."""
-    return stamp.exists() and stamp.read_text() == _digest(sources)
+    return stamp.exists() and stamp.read_text() == digest(*sources)
 
 
-def mark(stamp: Path, *sources: Path) -> None:
-    stamp.write_text(_digest(sources))
-
-
-def _digest(sources: tuple[Path, ...]) -> str:
+def digest(*sources: Path) -> str:
+    """What the files and folders hold, to be written into a stamp; taken before the work, lest an edit during it be missed."""
     # .venv holds absolute paths, so a project that was moved makes everything anew
-    digest = hashlib.sha256(str(ROOT).encode())
+    seen = hashlib.sha256(str(ROOT).encode())
     for source in sources:
         for path in sorted([source, *source.rglob("*")]):
             if path.is_file() and "__pycache__" not in path.parts:
-                digest.update(str(path.relative_to(source.parent)).encode() + hashlib.sha256(path.read_bytes()).digest())
-    return digest.hexdigest()
+                seen.update(str(path.relative_to(source.parent)).encode() + hashlib.sha256(path.read_bytes()).digest())
+    return seen.hexdigest()

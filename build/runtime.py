@@ -31,13 +31,14 @@ def engine() -> dict[str, bytes]:
 def kept() -> dict[str, bytes]:
     """The files, made anew where the engine, the runtime or the way they are made changed."""
     if not environment.fresh(STAMP, *SOURCES):
+        sources = environment.digest(*SOURCES)
         with environment.step("Trimming and compiling Python for the browser"):
             made = files()
         shutil.rmtree(KEPT, ignore_errors=True)
         KEPT.mkdir()
         for name, content in made.items():
             (KEPT / name).write_bytes(content)
-        environment.mark(STAMP, *SOURCES)
+        STAMP.write_text(sources)
     return {path.name: path.read_bytes() for path in KEPT.iterdir()}
 
 

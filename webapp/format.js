@@ -106,3 +106,18 @@ export function percent(probability) {
   if (probability < 0.005) return '<1\u00a0%';
   return `${Math.round(probability * 100)}\u00a0%`;
 }
+
+/** Which way a green runs, from behind the ball. @param {number} fall_deg */
+export function fallWords(fall_deg) {
+  const deg = ((Math.round(fall_deg) % 360) + 360) % 360;
+  const side = deg < 180 ? 'right' : 'left';
+  const off = deg < 180 ? deg : 360 - deg;
+  if (off < 5) return 'straight downhill';
+  if (off > 175) return 'straight uphill';
+  if (off < 70) return `downhill, falls ${side}`;
+  if (off > 110) return `uphill, falls ${side}`;
+  return `falls ${side}`;
+}
+
+/** @param {number} value @param {number} digits */
+export const signed = (value, digits) => `${value > 0 ? '+' : ''}${number(value, digits)}`;

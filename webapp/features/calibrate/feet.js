@@ -4,11 +4,11 @@
  * @import {CalibrateActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { percent } from '../../format.js';
+import { percent, signed } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { entry } from './entry.js';
 import { learned } from './learned.js';
-import { percents, signed } from './words.js';
+import { percents } from './words.js';
 
 /** @type {[Fall, string][]} */
 const FALLS = [['left', 'left'], ['right', 'right'], ['toes', 'toes'], ['heels', 'heels']];

@@ -3,8 +3,8 @@
  * @import {Calibrated, Fall} from '../../types.js'
  */
 import { html, svg } from 'lit-html';
-import { number } from '../../format.js';
-import { KINDS, percents, signed } from './words.js';
+import { number, signed } from '../../format.js';
+import { KINDS, percents } from './words.js';
 
 /** @param {Calibrated['feet']} found @param {number} trials @param {Fall} fall whose curve is drawn */
 export const learned = ({ groups, sides, curves }, trials, fall) =>

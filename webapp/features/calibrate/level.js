@@ -4,11 +4,11 @@
  * @import {CalibrateActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { number } from '../../format.js';
+import { fallWords, number } from '../../format.js';
 import { SETTLED_S } from './actions.js';
 import { lying } from './drawings.js';
 import { entry } from './entry.js';
-import { dated, fallWords, percents, small } from './words.js';
+import { dated, percents, small } from './words.js';
 import { zeroing } from './zero.js';
 
 const SILENT = {

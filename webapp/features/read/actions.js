@@ -21,8 +21,14 @@ function refusalWords(part, text, message, settings) {
 /** @param {App} app */
 export function actions({ store, engine }) {
   /** @param {string} action @param {Putt} putt */
-  const setPutt = (action, putt) => store.change(action, { putt, problem: null, restarted: false });
+  const setPutt = (action, putt) => store.change(action, { putt, problem: null, restarted: false, ...unfelt(putt) });
   const held = () => store.state.putt;
+
+  /** A slope that was felt has its own spread; another slope in its place has not. @param {Putt} putt */
+  function unfelt(putt) {
+    const { felt, player } = store.state;
+    return felt && putt.slope_percent !== held().slope_percent ? { felt: null, player: { ...player, slope_sd_percent: 0 } } : {};
+  }
 
   /**
    * Typed words are tried on the engine first: what it refuses leaves the read as it was.

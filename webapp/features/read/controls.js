@@ -5,11 +5,11 @@
  * @import {Input} from './inputs.js'
  */
 import { html, svg } from 'lit-html';
-import { inUnit, number, unitOf } from '../../format.js';
+import { fallWords, inUnit, number, unitOf } from '../../format.js';
 import { dial } from '../../parts/dial.js';
 import { ruler } from '../../parts/ruler.js';
 import { INPUTS, inputOf, inWords, valueOf } from './inputs.js';
-import { fallWords } from './words.js';
+
 
 const HINTS = {
   distance_m: 'Ball to hole',

@@ -2,8 +2,8 @@
  * The five things that the player sets, each with its stops on the tape.
  * @import {InputField, Settings, Putt} from '../../types.js'
  */
-import { distanceUnit, smallUnit, unitOf, withUnit } from '../../format.js';
-import { fallWords } from './words.js';
+import { distanceUnit, fallWords, smallUnit, unitOf, withUnit } from '../../format.js';
+
 
 /** From a first number to a last, both kept, by a step. @param {number} from @param {number} to @param {number} step */
 const range = (from, to, step) => Array.from({ length: Math.floor((to - from) / step + 1e-9) + 1 }, (_, i) => Number((from + i * step).toFixed(4)));

@@ -4,7 +4,7 @@
  * @import {ReadActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { inUnit, number, percent, unitOf } from '../../format.js';
+import { inUnit, number, percent, signed, unitOf } from '../../format.js';
 import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
 
@@ -23,7 +23,7 @@ const isPlayer = (preset, player) =>
 const room = (tolerance, scale, words) => (tolerance ? words(number(-tolerance[0] * scale, scale > 1 ? 0 : 2), number(tolerance[1] * scale, scale > 1 ? 0 : 2)) : '');
 
 /** @param {State} state @param {ReadActions} act */
-export function player({ player, presets, window, refusal, closed, settings, problem }, act) {
+export function player({ player, presets, window, refusal, closed, settings, problem, felt }, act) {
   const open = refusal || closed ? undefined : window?.value;
   const body = html`
     ${open ? html`<p class="odds"><span class="big">${percent(open.make_probability)}</span> <span class="say">drop from here</span></p>
@@ -33,6 +33,7 @@ export function player({ player, presets, window, refusal, closed, settings, pro
     <div class="choice-row" role="group" aria-label="Player">${presets.map((preset) => html`<button type="button" class="pick" aria-pressed=${isPlayer(preset, player)}
       @click=${() => act.setPlayer({ ...player, ...spreads(preset) })}>${preset.name}</button>`)}</div>
     ${presets.length ? html`<p class="quiet">${presets[0].source}</p>` : ''}
+    ${felt ? html`<p>The slope was felt as ${number(felt.felt_percent, 1)} %, and is corrected by ${signed(felt.correction_percent, 1)} %. Its spread is that of your feet.</p>` : ''}
     <div class="fields">${SPREADS.map(([field, label, hint]) => {
       const unit = unitOf(field, settings);
       const mine = problem?.field === field ? problem : null;

@@ -4,10 +4,10 @@
  * @import {ReadActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { inUnit, unitOf } from '../../format.js';
+import { fallWords, inUnit, unitOf } from '../../format.js';
 import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
-import { fallWords } from './words.js';
+
 
 const MOST = 12;
 /** @type {[keyof Station, string][]} */

@@ -2,21 +2,9 @@
  * A read as a caddie would say it.
  * @import {Read, Putt, Settings, Cost} from '../../types.js'
  */
-import { aim, BALL_M, distanceUnit, HOLE_M, percent, smallUnit, withUnit } from '../../format.js';
+import { BALL_M, HOLE_M, aim, distanceUnit, fallWords, percent, smallUnit, withUnit } from '../../format.js';
 
 const STRAIGHT_M = BALL_M / 4;
-
-/** @param {number} fall_deg */
-export function fallWords(fall_deg) {
-  const deg = ((fall_deg % 360) + 360) % 360;
-  const side = deg < 180 ? 'right' : 'left';
-  const off = deg < 180 ? deg : 360 - deg;
-  if (off < 5) return 'straight downhill';
-  if (off > 175) return 'straight uphill';
-  if (off < 70) return `downhill, falls ${side}`;
-  if (off > 110) return `uphill, falls ${side}`;
-  return `falls ${side}`;
-}
 
 /** @param {number} y_m to the left */
 const sideOf = (y_m) => (y_m > 0 ? 'left' : 'right');
