@@ -6,7 +6,7 @@ import { linesOnGreen } from './asks.js';
 
 /** @typedef {readonly [number, number]} Pixel */
 
-/** Hex, since a canvas knows no custom properties. */
+// Not the page's: a picture is looked at anywhere
 const CASING = 'rgb(0 0 0 / 65%)';
 const LINE = '#ffffff';
 const AIM = '#ffd400';
