@@ -19,9 +19,9 @@ TIME = """async () => {
   const picture = Object.assign(document.createElement('canvas'), { width: 1200, height: 1600 });
   picture.getContext('2d').fillRect(0, 0, 1200, 1600);
   const state = {
-    putt,
     read: { putt, value: await engine.ask('read', putt) },
     window: { putt, value: await engine.ask('window', putt) },
+    putt,
     sighted: { eye: 'standing', standing_m: 1.6, lens_mm: 26, roll_deg: 0 },
   };
   const taken = [];

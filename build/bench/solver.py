@@ -10,7 +10,7 @@ from bench.independent import Green, shoot
 from bench.row import Row, milliseconds
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, read
+from pycore.putt.solve import Read, read
 
 PUTTS = [(distance, stimp) for distance in (2.0, 3.0, 5.0) for stimp in (9.0, 11.0)]
 PAST = 0.3

@@ -12,8 +12,8 @@ from pycore.drills.gate import Gate, gap_for, share_of_holed
 from pycore.drills.plan import SKILLS, plan
 from pycore.errors import Refusal
 from pycore.putt import chance
-from pycore.putt.read import NoPutt, read
 from pycore.putt.requests import PlayerFields
+from pycore.putt.solve import NoPutt, read
 from pycore.putt.window import window
 from pycore.units import FOOT
 

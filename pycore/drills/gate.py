@@ -6,7 +6,7 @@ from math import acos, atan2, cos, hypot, sin
 from pycore.green.surface import Station, Surface
 from pycore.putt.chance import Player, make_probability
 from pycore.putt.putt import Putt
-from pycore.putt.read import NoPutt, read
+from pycore.putt.solve import NoPutt, read
 from pycore.putt.window import Window, window
 from pycore.units import FOOT
 

@@ -5,9 +5,8 @@ from typing import Any, Literal
 
 from pycore.desk import Desk
 from pycore.errors import Refusal
-from pycore.putt import answers, chance, requests, sensitivity
+from pycore.putt import answers, chance, requests, sensitivity, solve
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, read
 from pycore.putt.shape import apex, path
 from pycore.putt.window import aim_tolerance, pace_tolerance, window
 from pycore.units import percent_from_slope
@@ -100,10 +99,10 @@ def answer_presets(fields: requests.NoFields) -> answers.PresetsAnswer:
     }
 
 
-def _found(putt: Putt) -> Read:
+def _found(putt: Putt) -> solve.Read:
     """The read, or a refusal that says why there is none."""
-    found = read(putt)
-    if isinstance(found, Read):
+    found = solve.read(putt)
+    if isinstance(found, solve.Read):
         return found
     reason = (
         f"no ball stops {putt.past:.2f} m past this hole: "

@@ -6,7 +6,7 @@ from math import erf, exp, pi, radians, sqrt
 
 from pycore.green.surface import Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, solve
+from pycore.putt.solve import Read, solve
 from pycore.putt.window import Window
 
 

@@ -6,7 +6,7 @@ from typing import Literal
 
 from pycore.green.surface import Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read
+from pycore.putt.solve import Read
 
 Change = Literal["slope", "speed", "start_left", "start_right", "pace_long", "pace_short"]
 

@@ -3,8 +3,8 @@
 from math import exp, inf, log, sin
 
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read
 from pycore.putt.roll import Roll
+from pycore.putt.solve import Read
 from pycore.roots import zero
 
 POINTS = 120

@@ -9,7 +9,7 @@ from math import acos, cos, pi
 
 from pycore.constants import HOLE_RADIUS
 from pycore.putt.putt import Putt
-from pycore.putt.read import NoPutt, Read, read
+from pycore.putt.solve import NoPutt, Read, read
 from pycore.roots import peak, zero
 
 SPEEDS = 24  # launch speeds at which the edges are found

@@ -11,7 +11,7 @@ from typing import Literal, NamedTuple
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import solve
+from pycore.putt.solve import solve
 from pycore.record.opening import Opening, Row, opening
 from pycore.record.player import Skill
 from pycore.stats.intervals import Estimate

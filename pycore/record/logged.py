@@ -9,7 +9,7 @@ from typing import Literal
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, solve
+from pycore.putt.solve import Read, solve
 from pycore.record.opening import Opening, opening
 from pycore.record.player import Holed, Miss
 from pycore.record.strike import strike_to

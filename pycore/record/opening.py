@@ -15,7 +15,7 @@ from typing import NamedTuple
 from pycore.constants import CAPTURE_SPEED, HOLE_RADIUS
 from pycore.putt.hole import capture_speed
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, solve
+from pycore.putt.solve import Read, solve
 from pycore.roots import zero
 
 FIRMNESS = (0.0, 0.35, 0.7, 1.0)  # of the greatest speed that the hole takes; the paces at which the curves are laid

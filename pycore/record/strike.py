@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import solve
+from pycore.putt.solve import solve
 
 CLOSE = 1e-5  # m; how near to the stop a strike on a bent green has to end
 NUDGE = 1e-4  # rad, and share of the speed

@@ -38,7 +38,7 @@ def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
 def answer_view(fields: requests.ViewFields) -> answers.ViewAnswer:
     """A putt in perspective."""
     three = _lines(fields)
-    putt, read = three.putt, three.read
+    read, putt = three.read, three.putt
     chosen = path(read.roll)
     high, low = (path(roll, putt.finish(roll).s) if roll else None for roll in (three.high, three.low))
     spot = putt.distance, putt.distance * tan(read.aim)
@@ -55,7 +55,7 @@ def answer_view(fields: requests.ViewFields) -> answers.ViewAnswer:
         "hole": seen.hole(),
         "flag": seen.flag(),
         "spot": seen.pixel(*spot),
-        "apex": seen.pixel(*apex(putt, read)),
+        "apex": seen.pixel(*apex(three.putt, three.read)),
         "time_s": read.hole.t,
         "chosen": _rolled(seen, chosen),
         "high": high and _rolled(seen, high),

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, solve
 from pycore.putt.roll import Roll
+from pycore.putt.solve import Read, solve
 from pycore.putt.window import window
 
 
@@ -12,8 +12,8 @@ from pycore.putt.window import window
 class Lines:
     """A putt, its read, and the high and low lines; None where the hole takes no ball near the pace that was read."""
 
-    putt: Putt
     read: Read
+    putt: Putt
     high: Roll | None
     low: Roll | None
 
@@ -25,4 +25,4 @@ def lines(putt: Putt) -> Lines | None:
         return None
     holes = window(putt, found)
     high, low = (putt.roll(*start) for start in holes.extremes(found.aim)) if holes else (None, None)
-    return Lines(putt, found, high, low)
+    return Lines(found, putt, high, low)

@@ -8,9 +8,9 @@ from pycore.desk import Desk
 from pycore.errors import Refusal
 from pycore.fields import Length, Range
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, solve
 from pycore.putt.requests import Distance, PuttFields, Slope, Stimp
 from pycore.putt.shape import path
+from pycore.putt.solve import Read, solve
 from pycore.travel.translate import cell, likeness
 from pycore.units import percent_from_slope, slope_from_percent
 

@@ -5,7 +5,7 @@ from math import pi, radians
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import Read, solve
+from pycore.putt.solve import Read, solve
 from pycore.roots import zero
 
 STRAIGHT = radians(0.2)  # an aim below this is as good as straight: no slope breaks like it
@@ -53,13 +53,13 @@ class Cell:
 def cell(distance: float, slope: float, stimp_ft: float, past: float) -> Cell:
     """One place of the table."""
 
-    def found(downhill: float) -> tuple[Putt, Read | None]:
+    def found(downhill: float) -> tuple[Read | None, Putt]:
         putt = Putt(distance, Surface(Station(0.0, slope, downhill)), stimp_ft, past)
-        return putt, solve(putt)
+        return solve(putt), putt
 
     def plays_like(downhill: float) -> float | None:
-        putt, read = found(downhill)
+        read, putt = found(downhill)
         return read.launch**2 / (2 * putt.drag) - past if read else None
 
-    _, across = found(-pi / 2)
+    across, _ = found(-pi / 2)
     return Cell(across.aim if across else None, plays_like(pi), plays_like(0.0))

@@ -21,8 +21,8 @@ def choose(page: Page, name: str) -> None:
 
 
 def test_aim_pace_and_shape_are_said_in_words(phone: Any, engine: Callable[..., Any]) -> None:
-    page = phone.ready(putt=PUTT)
     read = engine("read", **PUTT)
+    page = phone.ready(putt=PUTT)
     assert words(page, ".answer h1") == f"Aim {read['aim_offset_m'] / INCH_M:.0f} in left of the cup"
     assert words(page, ".answer .pace") == f"Plays like {read['plays_like_m'] / 0.3048:.1f} ft on the level".replace(".0 ", " ")
     assert words(page, ".answer .shape").startswith("Left to right, ")

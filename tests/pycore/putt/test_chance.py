@@ -7,7 +7,7 @@ import pytest
 from pycore.green.surface import Station, Surface
 from pycore.putt.chance import AMATEUR, TOUR, Player, make_probability
 from pycore.putt.putt import Putt
-from pycore.putt.read import read
+from pycore.putt.solve import read
 from pycore.putt.window import window
 from pycore.units import FOOT
 

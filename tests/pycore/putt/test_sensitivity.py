@@ -4,17 +4,18 @@ import pytest
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import read
 from pycore.putt.sensitivity import outcomes
+from pycore.putt.solve import read
 
 PUTT = Putt(3, Surface(Station.measured(0, 2, 90)), 10, 0.3)
-ROWS = {outcome.change: outcome for outcome in outcomes(PUTT, read(PUTT))}
+FOUND = read(PUTT)
+ROWS = {outcome.change: outcome for outcome in outcomes(PUTT, FOUND)}
 
 
 def test_each_error_has_its_side():
-    assert ROWS["start_left"].rest[1] > read(PUTT).roll.at(inf).y > ROWS["start_right"].rest[1]
+    assert ROWS["start_left"].rest[1] > FOUND.roll.at(inf).y > ROWS["start_right"].rest[1]
     assert ROWS["pace_long"].rest[0] > ROWS["pace_short"].rest[0]
-    assert ROWS["slope"].rest[1] < read(PUTT).roll.at(inf).y
+    assert ROWS["slope"].rest[1] < FOUND.roll.at(inf).y
     assert hypot(*ROWS["speed"].rest) > 0.3
 
 

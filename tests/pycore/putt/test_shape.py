@@ -4,8 +4,8 @@ import pytest
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import read
 from pycore.putt.shape import apex, path
+from pycore.putt.solve import read
 
 MILLIMETRE = 1e-3
 
@@ -22,7 +22,8 @@ def test_apex_is_the_farthest_point(stations):
 
 def test_apex_of_a_straight_putt_is_half_way():
     putt = Putt(3, Surface(Station.measured(0, 2, 0)), 10, 0.3)
-    assert apex(putt, read(putt)) == (1.5, 0)
+    found = read(putt)
+    assert apex(putt, found) == (1.5, 0)
 
 
 @pytest.mark.parametrize("slope", [0, 2, 7.8])

@@ -5,7 +5,7 @@ import pytest
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import read
+from pycore.putt.solve import read
 from pycore.putt.window import aim_tolerance, pace_tolerance, window
 
 PUTTS = {
@@ -83,7 +83,8 @@ def test_most_borrow_is_soft_and_least_is_firm():
 def test_mirrored():
     right = Putt(3, Surface(Station.measured(0, 2, 60)), 10, 0.3)
     left = Putt(3, Surface(Station.measured(0, 2, -60)), 10, 0.3)
-    here, there = (window(putt, read(putt)) for putt in (right, left))
+    found = read(right), read(left)
+    here, there = window(right, found[0]), window(left, found[1])
     assert here.launch == pytest.approx(there.launch)
     assert [degrees(a) for a in here.low] == pytest.approx([-degrees(a) for a in there.high], abs=0.01)
 

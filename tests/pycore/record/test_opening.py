@@ -6,7 +6,7 @@ import pytest
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import solve
+from pycore.putt.solve import solve
 from pycore.putt.window import window
 from pycore.record.opening import Curve, opening
 
@@ -51,3 +51,15 @@ def test_a_curve_goes_through_its_points():
     places, values = [0.0, 0.5, 0.7, 1.0], [1.0, sqrt(2), -3.0, 0.2]
     curve = Curve.through(places, values)
     assert [curve.at(place) for place in places] == pytest.approx(values)
+
+
+def test_a_ball_that_all_but_dies_at_the_rim_is_in_it():
+    putt = Putt(3.0, Surface(Station.measured(0.0, 2.0, 90.0)), 10.0, 0.3)
+    found = solve(putt)
+    laid, exact = opening(putt, found), window(putt, found)
+    shortest, dying = laid.shortest, laid.dying
+    for share in (0.1, 0.2, 0.3):
+        length = shortest + share * (dying - shortest)
+        low, high = exact.edges(found.launch * sqrt(1 + length))
+        right, left = laid.edges(length)
+        assert (right, left) == pytest.approx((low - found.aim, high - found.aim), abs=OF_THE_WIDTH * (high - low))

@@ -9,7 +9,7 @@ import scipy.stats
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import solve
+from pycore.putt.solve import solve
 from pycore.record.findings import PACE, START_LINE
 from pycore.record.opening import opening
 from pycore.record.player import Holed, Miss, _hill, fit

@@ -48,7 +48,7 @@ def test_a_point_behind_the_lens_has_no_place():
 
 
 def test_the_ball_of_a_view_ends_at_the_hole():
-    value = ask(ask="view", **PUTT, **VIEW)["value"]
+    value = ask(ask="view", **VIEW, **PUTT)["value"]
     us, vs = zip(*value["hole"], strict=True)
     at_hole = min(value["chosen"], key=lambda point: abs(point[0] - value["time_s"]))
     assert min(us) < at_hole[1] < max(us)

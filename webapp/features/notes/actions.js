@@ -82,9 +82,10 @@ export function actions({ store, engine }) {
 
     /** @param {PuttEntry['result']} result */
     async log(result) {
-      const { putt, read, noting } = store.state;
+      const { read, putt, noting } = store.state;
       try {
-        const meant = read?.putt === putt ? read.value : await engine.ask('read', putt);
+        const fresh = read?.putt === putt;
+        const meant = fresh ? read.value : await engine.ask('read', putt);
         const at = now();
         const entry = checked({ kind: 'putt', id: crypto.randomUUID(), at, changed: at, place: noting.place, text: '', ...putt, aim_deg: meant.aim_deg, result });
         await write([entry], { last: entry.id, said: '' });

@@ -18,7 +18,7 @@ export const GATES = [['', 'no gate'], ['left', 'left'], ['clean', 'clean'], ['r
 
 /** @param {State} state @param {NoteActions} act */
 export function log(state, act) {
-  const { putt, read, settings, noting, entries } = state;
+  const { read, putt, settings, noting, entries } = state;
   const last = entries?.find(({ id, gone }) => id === noting.last && !gone);
   const meant = read?.putt === putt ? aim(read.value, settings) : null;
   return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant ? html`, aim ${meant.number} ${meant.unit} ${read && read.value.aim_offset_m < 0 ? 'right' : 'left'}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>

@@ -5,14 +5,14 @@ import { picture } from '../../parts/picture/picture.js';
 import { rollBall } from '../../parts/picture/roll.js';
 import { apexWords, pictureWords } from './words.js';
 
-const KEYS = /** @type {const} */ (['putt', 'read', 'window', 'refusal', 'settings', 'size', 'station']);
+const KEYS = /** @type {const} */ (['read', 'putt', 'window', 'refusal', 'settings', 'size', 'station']);
 /** A smaller aim than this is not worth a measure on the picture. */
 const SHOWN_M = 0.005;
 /** @type {{state: State, drawn: unknown} | undefined} */
 let last;
 
 /** @param {State} state @returns {import('../../parts/picture/picture.js').Picture} */
-function pictureOf({ putt, read, window, settings, size, station }) {
+function pictureOf({ read, putt, window, settings, size, station }) {
   // The picture shows the putt that was answered, so that curve and hole always belong together.
   const shown = read?.putt ?? putt;
   const { number, unit } = read ? aim(read.value, settings) : { number: '', unit: '' };
@@ -30,7 +30,7 @@ function pictureOf({ putt, read, window, settings, size, station }) {
       low: 'low and firm',
     },
     unit: settings.distance === 'm' ? distanceUnit(settings) : distanceUnit({ ...settings, distance: 'ft' }),
-    alternative: pictureWords(shown, read?.value, window?.value.make_probability, settings),
+    alternative: pictureWords(read?.value, shown, window?.value.make_probability, settings),
   };
 }
 

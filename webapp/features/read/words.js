@@ -36,8 +36,8 @@ export const apexWords = ({ apex }, settings) => (Math.abs(apex.y_m) < STRAIGHT_
 export const slopeWords = (putt) =>
   putt.stations ? `${putt.stations.length} slopes along the line` : `${putt.slope_percent} percent, ${fallWords(putt.fall_deg ?? 0)}`;
 
-/** The picture in words. @param {Putt} putt @param {Read | undefined} read @param {number | undefined} chance @param {Settings} settings */
-export function pictureWords(putt, read, chance, settings) {
+/** The picture in words. @param {Read | undefined} read @param {Putt} putt @param {number | undefined} chance @param {Settings} settings */
+export function pictureWords(read, putt, chance, settings) {
   const green = `${withUnit(putt.distance_m, distanceUnit(settings))} putt seen from above, ${slopeWords(putt)}.`;
   if (!read) return green;
   const { number, unit } = aim(read, settings);

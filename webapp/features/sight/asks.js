@@ -22,7 +22,7 @@ const QUESTIONS = [
   { part: 'view', name: 'view', fields: ({ putt, sighted, sighting: { stand, size } }) =>
     ({ ...putt, stand, eye_height_m: sighted[`${sighted.eye}_m`], back_m: sighted.back_m, width_px: size.width, height_px: size.height }) },
   { part: 'chalk', name: 'chalk', fields: ({ putt, settings }) => ({ ...putt, every_m: chalkStep(settings).si }) },
-  { part: 'ramp', name: 'ramp', fields: ({ putt, read, sighted: { height_m, rolled_m } }) =>
+  { part: 'ramp', name: 'ramp', fields: ({ read, putt, sighted: { height_m, rolled_m } }) =>
     read?.putt === putt ? { launch_mps: read.value.launch_mps, stimp_ft: putt.stimp_ft, ...(height_m !== null && rolled_m !== null && { trial: { height_m, rolled_m } }) } : null },
   { part: 'photo', name: 'camera', fields: cameraFields },
 ];

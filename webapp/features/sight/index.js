@@ -21,7 +21,7 @@ export function sight(app) {
     if (putt === undefined) return;
     history.replaceState(null, '', '#sight');
     app.store.change('open link', { screen: 'sight' });
-    void act.receive({ putt, read: null, problem: putt ? '' : 'The link is cut short or damaged: ask for it once more.' });
+    void act.receive({ read: null, putt, problem: putt ? '' : 'The link is cut short or damaged: ask for it once more.' });
   }
   addEventListener('hashchange', open);
   open();

@@ -9,7 +9,7 @@ import { entry } from './entry.js';
 
 /** @param {State} state @param {SightActions} act */
 export function ramp(state, act) {
-  const { sighting: { answers: { ramp: found }, refusals }, sighted, settings, putt, read } = state;
+  const { sighting: { answers: { ramp: found }, refusals }, sighted, settings, read, putt } = state;
   const tried = sighted.height_m !== null && sighted.rolled_m !== null;
   const unit = { ...smallUnit(settings), digits: 1 };
   const words = !tried

@@ -23,7 +23,7 @@ export function send({ sighting: { sent }, putt, settings }, act) {
 }
 
 /** @param {State['sighting']['sent'] & object} sent @param {Settings} settings @param {SightActions} act */
-function came({ putt, read, problem }, settings, act) {
+function came({ read, putt, problem }, settings, act) {
   const said = read && aim(read, settings);
   const side = read && (read.aim_offset_m > 0 ? 'left' : 'right');
   return html`<section class="result" aria-live="polite"><h2>A putt was sent to you</h2>

@@ -1,6 +1,6 @@
 /**
  * The putt from above and to scale.
- * @import {Putt, Read, Window, PathPoint} from '../../types.js'
+ * @import {Read, Putt, Window, PathPoint} from '../../types.js'
  * @typedef {object} Picture
  * @property {{width: number, height: number}} size
  * @property {Putt} putt
@@ -29,7 +29,7 @@ const ROOM_FOR_NOTES_PX = 220;
 const xy = ([, x, y]) => [x, y];
 
 /** What every drawing of one putt shares. @param {Picture} picture */
-export function layout({ size, putt, read, window }) {
+export function layout({ size, read, putt, window }) {
   const L = putt.distance_m;
   const offset = read?.aim_offset_m ?? 0;
   /** @type {(readonly [number, number])[]} */
@@ -43,7 +43,7 @@ export function layout({ size, putt, read, window }) {
 }
 
 /** @param {Picture} picture @param {ReturnType<typeof layout>} laid */
-function answer({ size, putt, read, window, stale, words }, { view, side, magnified }) {
+function answer({ size, read, putt, window, stale, words }, { view, side, magnified }) {
   if (!read) return svg`<path class="chord" d="${chord(view, putt.distance_m)}"></path>`;
   const { px } = view;
   const L = putt.distance_m;
@@ -83,7 +83,7 @@ function chord(view, distance_m) {
 
 /** @param {Picture} picture */
 export function picture(picture) {
-  const { size, putt, read, window, unit, station, alternative } = picture;
+  const { size, read, putt, window, unit, station, alternative } = picture;
   const laid = layout(picture);
   const { view, side, magnified } = laid;
   const hole = view.px(putt.distance_m, 0);

@@ -7,7 +7,7 @@ import pytest
 from bench import independent
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.read import NoPutt, Read, read
+from pycore.putt.solve import NoPutt, Read, read
 from pycore.units import FOOT, INCH
 
 MILLIMETRE = 1e-3

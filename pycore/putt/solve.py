@@ -36,7 +36,11 @@ class NoPutt:
     instead: float | None
 
 
-def read(putt: Putt) -> Read | NoPutt:
+type Reading = Read | NoPutt
+type Solution = Read | None
+
+
+def read(putt: Putt) -> Reading:
     """Aim and speed that take the ball over the hole's centre and would stop it ``putt.past`` further along its path.
 
     Of several it is the one that curves least. Where there is none, the nearest pace that has one is sought up to
@@ -45,7 +49,7 @@ def read(putt: Putt) -> Read | NoPutt:
     return solve(putt) or NoPutt(_instead(putt))
 
 
-def solve(putt: Putt) -> Read | None:
+def solve(putt: Putt) -> Solution:
     """The read, or None where there is no such putt."""
     if abs(putt.downhill) >= putt.rho:
         return None  # no ball stops where the hole is
