@@ -1,0 +1,47 @@
+"""What a logged putt says: errors from the line meant, the side that a gate tells, and the share of break."""
+
+from datetime import UTC, datetime
+from math import inf, radians, sqrt
+
+import pytest
+
+from pycore.green.surface import Station, Surface
+from pycore.putt.putt import Putt
+from pycore.putt.solve import solve
+from pycore.record.logged import Logged, evidence, off_the_ball_line
+from pycore.record.player import Holed, Miss
+
+PUTT = Putt(3.0, Surface(Station.measured(0.0, 2.0, 90.0)), 10.0, 0.3)
+READ = solve(PUTT)
+MEANT, START, LENGTH, LINE = READ.aim + radians(1.0), radians(-2.5), 0.08, radians(0.5)
+SAME = 1e-6  # rad, and of the roll
+
+
+def logged(stop, **known):
+    return Logged("a", datetime(2026, 5, 3, tzinfo=UTC), PUTT, MEANT, stop, **known)
+
+
+def missed():
+    end = PUTT.roll(READ.launch * sqrt(1 + LENGTH), MEANT + START).at(inf)
+    return complex(end.x - PUTT.distance, end.y)
+
+
+def test_a_miss_is_measured_from_the_line_meant():
+    found = evidence(logged(missed()))
+    assert found.strike == pytest.approx(Miss(START, LENGTH), abs=SAME)
+    assert found.reading == pytest.approx(MEANT / READ.aim - 1)
+
+
+def test_a_known_line_is_taken_off_misses_and_holed_putts():
+    assert off_the_ball_line(evidence(logged(missed(), line_error=LINE))).start == pytest.approx(START - LINE, abs=SAME)
+    holed = off_the_ball_line(evidence(logged(None, line_error=LINE, gate="left")))
+    assert (holed.meant, holed.least) == pytest.approx((MEANT - READ.aim + LINE, -LINE))
+
+
+@pytest.mark.parametrize(
+    ("gate", "sides"), [("left", (0.0, inf)), ("right", (-inf, 0.0)), ("clean", (-inf, inf)), (None, (-inf, inf))]
+)
+def test_a_gate_tells_the_side_of_a_holed_putt(gate, sides):
+    strike = evidence(logged(None, gate=gate)).strike
+    assert isinstance(strike, Holed)
+    assert (strike.least, strike.most) == sides
