@@ -31,7 +31,7 @@ def _checks() -> dict[str, list[str]]:
         "mypy": [*python, "mypy"],
         "tsc, the page": [*tsc, "webapp/tsconfig.json"],
         "tsc, the workers": [*tsc, "webapp/tsconfig.workers.json"],
-        "pytest": [*python, "pytest"],
+        "pytest": [*python, "pytest", "--numprocesses", "2", "--dist", "worksteal"],
     }
 
 
