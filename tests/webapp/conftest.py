@@ -3,26 +3,36 @@
 import json
 import re
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, expect
+from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, expect
 
 import browser
 from pycore import api
+from server import Site
 
 KEY = "borrowline"
+SCREEN = {"viewport", "color_scheme", "reduced_motion"}
 
 
 class Phone:
     """A page of the app, with what its console complained of."""
 
     def __init__(self, context: BrowserContext, url: str) -> None:
-        self.page: Page = context.pages[0] if context.pages else context.new_page()
+        self.page: Page = context.new_page()
         self.url = url
         self.errors: list[str] = []
         self.page.on("console", lambda message: self.errors.append(message.text) if message.type == "error" else None)
         self.page.on("pageerror", lambda error: self.errors.append(str(error)))
+
+    def show(self, viewport: ViewportSize, **media: Any) -> None:
+        """Another screen than a phone's, and nothing kept from before."""
+        self.page.set_viewport_size(viewport)
+        self.page.emulate_media(**media)
+        kept = {"origin": self.url.rstrip("/"), "storageTypes": "local_storage,indexeddb"}
+        self.page.context.new_cdp_session(self.page).send("Storage.clearDataForOrigin", kept)
 
     def open(self, path: str = "", **saved: Any) -> Page:
         """The app, as it starts with the given parts of its record; the engine is not waited for."""
@@ -39,13 +49,36 @@ class Phone:
         return page
 
 
-@pytest.fixture
-def phone(site: Any, forgetful: Browser, request: pytest.FixtureRequest) -> Iterator[Phone]:
-    """A phone; ``@pytest.mark.parametrize("phone", [options], indirect=True)`` gives it another screen."""
-    context = forgetful.new_context(**{"viewport": browser.PHONE, "has_touch": True, **getattr(request, "param", {})})
-    held = Phone(context, site.url)
-    yield held
+@pytest.fixture(scope="session")
+def installed(dist: Path, forgetful: Browser) -> Iterator[tuple[BrowserContext, str]]:
+    """A context in which the app has been used before, so that it starts as on the second day; and its address."""
+    served = Site(dist)
+    context = forgetful.new_context(viewport=browser.PHONE, has_touch=True)
+    yield context, served.url
     context.close()
+    served.stop()
+
+
+@pytest.fixture
+def phone(request: pytest.FixtureRequest, forgetful: Browser) -> Iterator[Phone]:
+    """A phone; ``@pytest.mark.parametrize("phone", [options], indirect=True)`` gives it another screen.
+
+    It is one on which the app is installed and nothing is kept. A test that turns its clock or stops its site has it
+    new: marked ``alone``, or with ``site`` or other options of a context than its screen.
+    """
+    options = {"viewport": browser.PHONE, **getattr(request, "param", {})}
+    if request.node.get_closest_marker("alone") or "site" in request.fixturenames or options.keys() - SCREEN:
+        context = forgetful.new_context(has_touch=True, **options)
+        held = Phone(context, request.getfixturevalue("site").url)
+        yield held
+        context.close()
+    else:
+        context, url = request.getfixturevalue("installed")
+        held = Phone(context, url)
+        held.show(**options)
+        yield held
+        for page in context.pages:
+            page.close()
     assert held.errors == []
 
 
