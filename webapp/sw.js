@@ -56,5 +56,5 @@ scope.addEventListener('fetch', (event) => {
   if (event.request.url.startsWith(root) && Object.hasOwn(PRECACHE, path)) event.respondWith(respond(path, event.request));
 });
 scope.addEventListener('message', (event) => {
-  if (event.data?.type === 'take over') scope.skipWaiting();
+  if (event.data?.type === 'take over') event.waitUntil(scope.skipWaiting());
 });

@@ -1,6 +1,7 @@
 """After one visit the app needs no network; a new version waits, and is whole or not at all."""
 
 import json
+import re
 import shutil
 
 import pytest
@@ -82,9 +83,11 @@ def test_a_new_version_waits_until_it_is_asked_for(open_browser, changing_site, 
 
     other = context.new_page()
     other.goto(changing_site.url)
+    for each in (page, other):  # a version takes over once the one before it has nothing left to send
+        expect(each.get_by_role("button", name=re.compile("^Make .*%"))).to_be_visible(timeout=60_000)
     page.evaluate("navigator.serviceWorker.getRegistration().then((found) => found.waiting.postMessage({ type: 'take over' }))")
-    expect(page).to_have_title("Newer", timeout=30_000)
-    expect(other).to_have_title("Newer", timeout=30_000)
+    expect(page).to_have_title("Newer", timeout=60_000)
+    expect(other).to_have_title("Newer", timeout=60_000)
     until(page, f"({KEPT})().then((kept) => kept === {before})")
 
 
