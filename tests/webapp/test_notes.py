@@ -83,9 +83,25 @@ def test_what_was_seen_beside_is_added(phone: Any) -> None:
     page.get_by_label("Slope you felt").fill("1.5")
     page.keyboard.press("Tab")
     expect(page.get_by_role("alert")).to_have_count(0)
-    page.wait_for_timeout(100)
     (putt,) = kept(page)
     assert (putt["gate"], putt["line_error_deg"], putt["felt_percent"]) == ("left", 0.5, 1.5)
+
+
+def test_two_changes_at_once_are_both_kept(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").click()
+    page.locator("#line_error_deg").wait_for()
+    page.evaluate(
+        """() => [['line_error_deg', '0.5'], ['felt_percent', '1.5']].forEach(([name, text]) => {
+          const field = document.getElementById(name);
+          field.value = text;
+          field.dispatchEvent(new Event('change'));
+        })"""
+    )
+    expect(page.locator("#felt_percent")).to_have_value("1.5")
+    page.wait_for_function("() => import('/records/db.js').then((db) => db.readAll()).then(([putt]) => putt.felt_percent)")
+    (putt,) = kept(page)
+    assert (putt["line_error_deg"], putt["felt_percent"]) == (0.5, 1.5)
 
 
 def test_editing_loses_nothing(phone: Any) -> None:

@@ -62,14 +62,14 @@ export function actions({ store, engine }) {
     if (!entry) return;
     const next = /** @type {Entry} */ ({ ...entry, ...patch, changed: now() });
     for (const [name, value] of Object.entries(patch)) if (value === undefined) delete (/** @type {Record<string, unknown>} */ (/** @type {unknown} */ (next))[name]);
-    try {
-      await write([checked(next)], shown);
-    } catch (error) {
-      failed(error);
-      return;
-    }
+    await write([checked(next)], shown);
     if (store.state.noting.editing === id) set('earlier', { before: await db.readBefore(id) });
   }
+
+  /** @type {Promise<unknown>} */
+  let changes = Promise.resolve();
+  /** One change after another: each starts from what the last has written. @param {() => unknown} work */
+  const inTurn = (work) => (changes = changes.then(work).catch(failed));
 
   const act = {
     load,
@@ -93,9 +93,9 @@ export function actions({ store, engine }) {
         failed(error);
       }
     },
-    undo: () => change(store.state.noting.last, { gone: true }, { last: '', said: 'Undone.' }),
+    undo: () => inTurn(() => change(store.state.noting.last, { gone: true }, { last: '', said: 'Undone.' })),
     /** @param {string} id @param {string} name @param {unknown} value */
-    add: (id, name, value) => change(id, { [name]: value }),
+    add: (id, name, value) => inTurn(() => change(id, { [name]: value })),
     /** @param {string} text */
     async note(text) {
       if (!text.trim()) return;
@@ -110,7 +110,7 @@ export function actions({ store, engine }) {
     },
     close: () => store.change('close entry', { noting: { ...store.state.noting, editing: '', before: [] }, problem: null }),
     /** A typed number of an entry; empty takes it away where it may be missing. @param {string} id @param {string} field @param {string} label @param {string} text */
-    async enter(id, field, label, text) {
+    enter: (id, field, label, text) => inTurn(() => {
       const entry = all().find((each) => each.id === id);
       const unit = entryUnit(field, store.state.settings);
       const value = fromText(text, unit);
@@ -119,7 +119,7 @@ export function actions({ store, engine }) {
       if (!(value >= low && value <= high)) return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
       const finish = entry?.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 };
       return change(id, field === 'x_m' || field === 'y_m' ? { result: { ...finish, [field]: value } } : { [field]: value });
-    },
+    }),
     /** @param {Partial<Noting['only']>} only */
     filter: (only) => set('filter', { only: { ...store.state.noting.only, ...only }, shown: 40 }),
     more: () => set('more', { shown: store.state.noting.shown + 200 }),
