@@ -7,8 +7,6 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
-pytestmark = pytest.mark.long
-
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 12.5, "past_m": 0.3}
 ROLLS = [
     {"distance_m": 6.1, "time_s": 4.7, "way": "out"},

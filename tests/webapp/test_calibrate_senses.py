@@ -8,8 +8,6 @@ from playwright.sync_api import Page, expect
 
 import environment
 
-pytestmark = pytest.mark.long
-
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
 TRIALS = [
     {"felt_percent": felt, "measured_percent": measured, "fall": fall, "date": "2026-11-24"}

@@ -8,8 +8,6 @@ from playwright.sync_api import Page, expect
 
 import environment
 
-pytestmark = pytest.mark.long
-
 AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
 SCREENS = [(320, 568), (390, 844), (1280, 800)]

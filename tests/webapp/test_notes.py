@@ -6,8 +6,6 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
-pytestmark = pytest.mark.long
-
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
 KEPT = """() => new Promise((resolve, reject) => {
   const open = indexedDB.open('borrowline');

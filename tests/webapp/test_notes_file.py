@@ -11,8 +11,6 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from playwright.sync_api import Page, expect
 
-pytestmark = pytest.mark.long
-
 PUTT = {"distance_m": 3.0, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3}
 KEPT = """() => import('/records/db.js').then(db => db.readAll())"""
 

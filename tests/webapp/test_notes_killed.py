@@ -7,13 +7,10 @@ import subprocess
 from pathlib import Path
 from typing import Any
 
-import pytest
 from playwright.sync_api import Playwright
 
 import browser
 import environment
-
-pytestmark = pytest.mark.long
 
 ROUNDS = 20
 WRITE_ON = """async round => {

@@ -6,8 +6,6 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
-pytestmark = pytest.mark.long
-
 MM_PX = 96 / 25.4  # CSS: an inch is 96 px
 FOOT_MM = 304.8
 

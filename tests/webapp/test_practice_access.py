@@ -8,8 +8,6 @@ from playwright.sync_api import Page, expect
 
 import environment
 
-pytestmark = pytest.mark.long
-
 AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
 WIDTHS = [(320, 568), (390, 844), (844, 390), (1280, 800)]
 CLIPPED = """() => [...document.querySelectorAll('h1, p, span, button, a, label, input, legend, th, td, li, summary')]

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
-pytestmark = [pytest.mark.long, pytest.mark.alone]  # its clock is turned
+pytestmark = pytest.mark.alone  # its clock is turned
 
 BLOCKS = [
     {"drill": "set_up", "minutes": 2, "why": "First.", "instead": []},

@@ -9,8 +9,6 @@ from typing import Any
 import pytest
 from playwright.sync_api import BrowserContext
 
-pytestmark = pytest.mark.long
-
 # The app's own fetches go on behind a page that these tests soon close
 alone = pytest.mark.parametrize("phone", [{"service_workers": "block"}], indirect=True, ids=["alone"])
 TAP = """registerProcessor('tap', class extends AudioWorkletProcessor {

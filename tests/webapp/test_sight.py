@@ -10,8 +10,6 @@ from playwright.sync_api import Page, expect
 
 import environment
 
-pytestmark = pytest.mark.long
-
 PUTT = {"distance_m": 3.048, "slope_percent": 2.5, "fall_deg": 70.0, "stimp_ft": 10.0, "past_m": 0.3048}
 STATIONS = [{"at_m": 0, "slope_percent": 2, "fall_deg": 90}, {"at_m": 3, "slope_percent": 1, "fall_deg": 270}]
 STANDS = [("ball", "standing", 1.6), ("ball", "crouching", 0.7), ("low", "crouching", 0.7), ("hole", "standing", 1.6)]

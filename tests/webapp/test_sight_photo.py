@@ -12,8 +12,6 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Page, expect
 
-pytestmark = pytest.mark.long
-
 # so steep that the aim lies far out, where a plane that was not tilted would be seen to miss it
 PUTT = {"distance_m": 4.0, "slope_percent": 4.5, "fall_deg": 80.0, "stimp_ft": 11.0, "past_m": 0.3048}
 SIZE = (900, 1200)
