@@ -14,6 +14,7 @@ from pycore import api
 from server import Site
 
 KEY = "borrowline"
+TWIN = "borrowline-twin"
 SCREEN = {"viewport", "color_scheme", "reduced_motion"}
 
 
@@ -31,8 +32,9 @@ class Phone:
         """Another screen than a phone's, and nothing kept from before."""
         self.page.set_viewport_size(viewport)
         self.page.emulate_media(**media)
-        kept = {"origin": self.url.rstrip("/"), "storageTypes": "local_storage,indexeddb"}
-        self.page.context.new_cdp_session(self.page).send("Storage.clearDataForOrigin", kept)
+        session = self.page.context.new_cdp_session(self.page)
+        session.send("Storage.clearDataForOrigin", {"origin": self.url.rstrip("/"), "storageTypes": "local_storage,indexeddb"})
+        session.send("Storage.deleteStorageBucket", {"bucket": {"storageKey": self.url, "name": TWIN}})
 
     def open(self, path: str = "", **saved: Any) -> Page:
         """The app, as it starts with the given parts of its record; the engine is not waited for."""

@@ -55,3 +55,39 @@ def test_what_was_acknowledged_outlives_a_kill(playwright: Playwright, site: Any
         acknowledged |= set(heard)
         running.close()
     assert len(acknowledged) > 10 * ROUNDS
+
+
+LOSE = """async () => {
+  const { stores } = await import('/records/stores.js');
+  (await stores()).first.close();
+  await new Promise((done) => { indexedDB.deleteDatabase('borrowline').onsuccess = done; });
+}"""
+KEEP = """async (ids) => {
+  const db = await import('/records/db.js');
+  const at = '2026-05-03T17:30:00.000Z';
+  for (const id of ids) await db.write([{ kind: 'note', id, at, changed: at, place: '', text: '' }]);
+}"""
+
+
+def test_a_database_that_the_browser_throws_away_comes_back(phone: Any) -> None:
+    """As Chromium does with one that a kill has torn."""
+    page = phone.open("#about")
+    page.evaluate(KEEP, ["a", "b"])
+    for late in ("c", "d"):
+        page.evaluate(LOSE)
+        page.reload()
+        assert sorted(page.evaluate(READ))[:2] == ["a", "b"]
+        page.evaluate(KEEP, [late])
+    assert sorted(page.evaluate(READ)) == ["a", "b", "c", "d"]
+
+
+def test_a_twin_left_behind_follows(phone: Any) -> None:
+    page = phone.open("#about")
+    page.evaluate(KEEP, ["a"])
+    page.evaluate("async () => (await import('/records/stores.js')).dropTwin()")
+    page.evaluate(KEEP, ["b"])
+    page.reload()
+    assert sorted(page.evaluate(READ)) == ["a", "b"]
+    page.evaluate(LOSE)
+    page.reload()
+    assert sorted(page.evaluate(READ)) == ["a", "b"]

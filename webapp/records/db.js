@@ -1,46 +1,17 @@
 /**
  * The record in IndexedDB. A write is done when it is on the disk; what an entry was before a change is kept beside it.
  * @import {Entry} from '../types.js'
- * @import {DBSchema, IDBPDatabase} from 'idb'
+ * @import {Database, Schema} from './stores.js'
  */
-import { openDB } from 'idb';
+import { STRICT, dropTwin, stores } from './stores.js';
 
-const NAME = 'borrowline';
-/** 1: entries, what they were before, and marks (dates of exports). */
-const VERSION = 1;
-const STRICT = /** @type {const} */ ({ durability: 'strict' });
-
-/**
- * @typedef {object} Tables
- * @property {{key: string, value: Entry}} entries
- * @property {{key: [string, string], value: Entry}} before
- * @property {{key: string, value: {id: string, value: string}}} marks
- * @typedef {DBSchema & Tables} Schema
- */
 /**
  * @template {'entries' | 'before'} Name
  * @typedef {import('idb').IDBPObjectStore<Schema, ('entries' | 'before')[], Name, 'readwrite'>} Table
  */
+/** @typedef {(kept: Table<'entries'>, past: Table<'before'>) => Promise<void>} Work */
 
-/** @type {Promise<IDBPDatabase<Schema>> | undefined} */
-let opened;
-
-const open = () =>
-  (opened ??= openDB(NAME, VERSION, {
-    upgrade(db, from) {
-      if (from < 1) {
-        db.createObjectStore('entries', { keyPath: 'id' });
-        db.createObjectStore('before', { keyPath: ['id', 'changed'] });
-        db.createObjectStore('marks', { keyPath: 'id' });
-      }
-    },
-    // A newer version in another tab waits for nobody
-    blocking: async () => {
-      (await opened)?.close();
-      opened = undefined;
-    },
-    terminated: () => (opened = undefined),
-  }));
+const first = async () => (await stores()).first;
 
 const news = new BroadcastChannel('borrowline-records');
 
@@ -49,32 +20,36 @@ export const onOtherTab = (listener) => news.addEventListener('message', listene
 
 /** @returns {Promise<Entry[]>} all that is kept, newest first */
 export async function readAll() {
-  const entries = await (await open()).getAll('entries');
+  const entries = await (await first()).getAll('entries');
   return entries.sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
 }
 
 /** What an entry was before each change, newest first. @param {string} id @returns {Promise<Entry[]>} */
 export async function readBefore(id) {
   const range = IDBKeyRange.bound([id, ''], [id, '\uffff']);
-  return (await (await open()).getAll('before', range)).reverse();
+  return (await (await first()).getAll('before', range)).reverse();
 }
 
 /** @returns {Promise<Entry[]>} */
-export const readAllBefore = async () => (await open()).getAll('before');
+export const readAllBefore = async () => (await first()).getAll('before');
 
-/**
- * One transaction over entries and what they were: all of it or nothing.
- * @param {(kept: Table<'entries'>, past: Table<'before'>) => Promise<void>} work
- */
+/** One transaction over entries and what they were: all of it or nothing; then the same in the twin. @param {Work} work */
 async function whole(work) {
-  const tx = (await open()).transaction(/** @type {('entries' | 'before')[]} */ (['entries', 'before']), 'readwrite', STRICT);
+  const { first, twin } = await stores();
+  await inOne(first, work);
+  if (twin) await inOne(twin, work).catch(dropTwin);
+  news.postMessage('written');
+}
+
+/** @param {Database} db @param {Work} work */
+async function inOne(db, work) {
+  const tx = db.transaction(/** @type {('entries' | 'before')[]} */ (['entries', 'before']), 'readwrite', STRICT);
   try {
     await Promise.all([work(tx.objectStore('entries'), tx.objectStore('before')), tx.done]);
   } catch (error) {
     abort(tx);
     throw error;
   }
-  news.postMessage('written');
 }
 
 /** @param {{abort: () => void, done: Promise<void>}} tx */
@@ -104,7 +79,10 @@ export async function erase(chosen) {
 }
 
 /** @param {string} id */
-export const readMark = async (id) => (await (await open()).get('marks', id))?.value ?? '';
+export const readMark = async (id) => (await (await first()).get('marks', id))?.value ?? '';
 
 /** @param {string} id @param {string} value */
-export const writeMark = async (id, value) => void (await (await open()).put('marks', { id, value }));
+export async function writeMark(id, value) {
+  const { first, twin } = await stores();
+  for (const db of twin ? [first, twin] : [first]) await db.put('marks', { id, value });
+}
