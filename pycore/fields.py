@@ -35,7 +35,7 @@ class Length:
     high: int
 
     def __str__(self) -> str:
-        return f"{self.low} to {self.high}"
+        return f"{self.low} to {self.high}" if self.low < self.high else f"{self.low}"
 
 
 def parse[T](kind: Callable[..., T], data: Mapping[str, Any], path: str = "") -> T:

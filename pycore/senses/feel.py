@@ -19,6 +19,7 @@ STEEP = 2.0  # per cent; from here a slope counts as large
 
 # What is believed of feet before the first trial: off by up to 0.6 % and a fifth of the slope, a spread of 0.8 %; assumed
 PRIOR = Prior(start=0.6, slope=0.2, noise=0.8, noise_points=4)
+ROUNDED = sqrt(2 * 0.1**2 / 12)  # per cent; what is felt and what is measured are each told to a tenth
 FINE = 0.5  # per cent; a bias known to this, or a difference of sides, is known well enough
 
 
@@ -67,7 +68,7 @@ def group(trials: Sequence[Trial]) -> Group:
     if len(errors) < 2:
         return Group(len(errors), None, None, _needed(PRIOR.noise, FINE, 1) - len(errors))
     needed = _needed(_likely_spread(errors), FINE, 1)
-    return Group(len(errors), mean(errors), spread_estimate(errors), max(0, needed - len(errors)))
+    return Group(len(errors), mean(errors, ROUNDED), spread_estimate(errors, ROUNDED), max(0, needed - len(errors)))
 
 
 def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
@@ -76,7 +77,7 @@ def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
     fewer = min(len(own), len(its))
     if fewer < 2:
         return Sides(one, other, None, _needed(PRIOR.noise, FINE, 2) - fewer)
-    found = difference(own, its)
+    found = difference(own, its, ROUNDED)
     if found.low > 0 or found.high < 0:
         return Sides(one, other, found, 0)
     likely = max(_likely_spread(own), _likely_spread(its))

@@ -54,29 +54,32 @@ def newcombe(made: int, tries: int, made_other: int, tries_other: int) -> Interv
     )
 
 
-def mean(values: Sequence[float]) -> Estimate:
-    """Mean of two or more values from a normal spread, with Student's interval."""
+def mean(values: Sequence[float], least: float = 0.0) -> Estimate:
+    """Mean of two or more values from a normal spread of ``least`` or more, with Student's interval."""
     middle = sum(values) / len(values)
-    reach = student(len(values) - 1) * spread(values) / sqrt(len(values))
+    reach = student(len(values) - 1) * spread(values, least) / sqrt(len(values))
     return Estimate(middle, middle - reach, middle + reach)
 
 
-def spread(values: Sequence[float]) -> float:
-    """Standard deviation of two or more values about their own mean."""
+def spread(values: Sequence[float], least: float = 0.0) -> float:
+    """Standard deviation of two or more values about their own mean; ``least`` where they agree better than they can."""
     middle = sum(values) / len(values)
-    return sqrt(sum((value - middle) ** 2 for value in values) / (len(values) - 1))
+    return max(least, sqrt(sum((value - middle) ** 2 for value in values) / (len(values) - 1)))
 
 
-def spread_estimate(values: Sequence[float]) -> Estimate:
-    """Standard deviation of two or more values, with its chi-square interval."""
+def spread_estimate(values: Sequence[float], least: float = 0.0) -> Estimate:
+    """Standard deviation of two or more values, ``least`` or more, with its chi-square interval."""
     free = len(values) - 1
-    found = spread(values)
+    found = spread(values, least)
     return Estimate(found, found * sqrt(free / chi_square(1 - TAIL, free)), found * sqrt(free / chi_square(TAIL, free)))
 
 
-def difference(values: Sequence[float], others: Sequence[float]) -> Estimate:
-    """Mean of ``values`` less that of ``others``, two or more each; Welch's interval, degrees of freedom rounded down."""
-    own, its = (spread(each) ** 2 / len(each) for each in (values, others))
+def difference(values: Sequence[float], others: Sequence[float], least: float = 0.0) -> Estimate:
+    """Mean of ``values`` less that of ``others``, two or more each; Welch's interval, degrees of freedom rounded down.
+
+    Neither's spread is taken to be below ``least``.
+    """
+    own, its = (spread(each, least) ** 2 / len(each) for each in (values, others))
     found = sum(values) / len(values) - sum(others) / len(others)
     if own + its == 0:
         return Estimate(found, found, found)

@@ -61,6 +61,9 @@ def test_rolls_make_a_speed_that_is_kept(phone: Any, engine: Callable[..., Any])
 def test_a_putted_ball_is_worked_out_as_one(phone: Any, engine: Callable[..., Any]) -> None:
     page = show(phone, "Speed", calibration={"rolls": ROLLS})
     page.get_by_label("putted").check(force=True)
+    page.get_by_role("button", name="Undo").click()
+    expect(page.get_by_label("rolled by hand")).to_be_checked()
+    page.get_by_label("putted").check(force=True)
     found = engine("roll_test", rolls=ROLLS, skid="putted")
     expect(page.locator(".result .big")).to_contain_text(f"{found['stimp_ft']:.1f}", timeout=60_000)
 

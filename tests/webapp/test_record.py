@@ -85,6 +85,15 @@ def test_a_broken_record_gives_way_to_the_defaults(phone: Any, record: str) -> N
     expect(page.locator("#entry")).to_have_value("10")
 
 
+def test_a_damaged_entry_takes_no_other_with_it(phone: Any) -> None:
+    roll = {"distance_m": 6.1, "time_s": 4.7, "way": "out"}
+    page = phone.open(
+        "#calibrate", calibration={"rolls": [roll, {**roll, "time_s": "soon"}, {**roll, "way": "back"}], "ball": False}
+    )
+    page.get_by_role("button", name="Speed", exact=True).click()
+    expect(page.get_by_role("button", name="Remove roll")).to_have_count(2)
+
+
 def test_the_caution_is_said_once(phone: Any) -> None:
     page = phone.open()
     caution = page.get_by_text("Rule 4.3a does not allow")

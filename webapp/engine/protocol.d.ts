@@ -263,7 +263,7 @@ export interface StimpmeterAnswer {
 
 export interface LevelFields {
   /** 1 to 2000 */ readings: Array<ReadingFields>;
-  /** 2 to 2 */ bias_deg?: Array<number> | null;
+  /** 2 */ bias_deg?: Array<number> | null;
 }
 
 export interface ReadingFields {
@@ -371,8 +371,8 @@ export interface LookAnswer {
 export interface CameraFields {
   /** a number from 1 to 20000 px */ width_px: number;
   /** a number from 1 to 20000 px */ height_px: number;
-  /** 2 to 2 */ ball_px: Array<number>;
-  /** 2 to 2 */ hole_px: Array<number>;
+  /** 2 */ ball_px: Array<number>;
+  /** 2 */ hole_px: Array<number>;
   /** a number from 0.3 to 30 m */ distance_m: number;
   /** 1 to 1000 */ points_m: Array<Array<number>>;
   /** a number from 0.2 to 3 m */ eye_height_m?: number | null;

@@ -57,14 +57,17 @@ const fits = (value, checks) => isRecord(value) && Object.entries(checks).every(
 
 const isText = (/** @type {unknown} */ value) => typeof value === 'string';
 const isFall = oneOf('left', 'right', 'toes', 'heels');
-/** @param {Record<string, (value: unknown) => boolean>} checks @returns {(value: unknown) => boolean} */
+/** @typedef {(value: unknown) => boolean} Check */
+/** @param {Record<string, Check>} checks @returns {Check} a list that is worth nothing with a part missing */
 const listOf = (checks) => (value) => Array.isArray(value) && value.every((entry) => fits(entry, checks));
-const isTrials = listOf({ felt_percent: isNumber, measured_percent: isNumber, fall: isFall, date: isText });
+/** @param {Record<string, Check>} checks @returns {{each: Check}} a list of which the entries that fit are kept */
+const eachOf = (checks) => ({ each: (entry) => fits(entry, checks) });
+const isTrials = eachOf({ felt_percent: isNumber, measured_percent: isNumber, fall: isFall, date: isText });
 const CALIBRATION_CHECKS = {
   phone: (/** @type {unknown} */ value) => fits(value, { bias_deg: (pair) => Array.isArray(pair) && pair.length === 2 && pair.every(isNumber), date: isText }),
-  rolls: listOf({ distance_m: isNumber, time_s: isNumber, way: oneOf('out', 'back') }),
+  rolls: eachOf({ distance_m: isNumber, time_s: isNumber, way: oneOf('out', 'back') }),
   ball: oneOf('rolled', 'putted'), place: isText, home_stimp_ft: isNumber, feet: isTrials, eye: isTrials,
-  speeds: listOf({ place: isText, date: isText, stimp_ft: isNumber, stimp_sd_ft: (sd) => sd === null || isNumber(sd) }),
+  speeds: eachOf({ place: isText, date: isText, stimp_ft: isNumber, stimp_sd_ft: (sd) => sd === null || isNumber(sd) }),
 };
 const SIGHTED_CHECKS = {
   eye: oneOf('standing', 'crouching'), standing_m: isNumber, crouching_m: isNumber, back_m: isNumber, lens_mm: isNumber, roll_deg: isNumber, height_m: isNumber, rolled_m: isNumber,
@@ -80,9 +83,9 @@ const PRACTICE_CHECKS = {
   weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
   blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
   run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
-  finished: listOf({ id: isText, drill: isText, date: isText, ...COUNT_CHECKS }),
+  finished: eachOf({ id: isText, drill: isText, date: isText, ...COUNT_CHECKS }),
   tempo: (/** @type {unknown} */ value) => fits(value, TEMPO_CHECKS),
-  strokes: listOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
+  strokes: eachOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
 };
 
 /** @param {unknown} value */
@@ -91,12 +94,15 @@ const isPutt = (value) =>
   (fits(value, SURFACE_CHECKS) ||
     fits(value, { stations: (list) => Array.isArray(list) && list.length > 0 && list.every((s) => fits(s, STATION_CHECKS)) }));
 
-/** @template {object} T @param {unknown} value @param {T} defaults @param {Record<keyof T & string, (value: unknown) => boolean>} checks @returns {T} */
+/** @template {object} T @param {unknown} value @param {T} defaults @param {Record<keyof T & string, Check | {each: Check}>} checks @returns {T} */
 function kept(value, defaults, checks) {
   const result = { ...defaults };
   if (isRecord(value))
-    for (const name of /** @type {(keyof T & string)[]} */ (Object.keys(checks)))
-      if (checks[name](value[name])) result[name] = /** @type {T[typeof name]} */ (value[name]);
+    for (const name of /** @type {(keyof T & string)[]} */ (Object.keys(checks))) {
+      const [check, found] = [checks[name], value[name]];
+      const good = typeof check === 'function' ? [found].filter(check)[0] : Array.isArray(found) ? found.filter(check.each) : undefined;
+      if (good !== undefined) result[name] = /** @type {T[typeof name]} */ (good);
+    }
   return result;
 }
 

@@ -52,6 +52,15 @@ def test_small_and_large_are_kept_apart():
     assert groups["large"]["bias"]["value"] == pytest.approx(-0.9)
 
 
+def test_two_that_agree_to_the_tenth_are_not_certain():
+    made = [{"felt_percent": 2.0, "measured_percent": 1.5, "fall": fall} for fall in ("left", "left", "right", "right")]
+    value = ask(ask="feel", trials=made)
+    for found in (group["bias"] for group in value["groups"] if group["trials"]):
+        assert found["low"] < 0.5 < found["high"]
+    (pair,) = (pair for pair in value["sides"] if pair["one"] == "left")
+    assert pair["difference"]["low"] < 0 < pair["difference"]["high"]
+
+
 def test_few_trials_correct_little_many_correct_all():
     rng = np.random.default_rng(8)
     steps = [

@@ -131,9 +131,9 @@ export function actions({ store, engine }) {
     removeRoll: (index) => keepCalibration('Roll removed.', { rolls: store.state.calibration.rolls.filter((_, i) => i !== index) }),
     clearRolls: () => keepCalibration('Rolls cleared.', { rolls: [] }),
     /** @param {Calibration['ball']} ball */
-    setBall: (ball) => store.change('set ball', { calibration: { ...store.state.calibration, ball } }),
+    setBall: (ball) => keepCalibration(ball === 'putted' ? 'The balls are putted.' : 'The balls are rolled by hand.', { ball }),
     /** @param {string} place */
-    setPlace: (place) => store.change('name place', { calibration: { ...store.state.calibration, place: place.trim().slice(0, 40) } }),
+    setPlace: (place) => keepCalibration('Place named.', { place: place.trim().slice(0, 40) }),
     /** @param {number} stimp_ft @param {number | null} stimp_sd_ft */
     keepSpeed(stimp_ft, stimp_sd_ft) {
       const { calibration, putt } = store.state;
