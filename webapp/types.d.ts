@@ -237,10 +237,16 @@ export interface Practice {
   run: Run | null;
   finished: Finished[];
   spoken: boolean;
+  /** Notes at the end of a block. */
+  chime: boolean;
   tempo: TempoSettings;
   strokes: Engine.OwnStroke[];
   lie_deg: number;
   length_m: number;
+  /** How far above the grip the stroke turns. */
+  above_grip_m: number;
+  /** How far inside the ball line the eyes are. */
+  eyes_m: number;
 }
 
 /** The practice screen as it stands; gone with the page. */

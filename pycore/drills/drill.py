@@ -12,7 +12,9 @@ Skill = Literal["alignment", "start_line", "pace", "reading", "tempo"]
 Role = Literal["set_up", "main", "last"]
 Place = Literal["room", "green"]
 Thing = Literal["level_floor", "mirror", "laser", "ball", "balls", "hole", "string", "chalk"]
-Picture = Literal["eyes", "arc", "tempo", "gate", "ball_line", "feet", "chalk", "past", "shallow", "long", "walk", "last"]
+Picture = Literal[
+    "eyes", "arc", "tempo", "gate", "ball_line", "string", "feet", "chalk", "past", "stop", "shallow", "long", "walk", "last"
+]
 Line = Annotated[str, Length(1, 140)]
 Minutes = Annotated[int, Range(1, 20, "minutes")]
 

@@ -11,9 +11,11 @@ const FADE_S = 0.018;
 /** The time it takes from a touch until the first beat. */
 const AHEAD_S = 0.15;
 /** Pitch tells them apart: low away from the ball, middle at the top, high at the ball. @type {Record<string, {hz: number, loud: number}>} */
-export const VOICES = { count: { hz: 440, loud: 0.35 }, start: { hz: 440, loud: 0.8 }, top: { hz: 660, loud: 0.8 }, impact: { hz: 1320, loud: 1 } };
+export const VOICES = { count: { hz: 440, loud: 0.35 }, start: { hz: 440, loud: 0.8 }, top: { hz: 660, loud: 0.8 }, impact: { hz: 1320, loud: 1 }, over: { hz: 990, loud: 0.8 } };
+/** Three notes in a quick row: no stroke sounds so. */
+const CHIME = { lead_s: 0, cycle_s: 0.6, events: [0, 0.16, 0.32].map((at_s) => ({ at_s, kind: 'over', stroke: 0 })) };
 
-/** The count-in and one cycle. @param {Tempo} tempo @param {number} rate samples a second */
+/** The count-in and one cycle. @param {{lead_s: number, cycle_s: number, events: {at_s: number, kind: string, stroke: number}[]}} tempo @param {number} rate samples a second */
 export function render({ lead_s, cycle_s, events }, rate) {
   const samples = new Float32Array(Math.round((lead_s + cycle_s) * rate));
   for (const { at_s, kind, stroke } of events) {
@@ -27,12 +29,16 @@ export function render({ lead_s, cycle_s, events }, rate) {
   return samples;
 }
 
-/** Lets a context play a row of strokes from `when` on. @param {BaseAudioContext} context @param {Tempo} tempo @param {AudioNode} into @param {number} when */
-export function schedule(context, tempo, into, when) {
-  const samples = render(tempo, context.sampleRate);
+/** @param {BaseAudioContext} context @param {Float32Array<ArrayBuffer>} samples */
+function bufferOf(context, samples) {
   const buffer = context.createBuffer(1, samples.length, context.sampleRate);
   buffer.copyToChannel(samples, 0);
-  const source = new AudioBufferSourceNode(context, { buffer, loop: true, loopStart: tempo.lead_s, loopEnd: tempo.lead_s + tempo.cycle_s });
+  return buffer;
+}
+
+/** Lets a context play a row of strokes from `when` on. @param {BaseAudioContext} context @param {Tempo} tempo @param {AudioNode} into @param {number} when */
+export function schedule(context, tempo, into, when) {
+  const source = new AudioBufferSourceNode(context, { buffer: bufferOf(context, render(tempo, context.sampleRate)), loop: true, loopStart: tempo.lead_s, loopEnd: tempo.lead_s + tempo.cycle_s });
   source.connect(into);
   source.start(when);
   source.stop(when + tempo.total_s);
@@ -50,15 +56,17 @@ export function createSound(onState) {
   let began = 0;
 
   function open() {
-    if ('audioSession' in navigator) /** @type {any} */ (navigator).audioSession.type = 'playback';
     context = new AudioContext({ sampleRate: RATE_HZ, latencyHint: 'interactive' });
     gain = context.createGain();
     gain.connect(context.destination);
     // A call, or the lock screen, may hold it; its clock stands meanwhile, so the beat goes on where it was
     context.addEventListener('statechange', () => source && onState(context?.state === 'running' ? 'playing' : 'held'));
-    document.addEventListener('visibilitychange', () => !document.hidden && source && context?.resume());
+    document.addEventListener('visibilitychange', () => !document.hidden && source && resume());
     return context;
   }
+
+  /** During a call a phone may refuse; what the page says of it stays. */
+  const resume = async () => void (await context?.resume().catch(() => {}));
 
   function stop() {
     if (!source) return;
@@ -74,6 +82,8 @@ export function createSound(onState) {
       stop();
       const playing = context ?? open();
       gain.gain.value = volume;
+      // Goes on behind a lock screen where the system allows it; a chime alone heeds the phone's silent switch
+      if ('audioSession' in navigator) /** @type {any} */ (navigator).audioSession.type = 'playback';
       await playing.resume();
       began = playing.currentTime + AHEAD_S;
       source = schedule(playing, tempo, gain, began);
@@ -84,7 +94,16 @@ export function createSound(onState) {
       onState('playing');
     },
     stop,
-    resume: () => context?.resume(),
+    resume,
+    /** From a touch, so that a chime may sound later. */
+    ready: async () => void (await (context ?? open()).resume().catch(() => {})),
+    /** A block is over. @param {number} volume 0 to 1 */
+    chime(volume) {
+      if (context?.state !== 'running') return;
+      const notes = new AudioBufferSourceNode(context, { buffer: bufferOf(context, render(CHIME, context.sampleRate)) });
+      notes.connect(new GainNode(context, { gain: volume })).connect(context.destination);
+      notes.start();
+    },
     /** @param {number} volume 0 to 1 */
     setVolume: (volume) => context && gain.gain.setTargetAtTime(volume, context.currentTime, 0.01),
     /** Seconds since the first beat, as the ear has it: what left the page is heard later. @param {number} delay_s of headphones */

@@ -513,7 +513,7 @@ export interface DrillCard {
   places: Array<"room" | "green">;
   least: number;
   most: number;
-  picture: "eyes" | "arc" | "tempo" | "gate" | "ball_line" | "feet" | "chalk" | "past" | "shallow" | "long" | "walk" | "last";
+  picture: "eyes" | "arc" | "tempo" | "gate" | "ball_line" | "string" | "feet" | "chalk" | "past" | "stop" | "shallow" | "long" | "walk" | "last";
   setup: Array<string>;
   cues: Array<string>;
   good: string;

@@ -26,6 +26,7 @@ export function actions({ store, engine }, sound) {
   /** @param {string} action @param {Partial<Practising>} patch */
   const turn = (action, patch) => store.change(action, { practising: { ...store.state.practising, ...patch } });
   const motion = createMotion();
+  const run = runActions(store);
 
   /** @param {Partial<TempoSettings>} patch */
   function setTempo(patch) {
@@ -44,7 +45,15 @@ export function actions({ store, engine }, sound) {
   }
 
   return {
-    ...runActions(store),
+    ...run,
+    start() {
+      if (practice().chime) void sound.ready();
+      run.start();
+    },
+    pause() {
+      if (practice().chime) void sound.ready();
+      run.pause();
+    },
     /** @param {Practising['page']} page */
     go: (page) => turn('turn page', { page, note: '', changing: false }),
     /** @param {string} drill */
@@ -73,13 +82,25 @@ export function actions({ store, engine }, sound) {
       keep('swap drill', { blocks: blocks.map((block, at) => (at === i ? /** @type {Block} */ ({ drill: next, minutes, why, instead: [...rest, drill] }) : block)) });
     },
     speak: () => keep('speak', { spoken: !practice().spoken }),
+    async chime() {
+      const chime = !practice().chime;
+      keep('chime', { chime });
+      if (!chime) return;
+      await sound.ready();
+      sound.chime(practice().tempo.volume);
+    },
 
     setTempo,
     async play() {
       const { tempo } = store.state.practising;
       if (store.state.practising.sound === 'held') return sound.resume();
       if (store.state.practising.sound === 'playing') return sound.stop();
-      if (tempo) await sound.play(tempo, practice().tempo.muted ? 0 : practice().tempo.volume);
+      if (!tempo) return;
+      try {
+        await sound.play(tempo, practice().tempo.muted ? 0 : practice().tempo.volume);
+      } catch {
+        turn('no sound', { note: 'The phone gives no sound now. Try again after the call.' });
+      }
     },
     /** A tap with the high note: how late it is heard is the headphones' delay. */
     tapDelay() {

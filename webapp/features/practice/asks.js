@@ -8,9 +8,9 @@ import { unitless } from './words.js';
 
 /** The gate a foot ahead of the ball. */
 export const GATE_AT_M = 0.3048;
-/** Eyes this far inside the ball line, for the picture. */
-export const EYES_LEFT_M = 0.02;
 
+/** What the figures of a drill hang on. */
+const BODY = /** @type {const} */ (['lie_deg', 'length_m', 'above_grip_m', 'eyes_m']);
 const SCHEDULE = /** @type {const} */ (['forward_s', 'ratio', 'rest_s', 'strokes']);
 
 /** A skill weighs what it costs; tempo, which no putt tells, as much as the others do on average. @param {CostAnswer[]} costs */
@@ -65,9 +65,9 @@ export function asks({ store, engine }) {
         return { gate: await engine.ask('gate', { ...matching, gap_m: matching_gap_m }) };
       });
     if (picture === 'ball_line') void ask('ball line', async () => ({ line: await engine.ask('ball_line', { ...putt, player }) }));
-    if (picture === 'eyes') void ask('eyes', async () => ({ eyes: await engine.ask('eyes', { left_m: EYES_LEFT_M, distance_m }) }));
+    if (picture === 'eyes') void ask('eyes', async () => ({ eyes: await engine.ask('eyes', { left_m: practice.eyes_m, distance_m }) }));
     if (picture === 'arc' || practising.page === 'strip')
-      void ask('arc', async () => ({ arc: await engine.ask('arc', { lie_deg: practice.lie_deg, length_m: practice.length_m }) }));
+      void ask('arc', async () => ({ arc: await engine.ask('arc', { lie_deg: practice.lie_deg, length_m: practice.length_m, above_grip_m: practice.above_grip_m }) }));
   }
 
   const askLength = () =>
@@ -89,9 +89,9 @@ export function asks({ store, engine }) {
     if (state.findings && state.findings !== before.findings) store.change('weigh skills', { practice: { ...p, weights: weighed(state.findings.value.costs) } });
     if ((was.run && !p.run) || p.weights !== was.weights || p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
     if (SCHEDULE.some((name) => p.tempo[name] !== was.tempo[name])) void askTempo();
-    const figures = now.drill !== then.drill || p.run?.block !== was.run?.block || now.page !== then.page || now.drills !== then.drills || p.lie_deg !== was.lie_deg || p.length_m !== was.length_m;
+    const figures = now.drill !== then.drill || p.run?.block !== was.run?.block || now.page !== then.page || now.drills !== then.drills || BODY.some((name) => p[name] !== was[name]);
     if (figures && (now.page === 'drill' || now.page === 'strip' || now.page === 'run')) askFigures(state);
-    if (now.page === 'length' && p.strokes.length > 2 && (then.page !== 'length' || p.strokes !== was.strokes)) void askLength();
+    if (now.page === 'length' && p.strokes.length > 2 && (then.page !== 'length' || p.strokes !== was.strokes || state.read !== before.read)) void askLength();
   });
   return { askDrills, askPlan, askTempo };
 }

@@ -22,4 +22,9 @@ export const FIELDS = {
   delay_s: { label: 'Headphone delay', unit: { ...MILLIMETRES, name: 'milliseconds', unit: 'ms' }, low: 0, high: 0.6, get: ({ tempo }) => tempo.delay_s, put: tempo('delay_s') },
   lie_deg: { label: 'Lie', unit: { name: 'degrees', unit: '°', si: 1, digits: 1 }, low: 55, high: 80, get: ({ lie_deg }) => lie_deg, put: (practice, lie_deg) => ({ ...practice, lie_deg }) },
   length_m: { label: 'Putter length', unit: MILLIMETRES, low: 0.45, high: 1.3, get: ({ length_m }) => length_m, put: (practice, length_m) => ({ ...practice, length_m }) },
+  above_grip_m: {
+    label: 'Stroke turns above the grip', unit: MILLIMETRES, low: 0, high: 1,
+    get: ({ above_grip_m }) => above_grip_m, put: (practice, above_grip_m) => ({ ...practice, above_grip_m }),
+  },
+  eyes_m: { label: 'Eyes inside the line', unit: MILLIMETRES, low: -0.1, high: 0.1, get: ({ eyes_m }) => eyes_m, put: (practice, eyes_m) => ({ ...practice, eyes_m }) },
 };

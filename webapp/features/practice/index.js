@@ -8,6 +8,8 @@ import { followHeard } from './parts/pendulum.js';
 import { current, TICK_MS } from './run.js';
 import { view } from './view.js';
 
+const OVER_MS = [120, 80, 120];
+
 /** @param {App} app @returns {Feature} */
 export function practice(app) {
   const { store } = app;
@@ -29,11 +31,15 @@ export function practice(app) {
   }
   setInterval(() => store.state.practice.run && act.tick(), TICK_MS);
 
-  store.subscribe(({ practice, practising, screen }, before) => {
+  store.subscribe(({ practice, practising, screen }, before, action) => {
     stayAwake((practice.run !== null && !practice.run.paused) || practising.sound === 'playing');
     const { drill, cue } = current(practice, practising.drills);
     const was = current(before.practice, before.practising.drills);
     if (practice.spoken && drill && !practice.run?.paused && (drill !== was.drill || cue !== was.cue)) say(drill === was.drill ? cue : `${drill.name}. ${cue}`);
+    if (action === 'block over') {
+      if (practice.chime) sound.chime(practice.tempo.volume);
+      if (practice.tempo.vibrate) navigator.vibrate?.(OVER_MS);
+    }
     if (practising.sound === 'playing' && before.practising.sound !== 'playing') follow();
     // What is heard belongs to what is shown
     const elsewhere = screen !== before.screen || practising.page !== before.practising.page || practice.run?.block !== before.practice.run?.block;
@@ -48,5 +54,16 @@ export function practice(app) {
     if (screen === 'practice' && practising.page === 'run' && !sheet && !typing && !event.repeat) KEYS[event.key.toLowerCase()]?.();
   });
 
-  return { id: 'practice', label: 'Practice', view: () => view(store.state, act) };
+  let seen = '';
+  return {
+    id: 'practice',
+    label: 'Practice',
+    view: () => view(store.state, act),
+    /** Another page starts at its top. */
+    drawn(root) {
+      const { page, drill } = store.state.practising;
+      if (seen !== page + drill) root.querySelector('main')?.scrollTo(0, 0);
+      seen = page + drill;
+    },
+  };
 }

@@ -1,4 +1,4 @@
-/** @import {Drill, Thing} from '../../types.js' */
+/** @import {Drill, Settings, Thing} from '../../types.js' */
 
 /** @type {Record<Thing, string>} */
 export const THINGS = { level_floor: 'level floor', mirror: 'mirror', laser: 'laser', ball: 'ball', balls: 'two more balls', hole: 'hole or glass', string: 'string', chalk: 'chalk' };
@@ -8,6 +8,9 @@ export const SKILLS = { alignment: 'Alignment', start_line: 'Start line', pace: 
 
 /** Why a stroke was not used. @type {Record<string, string>} */
 export const REASONS = { gap: 'samples are missing', cut_off: 'cut off', unlike: 'not like a stroke', wrong_count: 'not three taps' };
+
+/** What is to the left and to the right of one who looks down with the feet at the far side. @param {Settings} settings */
+export const sides = ({ handed }) => (handed === 'right' ? ['Back', 'Through'] : ['Through', 'Back']);
 
 /** A clock's reading. @param {number} seconds */
 export function clock(seconds) {

@@ -16,7 +16,7 @@ const FIGURES = {
     eyes ? `Eyes ${withUnit(Math.abs(eyes.at_hole_m), MM)} to one side turn the line ${number(Math.abs(eyes.turned_deg), 2)}° to the other: ${withUnit(Math.abs(eyes.at_hole_m), MM)} beside the middle at ${withUnit(putt.distance_m, distanceUnit(settings))}.` : '',
   arc: ({ practising: { arc } }) => {
     const last = arc?.points.at(-1);
-    return last ? `${withUnit(last.along_m, MM)} back: ${withUnit(last.inside_m, MM)} inside, ${withUnit(last.rise_m, MM)} up, face ${number(last.turn_deg, 1)}° turned. Swing centre taken as 450 mm above the grip.` : '';
+    return last ? `${withUnit(last.along_m, MM)} back: ${withUnit(last.inside_m, MM)} inside, ${withUnit(last.rise_m, MM)} up, face ${number(last.turn_deg, 1)}° turned.` : '';
   },
 };
 

@@ -7,7 +7,7 @@ import { html } from 'lit-html';
 import { distanceUnit, smallUnit, withUnit } from '../../../format.js';
 
 /** @param {State} state @param {PracticeActions} act */
-export function length({ practice, practising, settings, putt }, act) {
+export function length({ practice, practising, settings, putt, read }, act) {
   const { length: found, note } = practising;
   const small = smallUnit(settings);
   const far = distanceUnit(settings);
@@ -20,8 +20,9 @@ export function length({ practice, practising, settings, putt }, act) {
   };
   const ready = strokes.length >= 3;
   return html`<h1>Stroke length</h1>
-    ${ready && found ? html`<p><span class="big">${withUnit(found.backswing_m, small)}</span> <span class="say">back for the putt in hand</span></p>
-      <p class="quiet">Your strokes lie ${withUnit(found.residual_m, { ...small, digits: 1 })} about the line.${found.within ? '' : ' This putt is outside of what you measured: trust it less.'}</p>`
+    ${ready && found && read ? html`<p><span class="big">${withUnit(found.backswing_m, { ...small, digits: 1 })}</span> <span class="say">back for the putt in hand</span></p>
+      <p>${withUnit(read.putt.distance_m, far)} on Stimp ${read.putt.stimp_ft}, as it was read: slope and pace are in it.</p>
+      <p class="quiet">Give or take ${withUnit(found.residual_m, { ...small, digits: 1 })}, as your strokes do.${found.within ? '' : ' This putt is outside of what you measured: trust it less.'}</p>`
       : html`<p>Measure three or more strokes of different lengths on a level place: how far back, how far it rolled.</p>`}
     ${note ? html`<p class="problem" role="alert">${note}</p>` : ''}
     <ul class="stations">${strokes.map((stroke, i) => html`<li class="stroke"><span>${withUnit(stroke.backswing_m, small)} back, ${withUnit(stroke.roll_m, far)} roll, Stimp ${stroke.stimp_ft}</span>

@@ -10,6 +10,8 @@ import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
 import { pendulum } from './pendulum.js';
 
+const PLAYS = { off: 'Play the tempo', playing: 'Stop the sound', held: 'Sound on again' };
+
 /** @param {State} state @param {PracticeActions} act */
 export function runner(state, act) {
   const { practice, practising } = state;
@@ -19,15 +21,18 @@ export function runner(state, act) {
   const next = blocks[run.block + 1];
   const left = remaining(practice);
   const inTime = drill?.picture === 'tempo';
+  const note = practising.sound === 'held' ? 'The phone has stopped the sound.' : practising.note;
   return html`<main class="run">
     <header class="run-head"><p><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></p>
       <button type="button" class="word" @click=${act.end}>End</button></header>
     <h1 class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</h1>
-    ${practising.note ? html`<p class="problem run-note" role="status">${practising.note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
+    ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
     <div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>
     ${cautions(drill)}
-    ${inTime ? html`<button type="button" class="word run-sound" @click=${act.play}>${practising.sound === 'playing' ? 'Stop the sound' : 'Play the tempo'}</button>` : ''}
-    <p class="run-next">${next ? html`<span class="over">Next</span> ${practising.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+    <div class="run-next">
+      <p>${next ? html`<span class="over">Next</span> ${practising.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+      ${inTime ? html`<button type="button" class="word" @click=${act.play}>${PLAYS[practising.sound]}</button>` : ''}
+    </div>
     <div class="run-counts">
       <button type="button" class="count good" aria-keyshortcuts="1" aria-label="${drill?.good ?? 'Good'}, ${run.good}" @click=${act.good}><span class="big">${run.good}</span><span>${drill?.good ?? 'Good'}</span></button>
       <button type="button" class="count" aria-keyshortcuts="2" aria-label="${drill?.bad ?? 'Bad'}, ${run.bad}" @click=${act.bad}><span class="big">${run.bad}</span><span>${drill?.bad ?? 'Bad'}</span></button>
@@ -35,7 +40,8 @@ export function runner(state, act) {
     <div class="run-does">
       <button type="button" class="word" aria-keyshortcuts="b" @click=${act.back}>Back</button>
       <button type="button" class="word" aria-keyshortcuts="r" @click=${act.repeat}>Repeat</button>
-      <button type="button" class="word" aria-pressed=${practice.spoken} @click=${act.speak}>${practice.spoken ? 'Voice on' : 'Voice off'}</button>
+      <button type="button" class="pick" aria-pressed=${practice.spoken} @click=${act.speak}>Voice</button>
+      <button type="button" class="pick" aria-pressed=${practice.chime} @click=${act.chime}>Chime</button>
       <button type="button" class="word" aria-keyshortcuts="n" @click=${act.skip}>Skip</button>
     </div>
     <button type="button" class="go" aria-keyshortcuts="p" @click=${act.pause}>${run.paused ? 'Go on' : 'Pause'}</button>
