@@ -245,6 +245,8 @@ export interface Practice {
   length_m: number;
   /** How far above the grip the stroke turns. */
   above_grip_m: number;
+  /** The start gate's, where it is not the one that matches the player. */
+  gap_m: number | null;
   /** How far inside the ball line the eyes are. */
   eyes_m: number;
 }

@@ -21,7 +21,7 @@ const CALIBRATION = { phone: null, rolls: [], ball: 'rolled', place: '', speeds:
 
 /** @type {Practice} */
 const PRACTICE = {
-  minutes: 20, place: 'room', at_hand: ['level_floor'], weights: {}, blocks: [], run: null, finished: [], spoken: false, chime: false, strokes: [], lie_deg: 70, length_m: 0.864, above_grip_m: 0.45, eyes_m: 0.02,
+  minutes: 20, place: 'room', at_hand: ['level_floor'], weights: {}, blocks: [], run: null, finished: [], spoken: false, chime: false, strokes: [], lie_deg: 70, length_m: 0.864, above_grip_m: 0.45, gap_m: null, eyes_m: 0.02,
   tempo: { forward_s: 0.3, ratio: 2, rest_s: 2.4, strokes: 20, volume: 0.8, muted: false, vibrate: true, delay_s: 0 },
 };
 
@@ -79,7 +79,7 @@ const isTexts = (/** @type {unknown} */ value) => Array.isArray(value) && value.
 const COUNT_CHECKS = { session: isText, spent_s: isNumber, good: isNumber, bad: isNumber };
 const TEMPO_CHECKS = { forward_s: isNumber, ratio: isNumber, rest_s: isNumber, strokes: isNumber, volume: isNumber, muted: isBoolean, vibrate: isBoolean, delay_s: isNumber };
 const PRACTICE_CHECKS = {
-  minutes: isNumber, place: oneOf('room', 'green'), at_hand: isTexts, spoken: isBoolean, chime: isBoolean, lie_deg: isNumber, length_m: isNumber, above_grip_m: isNumber, eyes_m: isNumber,
+  minutes: isNumber, place: oneOf('room', 'green'), at_hand: isTexts, spoken: isBoolean, chime: isBoolean, lie_deg: isNumber, length_m: isNumber, above_grip_m: isNumber, gap_m: isNumber, eyes_m: isNumber,
   weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
   blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
   run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),

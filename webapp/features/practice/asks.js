@@ -10,7 +10,7 @@ import { unitless } from './words.js';
 export const GATE_AT_M = 0.3048;
 
 /** What the figures of a drill hang on. */
-const BODY = /** @type {const} */ (['lie_deg', 'length_m', 'above_grip_m', 'eyes_m']);
+const BODY = /** @type {const} */ (['lie_deg', 'length_m', 'above_grip_m', 'gap_m', 'eyes_m']);
 const SCHEDULE = /** @type {const} */ (['forward_s', 'ratio', 'rest_s', 'strokes']);
 
 /** A skill weighs what it costs; tempo, which no putt tells, as much as the others do on average. @param {CostAnswer[]} costs */
@@ -62,7 +62,7 @@ export function asks({ store, engine }) {
       void ask('gate', async () => {
         const matching = { at_m: GATE_AT_M, stimp_ft, player, posts: /** @type {const} */ ('balls') };
         const { matching_gap_m } = await engine.ask('gate', { ...matching, gap_m: 0.06 });
-        return { gate: await engine.ask('gate', { ...matching, gap_m: matching_gap_m }) };
+        return { gate: await engine.ask('gate', { ...matching, gap_m: practice.gap_m ?? matching_gap_m }) };
       });
     if (picture === 'ball_line') void ask('ball line', async () => ({ line: await engine.ask('ball_line', { ...putt, player }) }));
     if (picture === 'eyes') void ask('eyes', async () => ({ eyes: await engine.ask('eyes', { left_m: practice.eyes_m, distance_m }) }));

@@ -1,7 +1,7 @@
 /**
  * Numbers that are typed on the practice screen: what each takes and where it goes.
  * @import {Unit} from '../../format.js'
- * @import {Practice} from '../../types.js'
+ * @import {Practice, Practising} from '../../types.js'
  */
 
 const SECONDS = { name: 'seconds', unit: 's', si: 1, digits: 2 };
@@ -10,7 +10,7 @@ const MILLIMETRES = { name: 'millimetres', unit: 'mm', si: 0.001, digits: 0 };
 /** @param {keyof Practice['tempo']} name @returns {(practice: Practice, value: number) => Practice} */
 const tempo = (name) => (practice, value) => ({ ...practice, tempo: { ...practice.tempo, [name]: value } });
 
-/** @type {Record<string, {label: string, unit: Unit, low: number, high: number, whole?: boolean, get: (practice: Practice) => number, put: (practice: Practice, value: number) => Practice}>} */
+/** @type {Record<string, {label: string, unit: Unit, low: number, high: number, whole?: boolean, get: (practice: Practice, practising: Practising) => number, put: (practice: Practice, value: number) => Practice}>} */
 export const FIELDS = {
   forward_s: { label: 'Through', unit: SECONDS, low: 0.15, high: 0.6, get: ({ tempo }) => tempo.forward_s, put: tempo('forward_s') },
   ratio: { label: 'Ratio', unit: { name: 'to one', unit: ': 1', si: 1, digits: 1 }, low: 1, high: 4, get: ({ tempo }) => tempo.ratio, put: tempo('ratio') },
@@ -26,5 +26,6 @@ export const FIELDS = {
     label: 'Stroke turns above the grip', unit: MILLIMETRES, low: 0, high: 1,
     get: ({ above_grip_m }) => above_grip_m, put: (practice, above_grip_m) => ({ ...practice, above_grip_m }),
   },
+  gap_m: { label: 'Gap', unit: MILLIMETRES, low: 0.044, high: 0.15, get: ({ gap_m }, { gate }) => gap_m ?? gate?.matching_gap_m ?? 0, put: (practice, gap_m) => ({ ...practice, gap_m }) },
   eyes_m: { label: 'Eyes inside the line', unit: MILLIMETRES, low: -0.1, high: 0.1, get: ({ eyes_m }) => eyes_m, put: (practice, eyes_m) => ({ ...practice, eyes_m }) },
 };

@@ -21,10 +21,11 @@ const line = (d, name = 'd-line') => svg`<path class=${name} d=${d}></path>`;
 const label = (x, y, words, anchor = 'middle', name = 'd-text') => svg`<text class=${name} x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
 
 /** Two balls, a foot ahead, the gap between them to scale. @param {State} state */
-function gate({ practising }) {
-  const gap = practising.gate ? practising.gate.matching_gap_m * MM : 60;
+function gate({ practice, practising }) {
+  const gap = (practice.gap_m ?? practising.gate?.matching_gap_m ?? 0.06) * MM;
   const y = gap / 2 + R;
-  return { box: '-40 -90 440 180', body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` };
+  const half = Math.max(90, y + R + 10);
+  return { box: `-40 ${-half} 440 ${2 * half}`, body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` };
 }
 
 /** The line on the ball and the same line a degree off, over a foot. @param {State} state */
@@ -62,7 +63,7 @@ function chalk({ read }) {
 /** @type {Record<Drill['picture'], (state: State) => {box: string, body: unknown}>} */
 const PICTURES = {
   eyes, arc, gate, chalk, ball_line: ballLine,
-  tempo: () => ({ box: '0 0 320 130', body: svg`${line('M60 46A190 190 0 0 0 260 46', 'd-aim')}${line('M160 4V68')}<rect class="d-head" x="142" y="68" width="36" height="14"></rect>${label(60, 32, 'top: middle note')}${label(264, 32, 'through')}${label(160, 108, 'start: low note')}${label(160, 127, 'ball: high note')}` }),
+  tempo: () => ({ box: '0 0 320 130', body: svg`${line('M60 46A190 190 0 0 0 260 46', 'd-aim')}${line('M160 4V68')}<rect class="d-head" x="142" y="68" width="36" height="14"></rect>${label(68, 32, 'top: middle note')}${label(264, 32, 'through')}${label(160, 108, 'start: low note')}${label(160, 127, 'ball: high note')}` }),
   feet: () => ({ box: '0 0 320 130', body: svg`${line('M30 112L290 88', 'd-mark')}<rect class="d-foot" x="90" y="42" width="46" height="60" rx="20"></rect><rect class="d-foot" x="184" y="34" width="46" height="60" rx="20"></rect>${line('M76 44v52m-5 -8l5 8l5 -8')}${line('M248 58v22m-5 -8l5 8l5 -8')}${label(66, 62, 'more', 'end')}${label(258, 62, 'less', 'start')}` }),
   string: () => ({ box: '0 0 320 110', body: svg`${line('M30 90H300')}${line('M40 90V30M290 90V30')}${line('M40 34H290', 'd-mark')}${ball(60, 81, 9)}${hole(262, 90, 12)}${label(165, 24, 'string over ball and hole')}` }),
   past: () => ({ box: '0 0 320 100', body: svg`${line('M30 60H291', 'd-aim')}${ball(30, 60, 9)}${hole(262, 60)}${line('M291 34V86', 'd-mark')}${label(276, 24, '1 ft')}${label(146, 44, '8 ft')}` }),

@@ -45,5 +45,6 @@ export function runner(state, act) {
       <button type="button" class="word" aria-keyshortcuts="n" @click=${act.skip}>Skip</button>
     </div>
     <button type="button" class="go" aria-keyshortcuts="p" @click=${act.pause}>${run.paused ? 'Go on' : 'Pause'}</button>
+    <p class="run-keys quiet">Keys: 1 and 2 count, P pauses, B back, R repeat, N skip.</p>
   </main>`;
 }
