@@ -189,6 +189,11 @@ def test_the_screen_stays_on_and_the_cues_are_spoken(phone: Any) -> None:
     press(page, "Skip")
     expect(page.locator(".run-head")).to_contain_text("3 of 3")
     assert len(page.evaluate("said")) == 2
+    press(page, "Voice")
+    assert page.evaluate("said[2]") == "One putt. See it drop, then swing"
+    press(page, "Pause")
+    press(page, "Go on")
+    assert page.evaluate("said.length") == 4
 
 
 @pytest.mark.parametrize("chime", [True, False])

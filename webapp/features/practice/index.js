@@ -35,7 +35,10 @@ export function practice(app) {
     stayAwake((practice.run !== null && !practice.run.paused) || practising.sound === 'playing');
     const { drill, cue } = current(practice, practising.drills);
     const was = current(before.practice, before.practising.drills);
-    if (practice.spoken && drill && !practice.run?.paused && (drill !== was.drill || cue !== was.cue)) say(drill === was.drill ? cue : `${drill.name}. ${cue}`);
+    const speaks = practice.spoken && drill && !practice.run?.paused;
+    // Also from the touch that turns the voice on or goes on: some phones let a page speak only after one of those
+    const afresh = drill !== was.drill || cue !== was.cue || !before.practice.spoken || before.practice.run?.paused;
+    if (speaks && afresh) say(drill === was.drill ? cue : `${drill.name}. ${cue}`);
     if (action === 'block over') {
       if (practice.chime) sound.chime(practice.tempo.volume);
       if (practice.tempo.vibrate) navigator.vibrate?.(OVER_MS);
