@@ -7,7 +7,7 @@ import { html } from 'lit-html';
 import { distanceUnit, smallUnit, withUnit } from '../../../format.js';
 
 /** @param {State} state @param {PracticeActions} act */
-export function length({ practice, practising, settings, putt, read }, act) {
+export function length({ practice, practising, settings, read, putt }, act) {
   const { length: found, note } = practising;
   const small = smallUnit(settings);
   const far = distanceUnit(settings);
