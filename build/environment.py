@@ -65,6 +65,8 @@ def _make_venv() -> None:
     stamp = VENV / "python.stamp"
     if PYTHON.exists() and fresh(stamp, lock):
         return
+    if VENV.is_symlink():
+        raise SetupError(f"{VENV} is a link: what it leads to would be emptied. Remove the link and try again")
     python = find_python()
     with step("Making .venv with " + python):
         _quietly([python, "-m", "venv", "--clear", str(VENV)])

@@ -3,6 +3,7 @@
 import base64
 import hashlib
 import json
+from concurrent.futures import ThreadPoolExecutor
 
 import archive
 import environment
@@ -36,7 +37,9 @@ def weights(files: archive.Files) -> dict[str, int]:
     """Bytes as brotli of every file that is kept, remembered by hash: the large ones take seconds."""
     known: dict[str, int] = json.loads(WEIGHTS.read_text()) if WEIGHTS.exists() else {}
     kept = {name: content for name, content in files.items() if not name.startswith(LEFT_OUT)}
-    fresh = {integrity(content): known.get(integrity(content)) or archive.weigh(content) for content in kept.values()}
+    contents = {integrity(content): content for content in kept.values()}
+    with ThreadPoolExecutor() as pool:
+        fresh = dict(zip(contents, pool.map(lambda key: known.get(key) or archive.weigh(contents[key]), contents), strict=True))
     WEIGHTS.write_text(json.dumps(fresh))
     return {name: fresh[integrity(content)] for name, content in kept.items()}
 

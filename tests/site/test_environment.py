@@ -31,6 +31,26 @@ def test_a_python_that_does_not_run_is_passed_over_and_what_to_install_is_said(m
         environment.find_python()
 
 
+def test_uv_is_asked_last(monkeypatch, tmp_path):
+    monkeypatch.setattr(sys, "version_info", (3, 11, 0))
+    monkeypatch.setenv("PYENV_ROOT", str(tmp_path))
+    uv = tmp_path / "uv"
+    uv.write_text(f'#!/bin/sh\n[ "$1 $2 $3" = "python find 3.13" ] && echo {sys.executable}\n')
+    uv.chmod(0o755)
+    monkeypatch.setenv("PATH", str(tmp_path))
+    assert environment.find_python() == sys.executable
+
+
+def test_a_linked_venv_is_not_emptied(monkeypatch, tmp_path):
+    there = tmp_path / "there"
+    there.mkdir()
+    (tmp_path / ".venv").symlink_to(there)
+    monkeypatch.setattr(environment, "VENV", tmp_path / ".venv")
+    monkeypatch.setattr(environment, "PYTHON", tmp_path / ".venv" / "python")
+    with pytest.raises(environment.SetupError, match="is a link"):
+        environment._make_venv()
+
+
 def test_a_failed_step_says_what_ran_and_what_it_said():
     with pytest.raises(environment.SetupError, match=r"(?s)no such thing.*This command failed: .*-c"):
         environment._quietly([sys.executable, "-c", "raise SystemExit('no such thing')"])
