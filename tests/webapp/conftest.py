@@ -10,11 +10,34 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, expect
 
 import browser
+import environment
 from pycore import api
 from server import Site
 
 KEY = "borrowline"
 TWIN = "borrowline-twin"
+AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
+VIOLATIONS = """() => axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag22aa']})
+  .then(found => found.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 100)}`))"""
+# Texts cut off, screens wider than the phone, and whatever is too small for a thumb
+MISFITS = """() => {
+  const told = (what, element) => `${what}: ${element.outerHTML.slice(0, 100)}`;
+  const shown = (selector) => [...document.querySelectorAll(selector)].filter(element => element.getClientRects().length);
+  const wide = shown('html, main, dialog').filter(element => element.scrollWidth > element.clientWidth);
+  const cut = shown('h1, p, span, button, a, label, input, legend, text, th, td, li, summary')
+    .filter(element => !element.closest('.tape'))
+    .filter(element => {
+      const box = element.getBoundingClientRect();
+      const inBox = element instanceof HTMLElement && getComputedStyle(element).display !== 'inline';
+      const clips = inBox && element.scrollWidth > element.clientWidth + 1;
+      return clips || box.left < -0.5 || box.right > innerWidth + 0.5;
+    });
+  const small = shown('button, a, input:not(.cell input), summary, .cell, [role=slider]').filter(element => {
+    const box = element.getBoundingClientRect();
+    return box.width < 43.5 || box.height < 43.5;
+  });
+  return [...wide.map(e => told('wide', e)), ...cut.map(e => told('cut', e)), ...small.map(e => told('small', e))];
+}"""
 SCREEN = {"viewport", "color_scheme", "reduced_motion"}
 
 
@@ -49,6 +72,16 @@ class Phone:
         page = self.open(**saved)
         expect(page.get_by_role("button", name=re.compile(r"^Make .*%"))).to_be_visible(timeout=60_000)
         return page
+
+    def violations(self) -> list[str]:
+        """What axe finds wrong with what is on the screen."""
+        if not self.page.evaluate("'axe' in window"):
+            self.page.evaluate(AXE)
+        return self.page.evaluate(VIOLATIONS)
+
+    def misfits(self) -> list[str]:
+        """What does not fit the screen or a thumb."""
+        return self.page.evaluate(MISFITS)
 
 
 @pytest.fixture(scope="session")

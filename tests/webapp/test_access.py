@@ -3,40 +3,29 @@
 from typing import Any
 
 import pytest
-from playwright.sync_api import Page, expect
-
-import environment
+from playwright.sync_api import expect
 
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
-AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
 SUNLIGHT_CONTRAST = 7
-
-
-def violations(page: Page) -> list[str]:
-    page.evaluate(AXE)
-    return page.evaluate(
-        "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag22aa']})"
-        ".then(found => found.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 100)}`))"
-    )
 
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_axe_finds_nothing(phone: Any, theme: str) -> None:
     page = phone.ready(putt=PUTT, settings={"theme": theme}, cautioned=False)
-    assert violations(page) == []
+    assert phone.violations() == []
     page.locator(".cell[aria-label^='Falls']").click()
     page.locator("#dial").wait_for()
-    assert violations(page) == []
+    assert phone.violations() == []
     for sheet in ("More slopes", "Make", "Cost of a miss"):
         page.locator(".deeper").get_by_role("button", name=sheet).click()
         page.get_by_role("button", name="Done").wait_for()
-        assert violations(page) == []
+        assert phone.violations() == []
         page.keyboard.press("Escape")
         expect(page.locator("dialog")).to_have_count(0)
     for screen in ("Settings", "About"):
         page.get_by_role("link", name=screen).click()
         page.locator("main.page").wait_for()
-        assert violations(page) == []
+        assert phone.violations() == []
 
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
