@@ -98,31 +98,63 @@ export interface Calibration {
   eye: Trial[];
 }
 
-/** What the line's screen keeps: heights of the eye and how far it is behind the ball, the lens where a picture does not tell
-    it, the camera's lean, and the trial of a ramp. */
+/** What the line's screen keeps: heights of the eye and how far it is behind the ball; the lens of photographs that do not tell
+    it and that of the moving picture, and when each was measured, by what; the camera's lean; the trial of a ramp. */
 export interface Sighted {
   eye: 'standing' | 'crouching';
   standing_m: number;
   crouching_m: number;
   back_m: number;
   lens_mm: number;
+  live_mm: number;
+  lens_date: string;
+  live_date: string;
+  thing_m: number;
+  away_m: number;
   roll_deg: number;
   height_m: number | null;
   rolled_m: number | null;
 }
 
-/** A photograph and what was touched on it, as shares of its width and height. */
+/** A place in a picture, as shares of its width and height. */
+export type Share = [number, number];
+/** How the phone is held, as its browser tells it. */
+export type Held = Required<Engine.HeldFields>;
+
+/** A photograph and what was touched on it: ball and hole, or both ends of what the lens is measured by. */
 export interface Photo {
   picture: HTMLCanvasElement;
   /** What the file tells of its lens, as for 35 mm film. */
   lens_mm: number | null;
-  ball: [number, number] | null;
-  hole: [number, number] | null;
+  /** Taken out of the moving picture, as the phone was held then. */
+  live: boolean;
+  held: Held | null;
+  ball: Share | null;
+  hole: Share | null;
+  end: Share | null;
+  other: Share | null;
+}
+export type Mark = 'ball' | 'hole' | 'end' | 'other';
+
+/** Where something was touched on the moving picture, and how the phone was held then. */
+export interface LiveMark {
+  at: Share;
+  held: Held;
+}
+
+/** The moving picture; it has no size before its first frame, and null is held by a phone that does not tell it. */
+export interface Live {
+  stream: MediaStream;
+  width: number;
+  height: number;
+  held: Held | null;
+  ball: LiveMark | null;
+  hole: LiveMark | null;
 }
 
 /** An answer with what was asked. */
 type WithAsked<Name extends keyof Engine.Asks> = Engine.Asks[Name]['value'] & { asked: Engine.Asks[Name]['request'] };
-export type Seen = { [Name in 'view' | 'chalk' | 'ramp' | 'camera']: WithAsked<Name> };
+export type Seen = { [Name in 'view' | 'chalk' | 'ramp' | 'camera' | 'follow' | 'lens']: WithAsked<Name> };
 
 /** The line's screen as it stands; gone with the page. */
 export interface Sighting {
@@ -131,6 +163,9 @@ export interface Sighting {
   size: { width: number; height: number };
   sound: boolean;
   photo: Photo | null;
+  live: Live | null;
+  /** The lens is being measured. */
+  measuring: boolean;
   photoProblem: string;
   /** A putt that came by a link; null where the link was damaged. */
   sent: { putt: Putt | null; read: Read | null; problem: string } | null;

@@ -27,11 +27,10 @@ class StationFields:
 
 
 @dataclass(frozen=True, kw_only=True)
-class GreenFields:
-    """A putt's green: one slope and fall line, or stations."""
+class ShapeFields:
+    """The shape of a putt's green: one slope and fall line, or stations."""
 
     distance_m: Distance
-    stimp_ft: Stimp
     slope_percent: Slope | None = None
     fall_deg: Fall | None = None
     stations: Annotated[tuple[StationFields, ...], Length(1, 12)] | None = None
@@ -60,6 +59,13 @@ class GreenFields:
                 )
             before = station.at_m
         return Surface(*(Station.measured(s.at_m, s.slope_percent, s.fall_deg) for s in self.stations))
+
+
+@dataclass(frozen=True, kw_only=True)
+class GreenFields(ShapeFields):
+    """A putt's green: its shape and its speed."""
+
+    stimp_ft: Stimp
 
 
 @dataclass(frozen=True, kw_only=True)

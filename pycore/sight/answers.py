@@ -16,6 +16,20 @@ class CameraAnswer(TypedDict):
     fov_deg: float
 
 
+class FollowAnswer(TypedDict):
+    """The points in the picture as the phone is held now, None where one is not before the lens."""
+
+    points_px: list[Pixel | None]
+
+
+class LensAnswer(TypedDict):
+    """Vertical field of view, how far a finger may put it off, and the focal length as for 35 mm film."""
+
+    fov_deg: float
+    error_deg: float
+    lens_mm: float
+
+
 class ViewAnswer(TypedDict):
     """The putt in perspective, px; ``lines`` go to the ball's rest or to where it drops, None if the hole takes none."""
 

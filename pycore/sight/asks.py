@@ -1,7 +1,7 @@
-"""The desks of the line where the eye has it: camera, view, chalk, ramp."""
+"""The desks of the line where the eye has it: view, chalk, ramp, and those of a picture."""
 
 from collections.abc import Iterable
-from math import degrees, inf, tan
+from math import tan
 from typing import Any
 
 from pycore.constants import BALL_RADIUS
@@ -9,30 +9,10 @@ from pycore.desk import Desk
 from pycore.errors import Refusal
 from pycore.putt.requests import PuttFields
 from pycore.putt.shape import apex, path
-from pycore.sight import answers, chalk, pose, ramp, requests
-from pycore.sight.camera import Pixel
+from pycore.sight import answers, chalk, picture, ramp, requests
+from pycore.sight.camera import DIGITS, Pixel, rounded
 from pycore.sight.lines import Lines, lines
 from pycore.sight.view import View, view
-
-DIGITS = 2  # of a pixel
-
-
-def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
-    """Where places of the green lie in a picture of it."""
-    picture = fields.picture()
-    try:
-        found = pose.camera(picture)
-    except pose.Unsolved as why:
-        raise Refusal(why.code, why.reason, "hole_px") from None
-    points = [(at[0], at[1], 0.0) for at in fields.points_m]
-    error = pose.error(picture, found, points)
-    return {
-        "points_px": [pixel and _rounded(pixel) for pixel in map(found.pixel, points)],
-        "error_px": None if error == inf else error,
-        "eye_height_m": found.place[2],
-        "pitch_deg": degrees(pose.pitch_of(picture, found)),
-        "fov_deg": degrees(pose.field_of(picture, found)),
-    }
 
 
 def answer_view(fields: requests.ViewFields) -> answers.ViewAnswer:
@@ -107,20 +87,16 @@ def _rolled(seen: View, line: Iterable[tuple[float, float, float, float]]) -> an
     for t, x, y, _ in line:
         pixel = seen.pixel(x, y)
         if pixel:
-            rolled.append((t, *_rounded(pixel), round(BALL_RADIUS * seen.scale(x, y), DIGITS)))
+            rolled.append((t, *rounded(pixel), round(BALL_RADIUS * seen.scale(x, y), DIGITS)))
     return rolled
 
 
 def _drawn(strokes: Iterable[list[Pixel]]) -> list[list[Pixel]]:
-    return [[*map(_rounded, stroke)] for stroke in strokes]
-
-
-def _rounded(pixel: Pixel) -> Pixel:
-    return round(pixel[0], DIGITS), round(pixel[1], DIGITS)
+    return [[*map(rounded, stroke)] for stroke in strokes]
 
 
 DESKS: dict[str, Desk[Any, Any]] = {
-    "camera": Desk(requests.CameraFields, answer_camera),
+    **picture.DESKS,
     "view": Desk(requests.ViewFields, answer_view),
     "chalk": Desk(requests.ChalkFields, answer_chalk),
     "ramp": Desk(requests.RampFields, answer_ramp),
@@ -128,19 +104,7 @@ DESKS: dict[str, Desk[Any, Any]] = {
 
 _PUTT = {"distance_m": 2.5, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
 EXAMPLES: list[dict[str, Any]] = [
-    {
-        "ask": "camera",
-        "width_px": 1200,
-        "height_px": 1600,
-        "ball_px": [600, 1300],
-        "hole_px": [640, 700],
-        "distance_m": 2.5,
-        "eye_height_m": 1.6,
-        "fov_deg": 66,
-        "slope_percent": 2,
-        "fall_deg": 90,
-        "points_m": [[0, 0], [2.5, 0.2]],
-    },
+    *picture.EXAMPLES,
     {"ask": "view", **_PUTT, "stand": "ball", "eye_height_m": 1.6, "back_m": 2, "width_px": 390, "height_px": 500},
     {"ask": "chalk", **_PUTT, "every_m": 0.3048},
     {"ask": "ramp", "launch_mps": 2, "stimp_ft": 10, "trial": {"height_m": 0.3, "rolled_m": 3.5}},

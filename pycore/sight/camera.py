@@ -1,6 +1,6 @@
 """A pinhole camera over the green: where a point of the ground lies in its picture.
 
-Square pixels, the optical axis through the middle of the picture. The ground's axes are those of the putt: x from ball to
+Square pixels. The ground's axes are those of the putt: x from ball to
 hole, y to its left, z up from the green; the camera's are right, down and forward.
 """
 
@@ -11,6 +11,7 @@ from pycore.sight.vectors import Vector, dot, minus
 
 type Pixel = tuple[float, float]
 
+DIGITS = 2  # of a pixel
 NEAR = 0.05  # m before the lens; what is nearer is not in the picture
 
 
@@ -50,3 +51,8 @@ class Camera:
             return None
         scale = self.focal / depth
         return self.middle[0] + scale * dot(way, self.right), self.middle[1] + scale * dot(way, self.down)
+
+
+def rounded(pixel: Pixel) -> Pixel:
+    """As it is told."""
+    return round(pixel[0], DIGITS), round(pixel[1], DIGITS)

@@ -45,6 +45,7 @@ class Picture:
     height : of the lens above the green, m; None if unknown.
     pitch : of the camera, down from level, rad; None if unknown.
     field : vertical field of view, rad; None if unknown.
+    middle : where the optical axis meets the picture, px.
     """
 
     size: tuple[float, float]
@@ -56,11 +57,7 @@ class Picture:
     height: float | None
     pitch: float | None
     field: float | None
-
-    @property
-    def middle(self) -> Pixel:
-        """Where the optical axis meets the picture."""
-        return self.size[0] / 2, self.size[1] / 2
+    middle: Pixel
 
     def focal(self, field: float) -> float:
         """Focal length (px) of a lens with that vertical field of view (rad)."""

@@ -7,59 +7,118 @@ from typing import Annotated, Literal
 from pycore.errors import Refusal
 from pycore.fields import Length, Range
 from pycore.green.surface import Station, Surface
-from pycore.putt.requests import Distance, Fall, PuttFields, Slope, Stimp
+from pycore.putt.requests import PuttFields, ShapeFields, Stimp
+from pycore.sight.camera import Pixel
+from pycore.sight.ground import Ground
+from pycore.sight.held import Held
 from pycore.sight.pose import Picture
-from pycore.sight.vectors import Vector, cross, unit
 
 Pixels = Annotated[float, Range(1.0, 20_000.0, "px")]
 Touch = Annotated[tuple[Annotated[float, Range(-20_000.0, 40_000.0, "px")], ...], Length(2, 2)]
 OnGreen = Annotated[tuple[Annotated[float, Range(-60.0, 60.0, "m")], ...], Length(2, 2)]
 Eye = Annotated[float, Range(0.2, 3.0, "m")]
+NARROWEST, WIDEST = 2.0, 150.0
+FieldOfView = Annotated[float, Range(NARROWEST, WIDEST, "degrees")]
+Turn = Annotated[float, Range(-360.0, 360.0, "degrees")]
 
 
 @dataclass(frozen=True, kw_only=True)
-class CameraFields:
-    """A picture of a putt with ball and hole touched on it, what is known of its camera, and what to draw into it.
+class HeldFields:
+    """How the phone was held, as its browser tells it, and how far the screen had turned its picture."""
 
-    Pitch is down from level and roll clockwise as the camera's holder sees it; slope and fall are the green's tilt.
-    """
+    alpha_deg: Turn = 0.0
+    beta_deg: Turn
+    gamma_deg: Turn
+    screen_deg: Turn = 0.0
+
+    def held(self) -> Held:
+        """The same in the engine's terms."""
+        return Held(radians(self.alpha_deg), radians(self.beta_deg), radians(self.gamma_deg), radians(self.screen_deg))
+
+
+@dataclass(frozen=True, kw_only=True)
+class PictureFields(ShapeFields):
+    """A picture of a putt and what to draw into it; the green is level where no slope is told."""
 
     width_px: Pixels
     height_px: Pixels
+    points_m: Annotated[tuple[OnGreen, ...], Length(1, 1000)]
+
+    def ground(self) -> Ground:
+        """The green in the picture."""
+        told = self.stations is not None or self.slope_percent is not None or self.fall_deg is not None
+        return Ground(self.surface() if told else Surface(Station(0.0, 0.0, 0.0)), self.distance_m)
+
+
+@dataclass(frozen=True, kw_only=True)
+class CameraFields(PictureFields):
+    """A picture with ball and hole touched on it, and what is known of its camera.
+
+    Pitch is down from level and roll clockwise as the camera's holder sees it; how the phone was held tells both. The middle
+    is where the lens looked: a picture that was cropped has it elsewhere than in its own middle.
+    """
+
     ball_px: Touch
     hole_px: Touch
-    distance_m: Distance
-    points_m: Annotated[tuple[OnGreen, ...], Length(1, 1000)]
     eye_height_m: Eye | None = None
     pitch_deg: Annotated[float, Range(-60.0, 90.0, "degrees")] | None = None
-    fov_deg: Annotated[float, Range(2.0, 150.0, "degrees")] | None = None
-    roll_deg: Annotated[float, Range(-180.0, 180.0, "degrees")] = 0.0
-    slope_percent: Slope = 0.0
-    fall_deg: Fall = 0.0
+    fov_deg: FieldOfView | None = None
+    roll_deg: Annotated[float, Range(-180.0, 180.0, "degrees")] | None = None
+    held: HeldFields | None = None
+    middle_px: Touch | None = None
 
     def picture(self) -> Picture:
         """The picture in the engine's terms; refuses where too little is known of the camera."""
-        known = {"eye_height_m": self.eye_height_m, "pitch_deg": self.pitch_deg, "fov_deg": self.fov_deg}
+        held = None if self.held is None else self.held.held()
+        pitch, roll = (held.pitch, held.roll) if held else (None, 0.0)
+        pitch = pitch if self.pitch_deg is None else radians(self.pitch_deg)
+        roll = roll if self.roll_deg is None else radians(self.roll_deg)
+        known = {"eye_height_m": self.eye_height_m, "pitch_deg": pitch, "fov_deg": self.fov_deg}
         missing = [name for name, value in known.items() if value is None]
         if len(missing) > 1:
             raise Refusal("missing_field", f"give one of {' and '.join(missing)} too: two of {', '.join(known)}", missing[0])
         return Picture(
             (self.width_px, self.height_px),
-            (self.ball_px[0], self.ball_px[1]),
-            (self.hole_px[0], self.hole_px[1]),
+            pixel(self.ball_px),
+            pixel(self.hole_px),
             self.distance_m,
-            self._up(),
-            radians(self.roll_deg),
+            self.ground().up,
+            roll,
             self.eye_height_m,
-            None if self.pitch_deg is None else radians(self.pitch_deg),
+            pitch,
             None if self.fov_deg is None else radians(self.fov_deg),
+            (self.width_px / 2, self.height_px / 2) if self.middle_px is None else pixel(self.middle_px),
         )
 
-    def _up(self) -> Vector:
-        """Straight up, along the green's own axes."""
-        gx, gy = Surface(Station.measured(0.0, self.slope_percent, self.fall_deg)).downhill(0.0, 0.0)
-        along, out = unit((1.0, 0.0, -gx)), unit((gx, gy, 1.0))
-        return along[2], cross(out, along)[2], out[2]
+
+@dataclass(frozen=True, kw_only=True)
+class MarkFields:
+    """Where something was touched on the moving picture, and how the phone was held at that moment."""
+
+    at_px: Touch
+    held: HeldFields
+
+
+@dataclass(frozen=True, kw_only=True)
+class FollowFields(PictureFields):
+    """The moving picture with ball and hole touched on it, and how the phone is held now."""
+
+    ball: MarkFields
+    hole: MarkFields
+    now: HeldFields
+    eye_height_m: Eye
+    fov_deg: FieldOfView
+
+
+@dataclass(frozen=True, kw_only=True)
+class LensFields:
+    """A picture with both ends touched of something of known length, square to the lens and so far off."""
+
+    width_px: Pixels
+    height_px: Pixels
+    ends_px: Annotated[tuple[Touch, ...], Length(2, 2)]
+    length_m: Annotated[float, Range(0.1, 5.0, "m")]
+    distance_m: Annotated[float, Range(0.2, 20.0, "m")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -95,3 +154,8 @@ class RampFields:
     launch_mps: Annotated[float, Range(0.05, 15.0, "m/s")]
     stimp_ft: Stimp
     trial: TrialFields | None = None
+
+
+def pixel(touch: tuple[float, ...]) -> Pixel:
+    """A touch as a place in the picture."""
+    return touch[0], touch[1]

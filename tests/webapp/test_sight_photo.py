@@ -71,7 +71,7 @@ def save(picture: Image.Image, path: Path, orientation: int = 1) -> Path:
 def open_photo(page: Page, path: Path) -> None:
     page.evaluate("location.hash = 'sight'")
     page.locator(".parts").get_by_role("button", name="Photo").click()
-    again = page.get_by_role("button", name="Another photograph")
+    again = page.get_by_role("button", name="Another picture")
     if again.count():
         again.click()
     page.locator("input[type=file]").set_input_files(path)
@@ -193,7 +193,7 @@ def test_a_48_megapixel_photograph_and_a_broken_one(phone: Any, tmp_path: Path) 
     expect(canvas).to_have_attribute("width", "1600", timeout=30_000)
     expect(canvas).to_have_attribute("height", "1200")
     expect(page.get_by_label("Lens")).to_be_visible()  # the file tells of none
-    page.get_by_role("button", name="Another photograph").click()
+    page.get_by_role("button", name="Another picture").click()
     broken = tmp_path / "broken.jpg"
     broken.write_bytes(BROKEN)
     page.locator("input[type=file]").set_input_files(broken)

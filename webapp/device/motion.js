@@ -8,7 +8,7 @@ const MOST = 6000;
 const ASKED = /** @type {{requestPermission?: () => Promise<string>}[]} */ ([globalThis.DeviceMotionEvent, globalThis.DeviceOrientationEvent]);
 
 /** From a touch: some phones ask the player first. @returns {Promise<boolean>} */
-async function allowed() {
+export async function allowed() {
   try {
     for (const kind of ASKED) if (kind?.requestPermission && (await kind.requestPermission()) !== 'granted') return false;
     return true;

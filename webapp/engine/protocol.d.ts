@@ -17,6 +17,8 @@ export interface Asks {
   felt: { request: FeltFields; value: FeltAnswer };
   look: { request: LookFields; value: LookAnswer };
   camera: { request: CameraFields; value: CameraAnswer };
+  follow: { request: FollowFields; value: FollowAnswer };
+  lens: { request: LensFields; value: LensAnswer };
   view: { request: ViewFields; value: ViewAnswer };
   chalk: { request: ChalkFields; value: ChalkAnswer };
   ramp: { request: RampFields; value: RampAnswer };
@@ -32,10 +34,10 @@ export interface Asks {
 
 export interface PuttFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
 }
 
@@ -64,10 +66,10 @@ export interface Point {
 
 export interface WindowFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
   player?: PlayerFields | null;
 }
@@ -93,10 +95,10 @@ export interface WindowAnswer {
 
 export interface RollFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0.05 to 15 m/s */ launch_mps: number;
   /** a number from -180 to 180 degrees */ aim_deg: number;
 }
@@ -263,7 +265,7 @@ export interface StimpmeterAnswer {
 
 export interface LevelFields {
   /** 1 to 2000 */ readings: Array<ReadingFields>;
-  /** 2 */ bias_deg?: Array<number> | null;
+  /** 2 to 2 */ bias_deg?: Array<number> | null;
 }
 
 export interface ReadingFields {
@@ -369,18 +371,28 @@ export interface LookAnswer {
 }
 
 export interface CameraFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
   /** a number from 1 to 20000 px */ width_px: number;
   /** a number from 1 to 20000 px */ height_px: number;
-  /** 2 */ ball_px: Array<number>;
-  /** 2 */ hole_px: Array<number>;
-  /** a number from 0.3 to 30 m */ distance_m: number;
   /** 1 to 1000 */ points_m: Array<Array<number>>;
+  /** 2 to 2 */ ball_px: Array<number>;
+  /** 2 to 2 */ hole_px: Array<number>;
   /** a number from 0.2 to 3 m */ eye_height_m?: number | null;
   /** a number from -60 to 90 degrees */ pitch_deg?: number | null;
   /** a number from 2 to 150 degrees */ fov_deg?: number | null;
-  /** a number from -180 to 180 degrees */ roll_deg?: number;
-  /** a number from 0 to 8 % */ slope_percent?: number;
-  /** a number from -360 to 360 degrees */ fall_deg?: number;
+  /** a number from -180 to 180 degrees */ roll_deg?: number | null;
+  held?: HeldFields | null;
+  /** 2 to 2 */ middle_px?: Array<number> | null;
+}
+
+export interface HeldFields {
+  /** a number from -360 to 360 degrees */ alpha_deg?: number;
+  /** a number from -360 to 360 degrees */ beta_deg: number;
+  /** a number from -360 to 360 degrees */ gamma_deg: number;
+  /** a number from -360 to 360 degrees */ screen_deg?: number;
 }
 
 export interface CameraAnswer {
@@ -391,12 +403,50 @@ export interface CameraAnswer {
   fov_deg: number;
 }
 
-export interface ViewFields {
+export interface FollowFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 1 to 20000 px */ width_px: number;
+  /** a number from 1 to 20000 px */ height_px: number;
+  /** 1 to 1000 */ points_m: Array<Array<number>>;
+  ball: MarkFields;
+  hole: MarkFields;
+  now: HeldFields;
+  /** a number from 0.2 to 3 m */ eye_height_m: number;
+  /** a number from 2 to 150 degrees */ fov_deg: number;
+}
+
+export interface MarkFields {
+  /** 2 to 2 */ at_px: Array<number>;
+  held: HeldFields;
+}
+
+export interface FollowAnswer {
+  points_px: Array<[number, number] | null>;
+}
+
+export interface LensFields {
+  /** a number from 1 to 20000 px */ width_px: number;
+  /** a number from 1 to 20000 px */ height_px: number;
+  /** 2 to 2 */ ends_px: Array<Array<number>>;
+  /** a number from 0.1 to 5 m */ length_m: number;
+  /** a number from 0.2 to 20 m */ distance_m: number;
+}
+
+export interface LensAnswer {
+  fov_deg: number;
+  error_deg: number;
+  lens_mm: number;
+}
+
+export interface ViewFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
   stand: "ball" | "low" | "hole";
   /** a number from 0.2 to 3 m */ eye_height_m: number;
@@ -422,10 +472,10 @@ export interface ViewAnswer {
 
 export interface ChalkFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
   /** a number from 0.1 to 2 m */ every_m: number;
 }
@@ -454,10 +504,10 @@ export interface RampAnswer {
 
 export interface TranslateFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
   /** a number from 5 to 15 ft */ home_stimp_ft: number;
 }
@@ -564,10 +614,10 @@ export interface GateAnswer {
 
 export interface BallLineFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
   /** a number from 0.1 to 5 degrees */ off_deg?: number;
   player?: PlayerFields | null;
@@ -598,10 +648,10 @@ export interface FindingsFields {
 
 export interface LoggedFields {
   /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 8 % */ slope_percent?: number | null;
   /** a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 5 to 15 ft */ stimp_ft: number;
   /** a number from 0 to 1 m */ past_m: number;
   /** 1 to 64 */ id: string;
   /** 10 to 40 */ at: string;

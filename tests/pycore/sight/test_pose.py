@@ -13,6 +13,7 @@ from pycore.sight.pose import STATURE, TOUCH, USUAL_FIELD, Picture, Unsolved, ca
 PIXEL = 1.0
 MILLIMETRE = 1e-3
 SIZE = (1200, 1600)
+MIDDLE = (600.0, 800.0)
 SCENES = 600
 COVERED = 0.9  # share of noisy scenes that the stated uncertainty has to cover
 
@@ -50,7 +51,7 @@ def scene(rng: np.random.Generator) -> Scene:
     pixels = cv2.projectPoints(world, cv2.Rodrigues(turned)[0], -turned @ place, lens, None)[0][:, 0]
     up = (float(along[2]), float(left[2]), float(normal[2]))
     touches = [(float(u), float(v)) for u, v in pixels[[0, -1]]]
-    return Scene(Picture(SIZE, *touches, length, up, roll, height, pitch, field), curve, pixels)
+    return Scene(Picture(SIZE, *touches, length, up, roll, height, pitch, field, MIDDLE), curve, pixels)
 
 
 def seen(found, curve):
@@ -113,7 +114,7 @@ def test_the_stated_error_is_no_empty_promise(scenes):
     assert np.median([value for value in stated if value is not None]) < SIZE[1] / 20
 
 
-LEVEL = Picture(SIZE, (600.0, 1300.0), (600.0, 700.0), 3.0, (0.0, 0.0, 1.0), 0.0, 1.6, None, math.radians(66))
+LEVEL = Picture(SIZE, (600.0, 1300.0), (600.0, 700.0), 3.0, (0.0, 0.0, 1.0), 0.0, 1.6, None, math.radians(66), MIDDLE)
 
 
 @pytest.mark.parametrize(

@@ -1,14 +1,16 @@
 /**
  * What a touch on the line's screen can do.
  * @import {App} from '../../app.js'
- * @import {Sighted, Sighting} from '../../types.js'
+ * @import {Mark, Share, Sighted, Sighting} from '../../types.js'
  */
 import { lensOf } from '../../device/exif.js';
 import { openPicture } from '../../device/picture.js';
 import { give } from '../../device/share.js';
-import { doesNotFit, fromText } from '../../format.js';
+import { doesNotFit, fromText, number } from '../../format.js';
 import { FIELDS } from './fields.js';
+import { UNMARKED } from './idle.js';
 import { addressOf } from './link.js';
+import { liveActions } from './live-actions.js';
 import { drawn } from './overlay.js';
 
 const JPEG_QUALITY = 0.9;
@@ -18,7 +20,11 @@ export function actions({ store, engine }) {
   /** @param {string} action @param {Partial<Sighting>} patch */
   const set = (action, patch) => store.change(action, { sighting: { ...store.state.sighting, ...patch }, problem: null });
 
+  /** The answers without those that a picture got. */
+  const unseen = () => ({ ...store.state.sighting.answers, camera: undefined, follow: undefined, lens: undefined });
+
   return {
+    ...liveActions(store, set, unseen),
     /** @param {Sighting['part']} part */
     show: (part) => set(`show ${part}`, { part, told: '' }),
     /** @param {Sighting['stand']} stand */
@@ -47,21 +53,30 @@ export function actions({ store, engine }) {
       set('open photo', { photoProblem: '', told: 'Opening the photograph' });
       try {
         const [picture, lens_mm] = await Promise.all([openPicture(file), lensOf(file)]);
-        set('photo', { photo: { picture, lens_mm, ball: null, hole: null }, told: '' });
+        set('photo', { photo: { ...UNMARKED, picture, lens_mm, live: false, held: null }, told: '' });
       } catch {
         set('no photo', { photoProblem: `“${file.name}” is no picture that this phone can open. Another one will do, as JPEG or PNG.`, told: '' });
       }
     },
-    /** @param {'ball' | 'hole'} mark @param {[number, number]} at as shares of the picture */
+    /** @param {Mark} mark @param {Share} at */
     mark(mark, at) {
       const { photo } = store.state.sighting;
       if (photo) set(`mark ${mark}`, { photo: { ...photo, [mark]: at.map((share) => Math.max(0, Math.min(1, share))) } });
     },
     again() {
       const { photo } = store.state.sighting;
-      if (photo) set('mark again', { photo: { ...photo, ball: null, hole: null }, answers: { ...store.state.sighting.answers, camera: undefined } });
+      if (photo) set('mark again', { photo: { ...photo, ...UNMARKED }, answers: unseen() });
     },
-    dropPhoto: () => set('drop photo', { photo: null, answers: { ...store.state.sighting.answers, camera: undefined } }),
+    dropPhoto: () => set('drop photo', { photo: null, answers: unseen() }),
+    /** @param {boolean} measuring */
+    measure: (measuring) => set(measuring ? 'measure lens' : 'lens as it was', { measuring, photo: null, answers: unseen() }),
+    keepLens() {
+      const { sighted, sighting: { photo, answers: { lens } } } = store.state;
+      if (!photo || !lens) return;
+      const date = new Date().toISOString().slice(0, 10);
+      store.change('keep lens', { sighted: { ...sighted, ...(photo.live ? { live_mm: lens.lens_mm, live_date: date } : { lens_mm: lens.lens_mm, lens_date: date }) } });
+      set('lens kept', { measuring: false, photo: null, answers: unseen(), told: `The lens is kept on this phone: ${number(lens.lens_mm, 1)} mm.` });
+    },
     async givePhoto() {
       const canvas = drawn(store.state);
       if (!canvas) return;

@@ -2,7 +2,7 @@
  * Keeps the screen's answers in step: each question is asked anew when what it hangs on has changed.
  * @import {App} from '../../app.js'
  * @import {Asks} from '../../engine/protocol.js'
- * @import {PathPoint, Seen, Sighting, State} from '../../types.js'
+ * @import {PathPoint, Seen, Share, Sighting, State} from '../../types.js'
  */
 import { chalkStep, fieldOfView } from '../../format.js';
 import { pathUntil } from '../../parts/picture/frame.js';
@@ -25,6 +25,8 @@ const QUESTIONS = [
   { part: 'ramp', name: 'ramp', fields: ({ read, putt, sighted: { height_m, rolled_m } }) =>
     read?.putt === putt ? { launch_mps: read.value.launch_mps, stimp_ft: putt.stimp_ft, ...(height_m !== null && rolled_m !== null && { trial: { height_m, rolled_m } }) } : null },
   { part: 'photo', name: 'camera', fields: cameraFields },
+  { part: 'photo', name: 'follow', fields: followFields },
+  { part: 'photo', name: 'lens', fields: lensFields },
 ];
 
 /** @param {PathPoint[]} path @returns {[number, number][]} */
@@ -33,7 +35,7 @@ function thinned(path) {
   return path.filter((_, i) => i % step === 0 || i === path.length - 1).map(([, x, y]) => [x, y]);
 }
 
-/** The three lines and the aim on the green, in the order in which the picture gets them back. @param {State} state */
+/** The three lines, the aim and the marks on the green, in the order in which the picture gets them back. @param {State} state */
 export function linesOnGreen({ read, window, putt }) {
   if (read?.putt !== putt) return null;
   const fits = window?.putt === putt ? window.value : null;
@@ -42,28 +44,57 @@ export function linesOnGreen({ read, window, putt }) {
     high: fits ? thinned(fits.high_line) : [],
     low: fits ? thinned(fits.low_line) : [],
     spot: /** @type {[number, number][]} */ ([[putt.distance_m, read.value.aim_offset_m]]),
+    marks: /** @type {[number, number][]} */ ([[0, 0], [putt.distance_m, 0]]),
+  };
+}
+
+/** A picture's size, its green and what to draw into it. @param {State} state @param {{width: number, height: number}} size */
+function pictured(state, { width, height }) {
+  const lines = linesOnGreen(state);
+  if (!lines || !width) return null;
+  const { distance_m, slope_percent, fall_deg, stations } = state.putt;
+  return {
+    width_px: SHOWN_PX, height_px: (SHOWN_PX * height) / width,
+    distance_m, ...(stations ? { stations } : { slope_percent, fall_deg }),
+    eye_height_m: state.sighted[`${state.sighted.eye}_m`],
+    points_m: Object.values(lines).flat(),
+  };
+}
+
+/** @param {Share} at @param {{width_px: number, height_px: number}} size @returns {[number, number]} */
+const pixel = ([x, y], { width_px, height_px }) => [x * width_px, y * height_px];
+
+/** @param {State} state */
+export function cameraFields(state) {
+  const { sighted, sighting: { photo, measuring } } = state;
+  const green = photo && pictured(state, photo.picture);
+  if (measuring || !photo?.ball || !photo.hole || !green) return null;
+  // where the lens of the moving picture was never measured, the phone's pitch tells more than a guess
+  const pitched = photo.live && photo.held && !sighted.live_date;
+  return {
+    ...green, ball_px: pixel(photo.ball, green), hole_px: pixel(photo.hole, green),
+    ...(pitched ? {} : { fov_deg: fieldOfView(photo.lens_mm ?? (photo.live ? sighted.live_mm : sighted.lens_mm), photo.picture) }),
+    ...(photo.held ? { held: photo.held } : { roll_deg: sighted.roll_deg }),
   };
 }
 
 /** @param {State} state */
-export function cameraFields(state) {
-  const { putt, sighted, sighting: { photo } } = state;
-  const lines = linesOnGreen(state);
-  if (!photo?.ball || !photo.hole || !lines) return null;
-  const { width, height } = photo.picture;
-  const [width_px, height_px] = [SHOWN_PX, (SHOWN_PX * height) / width];
-  // a photograph has one plane; of several slopes the middle one lies most nearly under it
-  const { slope_percent, fall_deg } = putt.stations?.[Math.floor(putt.stations.length / 2)] ?? putt;
+export function followFields(state) {
+  const { sighted, sighting: { live } } = state;
+  const green = live && pictured(state, live);
+  if (!live?.held || !live.ball || !live.hole || !green) return null;
   return {
-    width_px, height_px,
-    ball_px: [photo.ball[0] * width_px, photo.ball[1] * height_px],
-    hole_px: [photo.hole[0] * width_px, photo.hole[1] * height_px],
-    distance_m: putt.distance_m, slope_percent, fall_deg,
-    eye_height_m: sighted[`${sighted.eye}_m`],
-    fov_deg: fieldOfView(photo.lens_mm ?? sighted.lens_mm, photo.picture),
-    roll_deg: sighted.roll_deg,
-    points_m: [...lines.chosen, ...lines.high, ...lines.low, ...lines.spot],
+    ...green, fov_deg: fieldOfView(sighted.live_mm, live), now: live.held,
+    ball: { at_px: pixel(live.ball.at, green), held: live.ball.held },
+    hole: { at_px: pixel(live.hole.at, green), held: live.hole.held },
   };
+}
+
+/** @param {State} state */
+function lensFields({ sighted: { thing_m, away_m }, sighting: { photo, measuring } }) {
+  if (!measuring || !photo?.end || !photo.other) return null;
+  const size = { width_px: SHOWN_PX, height_px: (SHOWN_PX * photo.picture.height) / photo.picture.width };
+  return { ...size, ends_px: [pixel(photo.end, size), pixel(photo.other, size)], length_m: thing_m, distance_m: away_m };
 }
 
 /** @param {App} app */

@@ -7,9 +7,14 @@ export const UNSEEN = {
   size: { width: 390, height: 400 },
   sound: true,
   photo: null,
+  live: null,
+  measuring: false,
   photoProblem: '',
   sent: null,
   told: '',
   answers: {},
   refusals: {},
 };
+
+/** A picture on which nothing was touched yet. */
+export const UNMARKED = { ball: null, hole: null, end: null, other: null };

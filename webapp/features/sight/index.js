@@ -23,6 +23,11 @@ export function sight(app) {
     app.store.change('open link', { screen: 'sight' });
     void act.receive({ read: null, putt, problem: putt ? '' : 'The link is cut short or damaged: ask for it once more.' });
   }
+  // nobody is filmed who has gone elsewhere
+  app.store.subscribe(({ screen, sighting: { live, part } }) => {
+    if (live && (screen !== 'sight' || part !== 'photo')) act.closeLive();
+  });
+  document.addEventListener('visibilitychange', () => document.hidden && act.closeLive());
   addEventListener('hashchange', open);
   open();
 

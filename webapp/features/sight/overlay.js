@@ -1,5 +1,5 @@
 /**
- * Draws the three lines into the photograph: white on a dark casing, to be seen on any grass.
+ * Draws the three lines into the picture: white on a dark casing, to be seen on any grass.
  * @import {Seen, State} from '../../types.js'
  */
 import { linesOnGreen } from './asks.js';
@@ -26,48 +26,39 @@ function trace(pen, points, width, colour, dash = []) {
   pen.setLineDash([]);
 }
 
-/** The lines as they lie on the picture, in its own pixels. @param {State} state */
-function placed(state) {
-  const { sighting: { photo, answers: { camera }, refusals } } = state;
+/** The lines as they lie in a picture so many pixels wide. @param {State} state @param {Seen['camera'] | Seen['follow'] | undefined} answer @param {number} width */
+export function placed(state, answer, width) {
   const lines = linesOnGreen(state);
-  if (!photo?.ball || !photo.hole || !camera || !lines || refusals.camera) return null;
   // a new read is known a moment before its place in the picture
-  if (camera.points_px.length !== Object.values(lines).flat().length) return null;
-  const scale = photo.picture.width / camera.asked.width_px;
+  if (!answer || !lines || answer.points_px.length !== Object.values(lines).flat().length) return null;
+  const scale = width / answer.asked.width_px;
   let from = 0;
   /** @param {unknown[]} line @returns {Pixel[]} */
-  const next = (line) => camera.points_px.slice(from, (from += line.length)).flatMap((pixel) => (pixel ? [/** @type {Pixel} */ ([pixel[0] * scale, pixel[1] * scale])] : []));
-  const [chosen, high, low, [spot]] = [next(lines.chosen), next(lines.high), next(lines.low), next(lines.spot)];
-  return { chosen, high, low, spot, off: (camera.error_px ?? 0) * scale, ball: /** @type {Pixel} */ ([photo.ball[0] * photo.picture.width, photo.ball[1] * photo.picture.height]) };
+  const next = (line) => answer.points_px.slice(from, (from += line.length)).flatMap((pixel) => (pixel ? [/** @type {Pixel} */ ([pixel[0] * scale, pixel[1] * scale])] : []));
+  return { chosen: next(lines.chosen), high: next(lines.high), low: next(lines.low), spot: next(lines.spot)[0], marks: next(lines.marks), off: ('error_px' in answer && answer.error_px ? answer.error_px : 0) * scale };
 }
 
-/** @param {HTMLCanvasElement} canvas @param {State} state */
-function draw(canvas, state) {
-  const pen = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
-  const { photo } = state.sighting;
-  if (!photo) return;
-  pen.drawImage(photo.picture, 0, 0);
-  const lines = placed(state);
-  if (!lines) return;
-  const thin = canvas.width * THIN;
+/** @param {CanvasRenderingContext2D} pen @param {NonNullable<ReturnType<typeof placed>>} lines */
+function inked(pen, { chosen, high, low, spot, marks, off }) {
+  const thin = pen.canvas.width * THIN;
   pen.lineCap = 'round';
   pen.lineJoin = 'round';
-  if (lines.high.length && lines.low.length) {
+  if (high.length && low.length) {
     pen.beginPath();
-    for (const [u, v] of [...lines.high, ...lines.low.toReversed()]) pen.lineTo(u, v);
+    for (const [u, v] of [...high, ...low.toReversed()]) pen.lineTo(u, v);
     pen.fillStyle = 'rgb(255 255 255 / 25%)';
     pen.fill();
-    trace(pen, lines.high, thin * 0.7, LINE, [thin * 4, thin * 3]);
-    trace(pen, lines.low, thin * 0.7, LINE, [thin * 0.5, thin * 3]);
+    trace(pen, high, thin * 0.7, LINE, [thin * 4, thin * 3]);
+    trace(pen, low, thin * 0.7, LINE, [thin * 0.5, thin * 3]);
   }
-  if (lines.spot) trace(pen, [lines.ball, lines.spot], thin * 0.8, AIM, [thin * 5, thin * 4]);
-  trace(pen, lines.chosen, thin * 1.5, LINE);
-  if (!lines.spot) return;
-  const [u, v] = lines.spot;
+  if (spot && marks.length > 1) trace(pen, [marks[0], spot], thin * 0.8, AIM, [thin * 5, thin * 4]);
+  trace(pen, chosen, thin * 1.5, LINE);
+  if (!spot) return;
+  const [u, v] = spot;
   trace(pen, [[u - thin * 4, v], [u + thin * 4, v]], thin * 1.4, AIM);
   trace(pen, [[u, v - thin * 4], [u, v + thin * 4]], thin * 1.4, AIM);
   pen.beginPath();
-  pen.arc(u, v, lines.off, 0, 2 * Math.PI);
+  pen.arc(u, v, off, 0, 2 * Math.PI);
   pen.strokeStyle = AIM;
   pen.lineWidth = thin * 0.5;
   pen.setLineDash([thin, thin * 2]);
@@ -75,10 +66,23 @@ function draw(canvas, state) {
   pen.setLineDash([]);
 }
 
+/** @param {HTMLCanvasElement} canvas @param {State} state */
+function draw(canvas, state) {
+  const pen = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
+  const { photo, live, measuring, answers, refusals } = state.sighting;
+  if (photo) pen.drawImage(photo.picture, 0, 0);
+  else pen.clearRect(0, 0, canvas.width, canvas.height);
+  const [width, height] = [canvas.width, canvas.height];
+  if (measuring && photo?.end && photo.other) trace(pen, [photo.end, photo.other].map(([x, y]) => [x * width, y * height]), width * THIN, LINE);
+  const marked = photo ? !measuring && photo.ball && photo.hole && !refusals.camera : live?.ball && live.hole && !refusals.follow;
+  const lines = marked ? placed(state, photo ? answers.camera : answers.follow, width) : null;
+  if (lines) inked(pen, lines);
+}
+
 /** @type {[HTMLCanvasElement, State['sighting'], unknown, unknown] | undefined} */
 let last;
 
-/** Paints the photograph on the screen, when it or its lines have changed. @param {ParentNode} root @param {State} state */
+/** Paints the picture on the screen, when it or its lines have changed. @param {ParentNode} root @param {State} state */
 export function paint(root, state) {
   for (const mark of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll('.photo-mark'))) {
     const [x, y] = (mark.dataset.at ?? '').split(' ').map(Number);
@@ -86,7 +90,7 @@ export function paint(root, state) {
     mark.style.top = `${y * 100}%`;
   }
   /** @type {HTMLCanvasElement | null} */
-  const canvas = root.querySelector('canvas#photo');
+  const canvas = root.querySelector('.photo canvas');
   if (!canvas) return;
   if (last && last[0] === canvas && last[1] === state.sighting && last[2] === state.read && last[3] === state.window) return;
   last = [canvas, state.sighting, state.read, state.window];

@@ -1,13 +1,15 @@
 /**
  * The line drawn into a photograph of the green.
- * @import {Photo, State} from '../../types.js'
+ * @import {Mark, Photo, Share, State} from '../../types.js'
  * @import {SightActions} from './actions.js'
  */
 import { html, nothing } from 'lit-html';
 import { number } from '../../format.js';
 import { grip } from '../../parts/grip.js';
-import { choice } from '../../parts/choice.js';
 import { entry } from './entry.js';
+import { cameraHeld } from './held.js';
+import { howToMeasure, lenses, measured } from './lens.js';
+import { moving } from './live.js';
 
 const STEP = 1 / 390;
 /** @type {Record<string, [number, number]>} */
@@ -23,27 +25,40 @@ const chooser = (words, act) => html`<label class="tap"><input type="file" accep
 
 /** @param {State} state @param {SightActions} act */
 export function photo(state, act) {
-  const { sighting: { photo: held, photoProblem } } = state;
+  const { sighting: { photo: held, live, measuring, photoProblem } } = state;
   const problem = photoProblem ? html`<p class="problem" role="alert">${photoProblem}</p>` : '';
-  if (!held) return html`${problem}<p>From behind the ball, with ball and hole in the picture. The picture stays on this phone.</p>${chooser('Take or choose a photograph', act)}`;
-  return html`${problem}${board(held, act)}${below(state, held, act)}`;
+  if (live) return moving(state, live, act);
+  if (held) return html`${problem}${board(held, measuring, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
+  return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture. It stays on this phone.</p>`}
+    <button type="button" class="tap" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
+    ${measuring ? '' : lenses(state, act)}`;
 }
 
-/** The photograph, with its marks on it. @param {Photo} held @param {SightActions} act */
-function board(held, act) {
-  const { picture, ball, hole } = held;
-  const next = !ball ? 'ball' : !hole ? 'hole' : null;
+/** @type {Record<Mark, {ask: string, name: string}>} */
+const MARKS = {
+  ball: { ask: 'Touch the ball, where it meets the grass', name: 'the ball' },
+  hole: { ask: 'Touch the middle of the hole', name: 'the hole' },
+  end: { ask: 'Touch one end of it', name: 'one end' },
+  other: { ask: 'Touch its other end', name: 'the other end' },
+};
+
+/** The photograph, with its marks on it. @param {Photo} held @param {boolean} measuring @param {SightActions} act */
+function board(held, measuring, act) {
+  const { picture } = held;
+  /** @type {Mark[]} */
+  const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
+  const next = marks.find((name) => !held[name]);
   const touch = (/** @type {MouseEvent} */ event) => {
     if (!next) return;
     const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
     act.mark(next, [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
   };
-  return html`<p class="say" role="status">${next === 'ball' ? 'Touch the ball, where it meets the grass' : next ? 'Touch the middle of the hole' : 'Drag a mark to correct it'}</p>
-    <div class="photo" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next ? '' : ' with the line drawn on the green'}"></canvas>
-      ${ball ? mark('ball', ball, act) : ''}${hole ? mark('hole', hole, act) : ''}</div>`;
+  return html`<p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>
+    <div class="photo" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
+      ${marks.map((name) => { const at = held[name]; return at ? mark(name, at, act) : ''; })}</div>`;
 }
 
-/** @param {'ball' | 'hole'} name @param {[number, number]} at @param {SightActions} act */
+/** @param {Mark} name @param {Share} at @param {SightActions} act */
 function mark(name, at, act) {
   const down = (/** @type {PointerEvent} */ event) => {
     const board = /** @type {Element} */ (/** @type {Element} */ (event.currentTarget).parentElement).getBoundingClientRect();
@@ -58,7 +73,7 @@ function mark(name, at, act) {
     event.preventDefault();
     act.mark(name, [at[0] + way[0], at[1] + way[1]]);
   };
-  return html`<button type="button" class="photo-mark" data-mark=${name} data-at=${at.join(' ')} aria-label="Mark of the ${name}: drag it, or use the arrow keys"
+  return html`<button type="button" class="photo-mark" data-mark=${name} data-at=${at.join(' ')} aria-label="Mark of ${MARKS[name].name}: drag it, or use the arrow keys"
     @pointerdown=${down} @keydown=${key} @click=${(/** @type {Event} */ event) => event.stopPropagation()}></button>`;
 }
 
@@ -71,9 +86,12 @@ function below(state, held, act) {
     ${done && camera && !refusals.camera
       ? html`<p class="quiet">${off === null || off === undefined ? 'A finger 5 px off would change everything here: stand farther back.' : `A finger 5 px off and an eye 10 cm off move the line by up to ${number((off / camera.asked.width_px) * 100, 1)} % of the picture’s width: the ring about the aim.`}</p>
         <button type="button" class="tap" @click=${act.givePhoto}>Save or share the picture</button>` : nothing}
-    <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another photograph</button></div>
-    ${choice({ label: 'Camera held', name: 'eye', value: sighted.eye, options: [['standing', 'standing'], ['crouching', 'crouching']], onValue: (value) => act.hold(/** @type {any} */ (value)) })}
+    <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
+    ${cameraHeld(state, act)}
     <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}
-      ${held.lens_mm === null ? entry(state, act, 'lens_mm') : html`<div class="number-field"><p class="quiet">Lens, told by the picture</p><p class="say">${number(held.lens_mm, 0)} mm</p></div>`}
-      ${entry(state, act, 'roll_deg')}</div>`;
+      ${held.lens_mm !== null ? told('Lens, told by the picture', `${number(held.lens_mm, 0)} mm`) : entry(state, act, held.live ? 'live_mm' : 'lens_mm')}
+      ${held.held ? told('Leaning, told by the phone', 'yes') : entry(state, act, 'roll_deg')}</div>`;
 }
+
+/** @param {string} label @param {string} value */
+const told = (label, value) => html`<div class="number-field"><p class="quiet">${label}</p><p class="say">${value}</p></div>`;

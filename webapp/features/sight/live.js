@@ -1,0 +1,41 @@
+/**
+ * The line over the moving picture: it stays on the green while the phone turns, as long as its holder stands still.
+ * @import {Live, State} from '../../types.js'
+ * @import {SightActions} from './actions.js'
+ */
+import { html } from 'lit-html';
+import { entry } from './entry.js';
+import { cameraHeld } from './held.js';
+
+/** @param {Live} live @param {boolean} measuring */
+function words({ width, held, ball, hole }, measuring) {
+  if (!width) return 'The camera is starting';
+  if (measuring) return 'Have both ends of it in the picture, then take it';
+  if (!held) return 'This phone does not tell how it is turned, so the line cannot follow. Take the picture and mark it there';
+  if (!ball) return 'Stand still. Touch the ball, where it meets the grass';
+  return hole ? 'Look along the line. Do not step aside: mark again if you do' : 'Touch the middle of the hole';
+}
+
+/** @param {State} state @param {Live} live @param {SightActions} act */
+export function moving(state, live, act) {
+  const { sighting: { refusals, measuring } } = state;
+  const sized = (/** @type {Event} */ event) => {
+    const { videoWidth, videoHeight } = /** @type {HTMLVideoElement} */ (event.target);
+    if (videoWidth && (videoWidth !== live.width || videoHeight !== live.height)) act.sizeLive(videoWidth, videoHeight);
+  };
+  const touch = (/** @type {MouseEvent} */ event) => {
+    const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
+    if (!measuring) act.markLive([(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
+  };
+  const take = () => {
+    const video = /** @type {HTMLVideoElement | null} */ (document.querySelector('.photo video'));
+    if (video) act.takeLive(video);
+  };
+  return html`<p class="say" role="status">${words(live, measuring)}</p>
+    <div class="photo" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
+      <canvas class="over-video" width=${live.width} height=${live.height} aria-hidden="true"></canvas></div>
+    ${live.hole && refusals.follow ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.follow}.</p>` : ''}
+    <button type="button" class="tap" @click=${take}>Take this picture</button>
+    <div class="does">${live.ball ? html`<button type="button" class="word" @click=${act.liveAgain}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.closeLive}>Close the camera</button></div>
+    ${measuring ? '' : html`${cameraHeld(state, act)}<div class="fields two">${entry(state, act, state.sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${entry(state, act, 'live_mm')}</div>`}`;
+}
