@@ -7,12 +7,16 @@ Rolled = list[tuple[float, float, float, float]]  # t_s, u_px, v_px, and the bal
 
 
 class CameraAnswer(TypedDict):
-    """The points in the picture, None where one is not before the lens; how far they may be off, None if anywhere."""
+    """The points in the picture, None where one is not before the lens; how far they may be off, None if anywhere.
+
+    ``told_pitch_deg`` is the pitch that was told; far from the one found, it speaks against what else was told.
+    """
 
     points_px: list[Pixel | None]
     error_px: float | None
     eye_height_m: float
     pitch_deg: float
+    told_pitch_deg: float | None
     fov_deg: float
 
 

@@ -29,6 +29,7 @@ def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
         "error_px": None if error == inf else error,
         "eye_height_m": z - ground.rise(x, y),
         "pitch_deg": degrees(pose.pitch_of(picture, found)),
+        "told_pitch_deg": None if picture.pitch is None else degrees(picture.pitch),
         "fov_deg": degrees(pose.field_of(picture, found)),
     }
 

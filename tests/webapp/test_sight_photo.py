@@ -1,7 +1,6 @@
 """A photograph of a green, drawn by numpy as a pinhole camera has it, put through the real file input."""
 
 import json
-import math
 import re
 from collections.abc import Callable
 from pathlib import Path
@@ -12,52 +11,14 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Page, expect
 
+from bench.photograph import LENS_MM, SIZE, Photograph
+
 # so steep that the aim lies far out, where a plane that was not tilted would be seen to miss it
 PUTT = {"distance_m": 4.0, "slope_percent": 4.5, "fall_deg": 80.0, "stimp_ft": 11.0, "past_m": 0.3048}
-SIZE = (900, 1200)
-EYE_M, BACK_M, PITCH_DEG = 1.6, 2.0, 22.0
-LENS_MM = 26  # as for 35 mm film
-FILM_DIAGONAL_MM = math.hypot(36, 24)
 EXIF_IFD, FOCAL_35MM, ORIENTATION = 0x8769, 0xA405, 0x0112
 NEAR_PX = 2  # of the photograph, between the drawn line and where it has to be
 LOOK = "() => document.querySelector('canvas#photo').toDataURL()"
 BROKEN = b"\xff\xd8\xff\xe0 no picture"
-
-
-class Green:
-    """A camera held level behind the ball, over a green that tilts as the putt says."""
-
-    def __init__(self) -> None:
-        slope, fall = PUTT["slope_percent"] / 100, -math.radians(PUTT["fall_deg"])
-        gx, gy = slope * math.cos(fall), slope * math.sin(fall)
-        self.along = np.array([1, 0, -gx]) / math.hypot(1, gx)
-        self.normal = np.array([gx, gy, 1]) / math.sqrt(1 + gx * gx + gy * gy)
-        self.left = np.cross(self.normal, self.along)
-        self.place = -BACK_M * self.along + EYE_M * self.normal
-        pitch = math.radians(PITCH_DEG)
-        self.forward = np.array([math.cos(pitch), 0, -math.sin(pitch)])
-        self.right = np.array([0, -1, 0])
-        self.down = np.cross(self.forward, self.right)
-        self.focal = LENS_MM / FILM_DIAGONAL_MM * math.hypot(*SIZE)
-
-    def pixel(self, x: float, y: float) -> tuple[float, float]:
-        way = x * self.along + y * self.left - self.place
-        scale = self.focal / (way @ self.forward)
-        return SIZE[0] / 2 + scale * (way @ self.right), SIZE[1] / 2 + scale * (way @ self.down)
-
-    def picture(self) -> Image.Image:
-        v, u = np.mgrid[0 : SIZE[1], 0 : SIZE[0]] + 0.5
-        rays = ((u - SIZE[0] / 2) / self.focal)[..., None] * self.right + self.forward
-        rays = rays + ((v - SIZE[1] / 2) / self.focal)[..., None] * self.down
-        falling = rays @ self.normal
-        ground = falling < -1e-3
-        hit = self.place + (EYE_M / np.where(ground, -falling, 1))[..., None] * rays
-        x, y = hit @ self.along, hit @ self.left
-        pixels = np.full((SIZE[1], SIZE[0], 3), (180, 205, 230), np.uint8)
-        pixels[ground] = (70, 130, 60)
-        pixels[ground & (np.hypot(x - PUTT["distance_m"], y) < 0.054)] = (15, 15, 15)
-        pixels[ground & (np.hypot(x, y) < 0.0213)] = (250, 250, 250)
-        return Image.fromarray(pixels)
 
 
 def save(picture: Image.Image, path: Path, orientation: int = 1) -> Path:
@@ -102,7 +63,7 @@ def pixels(page: Page) -> np.ndarray:
 
 
 def test_the_line_lies_on_the_true_plane_of_the_green(phone: Any, engine: Callable[..., Any], tmp_path: Path) -> None:
-    green = Green()
+    green = Photograph(PUTT)
     page = phone.ready(putt=PUTT)
     open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
     expect(page.get_by_text(f"{LENS_MM} mm")).to_be_visible()
@@ -128,7 +89,7 @@ def test_the_line_lies_on_the_true_plane_of_the_green(phone: Any, engine: Callab
 
 
 def test_a_mark_is_dragged_and_the_line_follows(phone: Any, until: Any, tmp_path: Path) -> None:
-    green = Green()
+    green = Photograph(PUTT)
     page = phone.ready(putt=PUTT)
     open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
     touch(page, *green.pixel(0, 0))
@@ -156,7 +117,7 @@ def test_a_mark_is_dragged_and_the_line_follows(phone: Any, until: Any, tmp_path
 
 
 def test_what_cannot_be_solved_is_said_in_words(phone: Any, tmp_path: Path) -> None:
-    green = Green()
+    green = Photograph(PUTT)
     page = phone.ready(putt=PUTT)
     open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
     touch(page, *green.pixel(PUTT["distance_m"], 0))
@@ -198,6 +159,30 @@ def test_a_48_megapixel_photograph_and_a_broken_one(phone: Any, tmp_path: Path) 
     broken.write_bytes(BROKEN)
     page.locator("input[type=file]").set_input_files(broken)
     expect(page.get_by_role("alert")).to_have_text(re.compile("“broken.jpg” is no picture"))
-    page.locator("input[type=file]").set_input_files(large)
+    fine = save(Image.new("RGB", (300, 400)), tmp_path / "fine.jpg")
+    page.locator("input[type=file]").set_input_files(fine)
     expect(page.get_by_role("alert")).to_have_count(0)
-    expect(canvas).to_be_visible()
+    expect(canvas).to_have_attribute("height", "400")
+
+
+def test_a_lens_is_measured_once_and_kept(phone: Any, until: Any, engine: Callable[..., Any], tmp_path: Path) -> None:
+    page = phone.ready(putt=PUTT)
+    page.evaluate("location.hash = 'sight'")
+    page.locator(".parts").get_by_role("button", name="Photo").click()
+    page.get_by_role("button", name="Measure the lens").click()
+    page.locator("input[type=file]").set_input_files(save(Image.new("RGB", SIZE), tmp_path / "club.jpg"))
+    expect(page.get_by_text("Touch one end")).to_be_visible()
+    touch(page, 90, 600)
+    expect(page.get_by_text("Touch its other end")).to_be_visible()
+    touch(page, 810, 600)
+    page.get_by_label("How long it is").fill("36")
+    page.get_by_label("Lens to its middle").fill("40")
+    page.keyboard.press("Tab")
+    size = {"width_px": SIZE[0], "height_px": SIZE[1], "length_m": 36 * 0.0254, "distance_m": 40 * 0.0254}
+    lens_mm = engine("lens", **size, ends_px=[[90, 600], [810, 600]])["lens_mm"]
+    expect(page.get_by_text(f"{lens_mm:.1f} mm:")).to_be_visible()
+    page.get_by_role("button", name="Keep this lens").click()
+    expect(page.get_by_text(re.compile(rf"does not: {lens_mm:.1f} mm, measured \d{{4}}-"))).to_be_visible()
+    kept = "JSON.parse(localStorage.borrowline).sighted"
+    until(page, f"{kept}?.lens_date")
+    assert page.evaluate(f"{kept}.lens_mm") == pytest.approx(lens_mm, abs=0.01)

@@ -265,7 +265,7 @@ export interface StimpmeterAnswer {
 
 export interface LevelFields {
   /** 1 to 2000 */ readings: Array<ReadingFields>;
-  /** 2 to 2 */ bias_deg?: Array<number> | null;
+  /** 2 */ bias_deg?: Array<number> | null;
 }
 
 export interface ReadingFields {
@@ -378,14 +378,14 @@ export interface CameraFields {
   /** a number from 1 to 20000 px */ width_px: number;
   /** a number from 1 to 20000 px */ height_px: number;
   /** 1 to 1000 */ points_m: Array<Array<number>>;
-  /** 2 to 2 */ ball_px: Array<number>;
-  /** 2 to 2 */ hole_px: Array<number>;
+  /** 2 */ ball_px: Array<number>;
+  /** 2 */ hole_px: Array<number>;
   /** a number from 0.2 to 3 m */ eye_height_m?: number | null;
   /** a number from -60 to 90 degrees */ pitch_deg?: number | null;
   /** a number from 2 to 150 degrees */ fov_deg?: number | null;
   /** a number from -180 to 180 degrees */ roll_deg?: number | null;
   held?: HeldFields | null;
-  /** 2 to 2 */ middle_px?: Array<number> | null;
+  /** 2 */ middle_px?: Array<number> | null;
 }
 
 export interface HeldFields {
@@ -400,6 +400,7 @@ export interface CameraAnswer {
   error_px: number | null;
   eye_height_m: number;
   pitch_deg: number;
+  told_pitch_deg: number | null;
   fov_deg: number;
 }
 
@@ -419,7 +420,7 @@ export interface FollowFields {
 }
 
 export interface MarkFields {
-  /** 2 to 2 */ at_px: Array<number>;
+  /** 2 */ at_px: Array<number>;
   held: HeldFields;
 }
 
@@ -430,7 +431,7 @@ export interface FollowAnswer {
 export interface LensFields {
   /** a number from 1 to 20000 px */ width_px: number;
   /** a number from 1 to 20000 px */ height_px: number;
-  /** 2 to 2 */ ends_px: Array<Array<number>>;
+  /** 2 */ ends_px: Array<Array<number>>;
   /** a number from 0.1 to 5 m */ length_m: number;
   /** a number from 0.2 to 20 m */ distance_m: number;
 }

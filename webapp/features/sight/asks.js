@@ -69,11 +69,9 @@ export function cameraFields(state) {
   const { sighted, sighting: { photo, measuring } } = state;
   const green = photo && pictured(state, photo.picture);
   if (measuring || !photo?.ball || !photo.hole || !green) return null;
-  // where the lens of the moving picture was never measured, the phone's pitch tells more than a guess
-  const pitched = photo.live && photo.held && !sighted.live_date;
   return {
     ...green, ball_px: pixel(photo.ball, green), hole_px: pixel(photo.hole, green),
-    ...(pitched ? {} : { fov_deg: fieldOfView(photo.lens_mm ?? (photo.live ? sighted.live_mm : sighted.lens_mm), photo.picture) }),
+    fov_deg: fieldOfView(photo.lens_mm ?? (photo.live ? sighted.live_mm : sighted.lens_mm), photo.picture),
     ...(photo.held ? { held: photo.held } : { roll_deg: sighted.roll_deg }),
   };
 }

@@ -8,7 +8,7 @@ import { distanceUnit, percent, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { pathAfter, pathUntil } from '../../parts/picture/frame.js';
 import { entry } from './entry.js';
-import { rollThree } from './roll.js';
+import { rollBalls } from './roll.js';
 
 /** @type {[string, string][]} */
 const STANDS = [['ball', 'behind ball'], ['low', 'low side'], ['hole', 'behind hole']];
@@ -75,11 +75,11 @@ export function eye(state, act) {
   const { sighting: { stand, sound, answers: { view: seen }, refusals }, sighted, settings } = state;
   const roll = (/** @type {Event} */ event) => {
     const root = /** @type {Element} */ (event.currentTarget).closest('.eye-stage');
-    if (root && seen) void rollThree(root, seen, sound);
+    if (root && seen) void rollBalls(root, seen, sound);
   };
   return html`<div class="eye-stage" @click=${roll}>
       ${refusals.view ? html`<p class="problem" role="alert">${refusals.view}</p>` : seen ? kept(seen, state) : ''}
-      ${seen && !refusals.view ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll three</button>` : ''}
+      ${seen && !refusals.view ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll</button>` : ''}
     </div>
     ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, { ...distanceUnit({ ...settings, distance: 'm' }), digits: 2 })}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}
     ${choice({ label: 'Seen from', name: 'stand', value: stand, options: STANDS, onValue: (value) => act.standAt(/** @type {any} */ (value)) })}

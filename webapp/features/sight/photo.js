@@ -12,6 +12,8 @@ import { howToMeasure, lenses, measured } from './lens.js';
 import { moving } from './live.js';
 
 const STEP = 1 / 390;
+/** A phone knows its pitch to a degree; what is farther off has another cause. */
+const AGREES_DEG = 3;
 /** @type {Record<string, [number, number]>} */
 const KEYS = { ArrowLeft: [-STEP, 0], ArrowRight: [STEP, 0], ArrowUp: [0, -STEP], ArrowDown: [0, STEP] };
 
@@ -82,9 +84,11 @@ function below(state, held, act) {
   const { sighting: { answers: { camera }, refusals }, sighted } = state;
   const done = held.ball && held.hole;
   const off = camera?.error_px;
+  const steeper = camera && camera.told_pitch_deg !== null ? camera.told_pitch_deg - camera.pitch_deg : 0;
   return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.camera}.</p>` : ''}
     ${done && camera && !refusals.camera
       ? html`<p class="quiet">${off === null || off === undefined ? 'A finger 5 px off would change everything here: stand farther back.' : `A finger 5 px off and an eye 10 cm off move the line by up to ${number((off / camera.asked.width_px) * 100, 1)} % of the picture’s width: the ring about the aim.`}</p>
+        ${Math.abs(steeper) > AGREES_DEG ? html`<p class="problem">The phone was held ${number(Math.abs(steeper), 0)}° ${steeper > 0 ? 'steeper' : 'flatter'} than the marks say: check the putt’s length, the eye’s height and the lens.</p>` : ''}
         <button type="button" class="tap" @click=${act.givePhoto}>Save or share the picture</button>` : nothing}
     <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
     ${cameraHeld(state, act)}

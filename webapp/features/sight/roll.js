@@ -1,19 +1,19 @@
 /**
- * Three balls in real time, one after the other: the soft high line, the chosen one, the firm low one. They differ in pace
- * as much as in place. Only the drawn ball moves; the next drawing puts it back.
+ * Balls in real time, one after the other: the soft high line, the chosen one, the firm low one, and the chosen one where it
+ * misses the hole. They differ in pace as much as in place. Only the drawn ball moves; the next drawing puts it back.
  * @import {PathPoint, Seen} from '../../types.js'
  */
-import { createDrop } from '../../device/drop.js';
+import { createBallSound } from '../../device/ball-sound.js';
 import { ballAt } from '../../parts/picture/frame.js';
 
 const DROP_S = 0.16;
 const REST_S = 0.9;
 
-const heard = createDrop();
+const heard = createBallSound();
 let putBack = () => {};
 
 /** @param {Element} root @param {Seen['view']} seen @param {boolean} aloud */
-export async function rollThree(root, seen, aloud) {
+export async function rollBalls(root, seen, aloud) {
   putBack();
   const ball = root.querySelector('[data-rolls]');
   const name = root.querySelector('.rolling-name');
@@ -33,44 +33,47 @@ export async function rollThree(root, seen, aloud) {
     put([start[1], start[2]], start[3]);
   };
   const back = putBack;
-  /** @type {[string, PathPoint[] | null, number][]} */
+  const end_s = seen.chosen.at(-1)?.[0] ?? 0;
+  /** Until when each rolls, and whether it drops then. @type {[string, PathPoint[] | null, number, boolean][]} */
   const balls = [
-    ['High and soft', seen.high, seen.high?.at(-1)?.[0] ?? 0],
-    ['Chosen', seen.chosen, seen.time_s],
-    ['Low and firm', seen.low, seen.low?.at(-1)?.[0] ?? 0],
+    ['High and soft', seen.high, seen.high?.at(-1)?.[0] ?? 0, true],
+    ['Chosen', seen.chosen, seen.time_s, true],
+    ['Low and firm', seen.low, seen.low?.at(-1)?.[0] ?? 0, true],
+    ['Chosen, missed', end_s - seen.time_s > DROP_S ? seen.chosen : null, end_s, false],
   ];
-  for (const [words, path, holed_s] of balls) {
+  for (const [words, path, until_s, drops] of balls) {
     if (over || !path) continue;
-    name.textContent = `${words}: ${holed_s.toFixed(1)} s`;
+    name.textContent = `${words}: ${until_s.toFixed(1)} s`;
     const radii = /** @type {PathPoint[]} */ (path.map(([t, , , radius]) => [t, radius, 0, 0]));
+    const sound = () => aloud && !over && (drops ? heard.drop() : heard.past(end_s - seen.time_s));
     await once((t) => {
-      const at = Math.min(t, holed_s);
-      put(ballAt(path, at), ballAt(radii, at)[0] * (1 - Math.max(0, Math.min(1, (t - holed_s) / DROP_S))));
+      const at = Math.min(t, until_s);
+      put(ballAt(path, at), ballAt(radii, at)[0] * (drops ? 1 - Math.max(0, Math.min(1, (t - until_s) / DROP_S)) : 1));
       return !over;
-    }, holed_s, () => aloud && !over && heard.drop());
+    }, until_s, drops ? until_s : seen.time_s, sound);
   }
   if (!over) back();
 }
 
-/** @param {(t_s: number) => boolean} put false where it is over @param {number} holed_s @param {() => void} drops @returns {Promise<void>} */
-const once = (put, holed_s, drops) =>
+/** @param {(t_s: number) => boolean} put false where it is over @param {number} until_s @param {number} sounds_s @param {() => void} sound @returns {Promise<void>} */
+const once = (put, until_s, sounds_s, sound) =>
   new Promise((resolve) => {
     if (matchMedia('(prefers-reduced-motion: reduce)').matches) {
-      put(holed_s);
-      drops();
+      put(until_s);
+      sound();
       setTimeout(resolve, REST_S * 1000);
       return;
     }
     let start = NaN;
-    let dropped = false;
+    let heardIt = false;
     const step = (/** @type {number} */ now) => {
       if (Number.isNaN(start)) start = now;
       const t = (now - start) / 1000;
-      if (t >= holed_s && !dropped) {
-        dropped = true;
-        drops();
+      if (t >= sounds_s && !heardIt) {
+        heardIt = true;
+        sound();
       }
-      if (put(t) && t < holed_s + DROP_S + REST_S) requestAnimationFrame(step);
+      if (put(t) && t < until_s + DROP_S + REST_S) requestAnimationFrame(step);
       else resolve();
     };
     requestAnimationFrame(step);
