@@ -17,6 +17,7 @@ class CameraAnswer(TypedDict):
     eye_height_m: float
     pitch_deg: float
     told_pitch_deg: float | None
+    roll_deg: float
     fov_deg: float
 
 

@@ -30,6 +30,7 @@ def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
         "eye_height_m": z - ground.rise(x, y),
         "pitch_deg": degrees(pose.pitch_of(picture, found)),
         "told_pitch_deg": None if picture.pitch is None else degrees(picture.pitch),
+        "roll_deg": degrees(picture.roll),
         "fov_deg": degrees(pose.field_of(picture, found)),
     }
 

@@ -13,8 +13,6 @@ import browser
 import environment
 from bench.photograph import EYE_M, LENS_MM, PITCH_DEG, SIZE, Photograph
 
-pytestmark = pytest.mark.long
-
 PUTT = {"distance_m": 4.0, "slope_percent": 4.5, "fall_deg": 80.0, "stimp_ft": 11.0, "past_m": 0.3048}
 SEEN = Photograph(PUTT)
 NEAR_PX = 3  # of the picture, between the drawn line and where it has to be
@@ -119,7 +117,7 @@ def test_the_line_stays_on_the_green_while_the_phone_turns(filmed: Page, soon: A
     soon(lambda: all(white_at(page, ".over-video", [SEEN.pixel(*place) for place in line])))
     page.get_by_role("button", name="Take this picture").click()
     expect(page.get_by_text("move the line by up to")).to_be_visible()
-    expect(page.get_by_text("told by the phone")).to_be_visible()
+    expect(page.get_by_text("leans right, told by the phone")).to_be_visible()
     expect(page.get_by_text("than the marks say")).to_have_count(0)
     page.get_by_label("Eye, standing").fill("90")
     page.keyboard.press("Tab")

@@ -401,6 +401,7 @@ export interface CameraAnswer {
   eye_height_m: number;
   pitch_deg: number;
   told_pitch_deg: number | null;
+  roll_deg: number;
   fov_deg: number;
 }
 

@@ -58,7 +58,7 @@ export function liveActions(store, set, unseen) {
     /** What is seen now as a photograph, with the marks where they are now. @param {HTMLVideoElement} video */
     takeLive(video) {
       const { live, measuring, answers: { follow } } = store.state.sighting;
-      if (!live?.width) return;
+      if (!live?.width || video.readyState < video.HAVE_CURRENT_DATA || !video.videoWidth) return;
       const picture = frameOf(video);
       const marks = live.hole && !measuring ? (placed(store.state, follow, 1)?.marks ?? []) : [];
       const [ball, hole] = marks.map(([x, y]) => /** @type {Share} */ ([x, y * (live.width / live.height)]));

@@ -35,7 +35,7 @@ export function moving(state, live, act) {
     <div class="photo" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
       <canvas class="over-video" width=${live.width} height=${live.height} aria-hidden="true"></canvas></div>
     ${live.hole && refusals.follow ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.follow}.</p>` : ''}
-    <button type="button" class="tap" @click=${take}>Take this picture</button>
+    <button type="button" class="sight-go" @click=${take}>Take this picture</button>
     <div class="does">${live.ball ? html`<button type="button" class="word" @click=${act.liveAgain}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.closeLive}>Close the camera</button></div>
     ${measuring ? '' : html`${cameraHeld(state, act)}<div class="fields two">${entry(state, act, state.sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${entry(state, act, 'live_mm')}</div>`}`;
 }

@@ -67,7 +67,7 @@ function inked(pen, { chosen, high, low, spot, marks, off }) {
 }
 
 /** @param {HTMLCanvasElement} canvas @param {State} state */
-function draw(canvas, state) {
+export function draw(canvas, state) {
   const pen = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
   const { photo, live, measuring, answers, refusals } = state.sighting;
   if (photo) pen.drawImage(photo.picture, 0, 0);

@@ -18,7 +18,7 @@ const AGREES_DEG = 3;
 const KEYS = { ArrowLeft: [-STEP, 0], ArrowRight: [STEP, 0], ArrowUp: [0, -STEP], ArrowDown: [0, STEP] };
 
 /** @param {string} words @param {SightActions} act */
-const chooser = (words, act) => html`<label class="tap"><input type="file" accept="image/*" class="hidden-input" @change=${(/** @type {Event} */ event) => {
+const chooser = (words, act) => html`<label class="sight-go"><input type="file" accept="image/*" class="hidden-input" @change=${(/** @type {Event} */ event) => {
   const input = /** @type {HTMLInputElement} */ (event.target);
   const [file] = input.files ?? [];
   if (file) void act.choosePhoto(file);
@@ -31,8 +31,8 @@ export function photo(state, act) {
   const problem = photoProblem ? html`<p class="problem" role="alert">${photoProblem}</p>` : '';
   if (live) return moving(state, live, act);
   if (held) return html`${problem}${board(held, measuring, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
-  return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture. It stays on this phone.</p>`}
-    <button type="button" class="tap" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
+  return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture, and not cropped. It stays on this phone.</p>`}
+    <button type="button" class="sight-go" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
     ${measuring ? '' : lenses(state, act)}`;
 }
 
@@ -89,12 +89,12 @@ function below(state, held, act) {
     ${done && camera && !refusals.camera
       ? html`<p class="quiet">${off === null || off === undefined ? 'A finger 5 px off would change everything here: stand farther back.' : `A finger 5 px off and an eye 10 cm off move the line by up to ${number((off / camera.asked.width_px) * 100, 1)} % of the picture’s width: the ring about the aim.`}</p>
         ${Math.abs(steeper) > AGREES_DEG ? html`<p class="problem">The phone was held ${number(Math.abs(steeper), 0)}° ${steeper > 0 ? 'steeper' : 'flatter'} than the marks say: check the putt’s length, the eye’s height and the lens.</p>` : ''}
-        <button type="button" class="tap" @click=${act.givePhoto}>Save or share the picture</button>` : nothing}
+        <button type="button" class="sight-go" @click=${act.givePhoto}>Save or share the picture</button>` : nothing}
     <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
     ${cameraHeld(state, act)}
     <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}
       ${held.lens_mm !== null ? told('Lens, told by the picture', `${number(held.lens_mm, 0)} mm`) : entry(state, act, held.live ? 'live_mm' : 'lens_mm')}
-      ${held.held ? told('Leaning, told by the phone', 'yes') : entry(state, act, 'roll_deg')}</div>`;
+      ${held.held ? told('Camera leans right, told by the phone', camera && done ? `${number(camera.roll_deg, 1)}°` : '–') : entry(state, act, 'roll_deg')}</div>`;
 }
 
 /** @param {string} label @param {string} value */
