@@ -19,6 +19,7 @@ FOOT_M, INCH_M = 0.3048, 0.0254
 PIXEL = 0.1
 CARD_MM, PX_PER_MM = 85, 96 / 25.4
 HALF_TENTH = 0.051
+DROP_SOUND_S = 0.4
 
 
 def show(page: Page, part: str) -> None:
@@ -49,25 +50,32 @@ def test_the_view_is_drawn_where_the_engine_has_it(phone: Any, engine: Callable[
 
 
 @pytest.mark.parametrize("phone", [{"reduced_motion": "reduce"}], indirect=True)
-def test_the_balls_come_one_after_another_without_motion(phone: Any) -> None:
+def test_the_balls_come_one_after_another_without_motion(phone: Any, until: Any, engine: Callable[..., Any]) -> None:
     page = phone.ready(putt=PUTT)
     show(page, "See")
     page.locator(".rolling-name").wait_for(state="attached")
-    places = page.evaluate(
-        """async () => {
-          const soon = setTimeout;
-          window.setTimeout = (act, ms) => soon(act, ms / 10);
-          const seen = [], name = document.querySelector('.rolling-name'), ball = document.querySelector('[data-rolls]');
-          const watch = new MutationObserver(() => name.textContent && seen.push(name.textContent.split(':')[0]));
-          watch.observe(name, { childList: true });
-          document.querySelector('.roll').click();
-          const moves = new Set();
-          for (let i = 0; i < 45; i += 1) { await new Promise(r => setTimeout(r, 100)); moves.add(ball.getAttribute('cx')); }
-          return { seen, moves: moves.size };
+    page.evaluate(
+        """() => {
+          const soon = setTimeout, start = AudioBufferSourceNode.prototype.start;
+          window.setTimeout = (act, ms) => soon(act, ms / 5);
+          AudioBufferSourceNode.prototype.start = function () { heard.push(this.buffer.duration); start.call(this); };
+          const name = document.querySelector('.rolling-name'), ball = document.querySelector('[data-rolls]');
+          Object.assign(window, { seen: [], heard: [], moves: 0, over: false });
+          new MutationObserver(() => {
+            if (name.textContent) seen.push(name.textContent.split(':')[0]);
+            else if (seen.length === 4) window.over = true;
+          }).observe(name, { childList: true });
+          new MutationObserver(() => { window.moves += 1; }).observe(ball, { attributeFilter: ['cx'] });
         }"""
     )
-    assert places["seen"] == ["High and soft", "Chosen", "Low and firm", "Chosen, missed"]
-    assert places["moves"] <= 5
+    page.get_by_role("button", name="Roll", exact=True).click()
+    until(page, "over", seconds=10)
+    assert page.evaluate("seen") == ["High and soft", "Chosen", "Low and firm", "Chosen, missed"]
+    assert page.evaluate("moves") <= 5
+    read = engine("read", **PUTT)
+    past_s = read["path"][-1][0] - read["time_s"]
+    drops = [pytest.approx(DROP_SOUND_S, abs=0.01)] * 3
+    assert page.evaluate("heard") == [*drops, pytest.approx(past_s, abs=0.05)]
 
 
 def test_the_balls_roll_in_real_time(phone: Any, engine: Callable[..., Any]) -> None:

@@ -15,6 +15,7 @@ from bench.photograph import LENS_MM, SIZE, Photograph
 
 # so steep that the aim lies far out, where a plane that was not tilted would be seen to miss it
 PUTT = {"distance_m": 4.0, "slope_percent": 4.5, "fall_deg": 80.0, "stimp_ft": 11.0, "past_m": 0.3048}
+STATIONS = [{"at_m": 0, "slope_percent": 4, "fall_deg": 80}, {"at_m": 4, "slope_percent": 2, "fall_deg": 120}]
 EXIF_IFD, FOCAL_35MM, ORIENTATION = 0x8769, 0xA405, 0x0112
 NEAR_PX = 2  # of the photograph, between the drawn line and where it has to be
 LOOK = "() => document.querySelector('canvas#photo').toDataURL()"
@@ -90,7 +91,7 @@ def test_the_line_lies_on_the_true_plane_of_the_green(phone: Any, engine: Callab
 
 def test_a_mark_is_dragged_and_the_line_follows(phone: Any, until: Any, tmp_path: Path) -> None:
     green = Photograph(PUTT)
-    page = phone.ready(putt=PUTT)
+    page = phone.ready(putt={**{name: PUTT[name] for name in ("distance_m", "stimp_ft", "past_m")}, "stations": STATIONS})
     open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
     touch(page, *green.pixel(0, 0))
     touch(page, *green.pixel(PUTT["distance_m"], 0.3))

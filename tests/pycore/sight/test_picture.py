@@ -138,6 +138,18 @@ def test_the_line_stays_on_the_green_while_the_phone_turns(phone):
     assert np.abs(np.array(value["points_px"]) - seen(PLANE, now, CURVE)).max() < PIXEL
 
 
+def test_a_hole_with_the_ball_behind_the_phone_is_refused():
+    at_ball, at_hole = Phone(0, 70, 0), Phone(150, 70, 0)
+    marks = {
+        "ball": {"at_px": [600, 900], "held": vars(at_ball)},
+        "hole": {"at_px": [600, 700], "held": vars(at_hole)},
+    }
+    request = {"ask": "follow", **KNOWN, **PLANE, **marks, "now": vars(at_hole), "points_m": CURVE}
+    reply = json.loads(answer(json.dumps(request)))
+    assert (reply["code"], reply["field"]) == ("no_camera", "hole")
+    assert "behind the ball" in reply["message"]
+
+
 def test_a_cropped_picture_has_its_middle_elsewhere():
     phone, cut = PHONES["leaning"], np.array([150.0, 420.0])
     expected = seen(PLANE, phone, CURVE) - cut
