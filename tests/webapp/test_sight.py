@@ -71,7 +71,7 @@ def test_the_balls_come_one_after_another_without_motion(phone: Any, until: Any,
     page.get_by_role("button", name="Roll", exact=True).click()
     until(page, "over", seconds=10)
     assert page.evaluate("seen") == ["High and soft", "Chosen", "Low and firm", "Chosen, missed"]
-    assert page.evaluate("moves") <= 5
+    assert page.evaluate("moves") < 10  # a place for each ball, not for each frame
     read = engine("read", **PUTT)
     past_s = read["path"][-1][0] - read["time_s"]
     drops = [pytest.approx(DROP_SOUND_S, abs=0.01)] * 3
