@@ -1,7 +1,7 @@
 """The one door of the engine: JSON in, JSON out, never an exception."""
 
 import json
-from collections.abc import Mapping
+from collections.abc import Generator, Mapping
 from typing import Any
 
 import pycore.drills.asks as drills
@@ -52,13 +52,26 @@ def answer(request: str) -> str:
     ``{"ok": true, "value": ...}``, or ``{"ok": false, "code": ..., "message": ..., "field": ...}`` where the request is
     wrong or has no answer.
     """
+    work = steps(request)
+    while True:
+        try:
+            next(work)
+        except StopIteration as done:
+            return str(done.value)
+
+
+def steps(request: str) -> Generator[float, None, str]:
+    """``answer`` in steps: yields the share done after each, so that whoever runs it may tell of it, or stop."""
     try:
         fields = _read(request)
         ask = fields.pop("ask", None)
         desk = DESKS.get(ask) if isinstance(ask, str) else None
         if desk is None:
             raise Refusal("unknown_ask", f"ask takes one of {', '.join(DESKS)}", "ask")
-        return json.dumps({"ok": True, "value": desk.answer(parse(desk.request, fields))}, allow_nan=False)
+        value = desk.answer(parse(desk.request, fields))
+        if isinstance(value, Generator):
+            value = yield from value
+        return json.dumps({"ok": True, "value": value}, allow_nan=False)
     except Refusal as refusal:
         return json.dumps({"ok": False, "code": refusal.code, "message": refusal.message, "field": refusal.field})
 

@@ -2,7 +2,8 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
+from inspect import isgeneratorfunction
+from typing import Any, get_args
 
 
 @dataclass(frozen=True)
@@ -10,7 +11,8 @@ class Desk[Request, Answer]:
     """One question that the engine answers.
 
     ``request`` is the dataclass that the door fills and checks, ``answer`` the function that turns it into a TypedDict
-    of plain JSON values; its return annotation is the answer's type.
+    of plain JSON values; its return annotation is the answer's type. What takes longer than a breath is a generator that
+    yields the share done, from step to step, and returns the answer.
     """
 
     request: Callable[..., Request]
@@ -19,4 +21,5 @@ class Desk[Request, Answer]:
     @property
     def reply(self) -> Any:
         """The type of the answer."""
-        return self.answer.__annotations__["return"]
+        given = self.answer.__annotations__["return"]
+        return get_args(given)[-1] if isgeneratorfunction(self.answer) else given

@@ -342,7 +342,14 @@ export interface Preview {
   before: Entry[];
   bad: string[];
   kept: number;
+  /** Drill results that are new here, or newer. */
+  drills: Finished[];
+  /** Settings and calibration, where the file has others than the phone; taken only when asked to. */
+  phone: Partial<Phone> | null;
 }
+
+/** What a file tells of the phone besides its records. */
+export type Phone = Pick<State, 'settings' | 'player' | 'calibration' | 'sighted'>;
 
 export interface Noting {
   page: 'log' | 'list' | 'file';
@@ -355,7 +362,8 @@ export interface Noting {
   /** What the entry in hand was before, newest first. */
   before: Entry[];
   only: { place: string; what: '' | 'holed' | 'missed' | 'note' | 'gone' };
-  shown: number;
+  /** The first row of the list that is drawn; it follows the scroll. */
+  from: number;
   said: string;
   preview: Preview | null;
   sure: boolean;
@@ -393,6 +401,10 @@ export interface State {
   findings: { entries: Entry[]; value: Engine.FindingsAnswer } | null;
   /** Why there are no findings of the newest entries. */
   unfound: string;
+  /** How much of the findings is worked out; null while none are. */
+  share: number | null;
+  /** What is kept here was written by a newer app; nothing is kept over it. */
+  keptByNewer: boolean;
   hand: 'right' | 'left';
   engine: EngineState;
   /** The engine died and came back; said until the next putt. */

@@ -1,6 +1,6 @@
 """The record's desk: findings."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Generator, Mapping, Sequence
 from datetime import date
 from math import degrees
 from typing import Any, Literal
@@ -14,6 +14,8 @@ from pycore.record.player import Miss, Skill
 from pycore.record.tally import Share
 
 LATEST = 500  # putts; the skills are those of now, and an answer stays within a breath
+STEP = 50  # putts, after which the share done is told
+READ_IN, STRUCK, FITTED, COUNTED = 0.4, 0.7, 0.8, 0.95  # shares of the time that it takes, about
 
 UNITS: Mapping[Name, tuple[Callable[[float], float], Literal["degrees", "of the roll", "of the break"]]] = {
     "alignment": (degrees, "degrees"),
@@ -23,12 +25,23 @@ UNITS: Mapping[Name, tuple[Callable[[float], float], Literal["degrees", "of the 
 }
 
 
-def answer_findings(fields: requests.FindingsFields) -> answers.FindingsAnswer:
+def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, answers.FindingsAnswer]:
     """What a record of putts says of its player."""
+    yield READ_IN
     putts = fields.logged()
-    said = [(putt, evidence(putt)) for putt in putts[-LATEST:]]
+    latest = putts[-LATEST:]
+    said = []
+    for i, putt in enumerate(latest):
+        if i % STEP == 0:
+            yield READ_IN + (STRUCK - READ_IN) * (i + 1) / (len(latest) + 1)
+        said.append((putt, evidence(putt)))
     found = [each for _, each in said if isinstance(each, Evidence)]
+    yield STRUCK
     known = skills(found)
+    yield FITTED
+    cost = costs(known) if found else {}
+    changes = tally.changes(found, putts[-1].at) if putts else []
+    yield COUNTED
 
     def skill(name: Name) -> answers.SkillAnswer:
         return _skill(name, known.get(name), fields.handedness, "alignment" in known)
@@ -42,8 +55,7 @@ def answer_findings(fields: requests.FindingsFields) -> answers.FindingsAnswer:
             "reading": skill("reading"),
         },
         "costs": [
-            {"skill": name, "putts_per_100": cost.value, "low": cost.low, "high": cost.high}
-            for name, cost in (costs(known) if found else {}).items()
+            {"skill": name, "putts_per_100": each.value, "low": each.low, "high": each.high} for name, each in cost.items()
         ],
         "make": [_band(*band) for band in tally.by_distance(putts)],
         "published": [
@@ -52,7 +64,7 @@ def answer_findings(fields: requests.FindingsFields) -> answers.FindingsAnswer:
         ],
         "leaves": _leaves(putts),
         "weeks": [_week(*week) for week in tally.by_week(putts)],
-        "changes": [_change(change) for change in (tally.changes(found, putts[-1].at) if putts else [])],
+        "changes": [_change(change) for change in changes],
         "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss)],
         "opening": [(row.length, degrees(row.low), degrees(row.high)) for row in example()],
         "left_out": [{"id": putt.id, "why": why} for putt, why in said if isinstance(why, str)],

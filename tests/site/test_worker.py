@@ -138,3 +138,28 @@ def test_what_was_asked_for_good_is_not_replaced(page):
         "(putt) => Promise.all([engine.ask('read', putt), engine.latest('read', putt), engine.ask('read', putt)])", PUTT
     )
     assert all(answers)
+
+
+FINDINGS = """() => ({ putts: Array.from({ length: 120 }, (_, i) => ({
+  id: String(i), at: `2026-05-03T17:${10 + (i % 50)}:00Z`, distance_m: 2 + i / 100, stimp_ft: 10, slope_percent: 2, fall_deg: 90,
+  past_m: 0.3, aim_deg: 6, result: i % 3 ? { x_m: 0.3, y_m: -0.1 } : 'holed' })) })"""
+
+
+def test_a_long_answer_tells_its_share_and_stops_when_told_to(page, until):
+    until(page, READY)
+    told = page.evaluate(
+        f"""async () => {{
+          const putts = ({FINDINGS})(), shares = [];
+          const whole = await engine.latest('findings', putts, {{ onShare: (share) => shares.push(share) }});
+          const stop = new AbortController(), before = [];
+          const stopped = await engine.latest('findings', putts, {{
+            signal: stop.signal, onShare: (share) => {{ before.push(share); stop.abort(); }} }});
+          return {{ used: whole.used, shares, stopped: stopped === undefined, before: before.length }};
+        }}"""
+    )
+    assert told["used"] == 120
+    assert told["shares"] == sorted(told["shares"])
+    assert 0 < told["shares"][0] < told["shares"][-1] < 1
+    assert (told["stopped"], told["before"]) == (True, 1)
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+    assert page.evaluate(STATES).count("ready") == 1

@@ -11,10 +11,14 @@
  * @typedef {{ kind: 'starting', from: Source }
  *   | { kind: 'ready', from: Source }
  *   | { kind: 'reply', reply: string }
+ *   | { kind: 'share', share: number }
+ *   | { kind: 'stopped' }
  *   | { kind: 'died', reason: string }} FromWorker
- * @typedef {{ name: string, request: string, latest: boolean,
+ * @typedef {{ onShare?: (share: number) => void, signal?: AbortSignal }} Meanwhile what is told of a long answer, and what stops it
+ * @typedef {{ name: string, request: string, latest: boolean, onShare?: (share: number) => void,
  *   resolve: (value: any) => void, reject: (error: EngineError) => void }} Question
  */
+import { STOP } from './stop.js';
 
 /** Longest silence in each of the worker's doings before it counts as dead. The files may come over a poor network. */
 const PATIENCE_MS = { files: 90_000, snapshot: 10_000, answer: 8_000 };
@@ -83,6 +87,13 @@ export function createEngine({ onState = () => {} } = {}) {
       deaths = 0;
       settle(message.reply);
       send();
+    } else if (message.kind === 'share') {
+      expect(PATIENCE_MS.answer);
+      asked?.onShare?.(message.share);
+    } else if (message.kind === 'stopped') {
+      clearTimeout(watch);
+      asked = null;
+      send();
     } else {
       died(message.reason);
     }
@@ -126,19 +137,29 @@ export function createEngine({ onState = () => {} } = {}) {
    * @param {string} name
    * @param {object} fields
    * @param {boolean} latest
+   * @param {Meanwhile} [meanwhile]
    */
-  function put(name, fields, latest) {
+  function put(name, fields, latest, { onShare, signal } = {}) {
     return new Promise((resolve, reject) => {
       if (state.kind === 'failed') {
         reject(new EngineError('engine_failed', `The engine does not start: ${state.reason}.`));
         return;
       }
-      const question = { name, request: JSON.stringify({ ask: name, ...fields }), latest, resolve, reject };
+      const question = { name, request: JSON.stringify({ ask: name, ...fields }), latest, onShare, resolve, reject };
       const old = latest ? waiting.findIndex((other) => other.latest && other.name === name) : -1;
       if (old < 0) waiting.push(question);
       else waiting.splice(old, 1, question)[0].resolve(undefined);
+      signal?.addEventListener('abort', () => leave(question));
       send();
     });
+  }
+
+  /** @param {Question} question */
+  function leave(question) {
+    const place = waiting.indexOf(question);
+    if (place >= 0) waiting.splice(place, 1);
+    if (question === asked) worker.postMessage(STOP);
+    question.resolve(undefined);
   }
 
   start('usual');
@@ -156,13 +177,14 @@ export function createEngine({ onState = () => {} } = {}) {
 
     /**
      * As `ask`, for a value that changes under the finger: of the questions of one name one is being answered and the
-     * newest waits; those it replaced resolve to undefined.
+     * newest waits; those it replaced, and those stopped, resolve to undefined.
      * @template {keyof Asks & string} Name
      * @param {Name} name
      * @param {Asks[Name]['request']} fields
+     * @param {Meanwhile} [meanwhile]
      * @returns {Promise<Asks[Name]['value'] | undefined>}
      */
-    latest: (name, fields) => put(name, fields, true),
+    latest: (name, fields, meanwhile) => put(name, fields, true, meanwhile),
 
     /** Tries again after `failed`. */
     restart() {

@@ -1,5 +1,5 @@
 /**
- * The engine's worker: starts Python, then answers one JSON string with another.
+ * The engine's worker: starts Python, then answers one JSON string with another, in steps between which it hears `STOP`.
  *
  * Python starts from its files, or from a snapshot of its memory that an earlier start left in Cache Storage. A
  * snapshot belongs to the runtime's folder, whose name is a hash of all that is in it.
@@ -8,6 +8,7 @@
  * @import { FromWorker, Source } from './client.js'
  */
 import { loadPyodide } from 'pyodide';
+import { STOP } from './stop.js';
 
 const scope = /** @type {DedicatedWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const RUNTIME = new URL('./', import.meta.resolve('pyodide')).href;
@@ -67,7 +68,7 @@ async function fromSnapshot() {
 async function fromFiles() {
   tell({ kind: 'starting', from: 'files' });
   const python = await load({ _makeSnapshot: true });
-  python.runPython("import sys; sys.path.append('/engine.zip'); from pycore.api import answer");
+  python.runPython("import sys; sys.path.append('/engine.zip'); from pycore.api import answer, steps");
   return python;
 }
 
@@ -86,27 +87,42 @@ async function run() {
   const python = awake ?? (await fromFiles());
   /** @type {Source} */
   const from = awake ? 'snapshot' : 'files';
-  const answer = python.globals.get('answer');
+  const steps = python.globals.get('steps');
+  let stopped = false;
 
   let idle = 0;
+  let kept = from === 'snapshot' || !scope.caches;
   function rest() {
-    clearTimeout(idle);
-    if (from === 'files' && scope.caches) idle = setTimeout(keep, IDLE_MS);
+    if (!kept) idle = setTimeout(keep, IDLE_MS);
   }
   function keep() {
-    scope.removeEventListener('message', rest);
+    kept = true;
     // Without a snapshot the next start is slower, no more: a full disk is no reason to stop answering
     keepSnapshot(python).catch((error) => console.warn(`No snapshot was kept: ${error}`));
   }
 
-  scope.addEventListener('message', ({ data }) => {
+  /** @param {string} request */
+  async function answer(request) {
+    clearTimeout(idle);
+    stopped = false;
+    const going = steps(request);
     try {
-      tell({ kind: 'reply', reply: answer(data) });
-    } catch (error) {
-      die(error);
+      for (let step = going.next(); ; step = going.next()) {
+        if (step.done) return tell({ kind: 'reply', reply: step.value });
+        tell({ kind: 'share', share: step.value });
+        await new Promise((resolve) => setTimeout(resolve));
+        if (stopped) return tell({ kind: 'stopped' });
+      }
+    } finally {
+      going.destroy();
+      rest();
     }
+  }
+
+  scope.addEventListener('message', ({ data }) => {
+    if (data === STOP) stopped = true;
+    else answer(data).catch(die);
   });
-  scope.addEventListener('message', rest);
   tell({ kind: 'ready', from });
   rest();
 }

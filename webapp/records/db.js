@@ -13,6 +13,9 @@ import { STRICT, dropTwin, stores } from './stores.js';
 
 const first = async () => (await stores()).first;
 
+/** Whether what is kept here is a newer app's, and left as it is. @param {unknown} error */
+export const isNewer = (error) => error instanceof DOMException && error.name === 'VersionError';
+
 const news = new BroadcastChannel('borrowline-records');
 
 /** Calls when another tab has written. @param {() => void} listener */

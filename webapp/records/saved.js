@@ -3,17 +3,22 @@
  * @import {State} from '../types.js'
  * @import {Store} from '../store.js'
  */
-import { restore, SCHEMA } from './schema.js';
+import { isNewer, restore, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
 const PAUSE_MS = 300;
 const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'sighted', 'felt', 'practice']);
 
 export function load() {
+  const data = kept();
+  return { ...restore(data), keptByNewer: isNewer(data) };
+}
+
+function kept() {
   try {
-    return restore(JSON.parse(localStorage.getItem(KEY) ?? 'null'));
+    return JSON.parse(localStorage.getItem(KEY) ?? 'null');
   } catch {
-    return restore(null);
+    return null;
   }
 }
 
@@ -28,6 +33,7 @@ function save(state) {
 
 /** Saves when the finger rests and when the page is put away, not at each frame of a drag. @param {Store} store */
 export function keepSaved(store) {
+  if (store.state.keptByNewer) return;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   const flush = () => {

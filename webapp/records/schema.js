@@ -1,7 +1,7 @@
 /**
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
- * @import {Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, State} from '../types.js'
+ * @import {Finished, Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, State} from '../types.js'
  * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice'>} Saved
  */
 
@@ -77,13 +77,15 @@ const FELT_CHECKS = { felt_percent: isNumber, fall: isFall, slope_percent: isNum
 const isBoolean = (/** @type {unknown} */ value) => typeof value === 'boolean';
 const isTexts = (/** @type {unknown} */ value) => Array.isArray(value) && value.every(isText);
 const COUNT_CHECKS = { session: isText, spent_s: isNumber, good: isNumber, bad: isNumber };
+/** @param {unknown} value @returns {value is Finished} */
+export const isFinished = (value) => fits(value, { id: isText, drill: isText, date: isText, ...COUNT_CHECKS });
 const TEMPO_CHECKS = { forward_s: isNumber, ratio: isNumber, rest_s: isNumber, strokes: isNumber, volume: isNumber, muted: isBoolean, vibrate: isBoolean, delay_s: isNumber };
 const PRACTICE_CHECKS = {
   minutes: isNumber, place: oneOf('room', 'green'), at_hand: isTexts, spoken: isBoolean, chime: isBoolean, lie_deg: isNumber, length_m: isNumber, above_grip_m: isNumber, gap_m: isNumber, eyes_m: isNumber,
   weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
   blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
   run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
-  finished: eachOf({ id: isText, drill: isText, date: isText, ...COUNT_CHECKS }),
+  finished: { each: isFinished },
   tempo: (/** @type {unknown} */ value) => fits(value, TEMPO_CHECKS),
   strokes: eachOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
 };
@@ -130,3 +132,23 @@ export function restore(data) {
     felt: fits(saved.felt, FELT_CHECKS) ? /** @type {Felt} */ (/** @type {unknown} */ (saved.felt)) : null,
   };
 }
+
+const PHONE_CHECKS = { settings: SETTINGS_CHECKS, player: PLAYER_CHECKS, calibration: CALIBRATION_CHECKS, sighted: SIGHTED_CHECKS };
+
+/** What a file tells of the phone: the parts that are whole, and the names of those that are not. @param {unknown} data */
+export function phoneOf(data) {
+  const told = isRecord(data) ? data : {};
+  /** @type {Partial<Phone>} */
+  const good = {};
+  const bad = [];
+  for (const name of /** @type {(keyof Phone)[]} */ (Object.keys(PHONE_CHECKS))) {
+    const checks = PHONE_CHECKS[name];
+    if (told[name] === undefined) continue;
+    if (!fits(told[name], checks)) bad.push(name);
+    else good[name] = /** @type {any} */ (Object.fromEntries(Object.keys(checks).map((each) => [each, /** @type {any} */ (told[name])[each]])));
+  }
+  return { good, bad };
+}
+
+/** Whether it was written by an app that knows more than this one. @param {unknown} data */
+export const isNewer = (data) => isRecord(data) && typeof data.schema === 'number' && data.schema > SCHEMA;

@@ -1,19 +1,27 @@
 /**
  * The record as a file and back. JSON holds everything; CSV holds the putts, with units in the column names.
- * @import {Entry, PuttEntry, Preview} from '../types.js'
+ * DEVELOPERS.md describes both.
+ * @import {Entry, Finished, Phone, PuttEntry, Preview, State} from '../types.js'
  */
 import { checked } from './entry.js';
+import { isFinished, phoneOf } from './schema.js';
 
 const FORMAT = 'borrowline-record';
-const VERSION = 1;
+const VERSION = 2;
+/** What makes a file of a version one of the next. @type {Record<number, (data: Record<string, unknown>) => Record<string, unknown>>} */
+const NEXT = {
+  1: (data) => ({ ...data, drills: [], phone: {} }), // held entries alone
+};
+const FINISHED = /** @type {const} */ (['id', 'session', 'drill', 'date', 'spent_s', 'good', 'bad']);
 const COLUMNS = [
   'id', 'at', 'changed', 'place', 'text', 'distance_m', 'stimp_ft', 'slope_percent', 'fall_deg', 'stations', 'past_m', 'aim_deg',
   'result', 'x_m', 'y_m', 'gate', 'line_error_deg', 'felt_percent', 'sample', 'gone',
 ];
 const TEXTS = ['id', 'at', 'changed', 'place', 'text', 'gate'];
 
-/** @param {Entry[]} entries @param {Entry[]} before */
-export const toJson = (entries, before) => `${JSON.stringify({ format: FORMAT, version: VERSION, exported: new Date().toISOString(), entries, before }, null, 1)}\n`;
+/** @param {Entry[]} entries @param {Entry[]} before @param {Finished[]} drills @param {Partial<Phone>} phone */
+export const toJson = (entries, before, drills, phone) =>
+  `${JSON.stringify({ format: FORMAT, version: VERSION, exported: new Date().toISOString(), entries, before, drills, phone }, null, 1)}\n`;
 
 /** @param {unknown} value */
 function cell(value) {
@@ -36,7 +44,7 @@ export function toCsv(entries) {
 /**
  * What a file holds: good entries, and bad ones by line (CSV) or by place in the list (JSON). Throws when it is no file of ours.
  * @param {string} text
- * @returns {{entries: Entry[], before: Entry[], bad: string[]}}
+ * @returns {{entries: Entry[], before: Entry[], bad: string[], drills: Finished[], phone: Partial<Phone>}}
  */
 export function fromFile(text) {
   const plain = text.replace(/^\ufeff/, '');
@@ -45,7 +53,7 @@ export function fromFile(text) {
 
 /** @param {string} text */
 function fromJson(text) {
-  /** @type {{format?: unknown, version?: unknown, entries?: unknown, before?: unknown}} */
+  /** @type {Record<string, unknown>} */
   let data;
   try {
     data = JSON.parse(text);
@@ -53,11 +61,17 @@ function fromJson(text) {
     throw new Error('The file is cut off or no JSON.');
   }
   if (data.format !== FORMAT || !Array.isArray(data.entries)) throw new Error('This is no record of Borrowline.');
-  if (typeof data.version !== 'number' || data.version > VERSION) throw new Error('The file is from a newer Borrowline; update this one first.');
-  const good = sorted(data.entries.map((each, i) => [`Entry ${i + 1}`, each]));
+  const { version } = data;
+  if (!Number.isInteger(version) || /** @type {number} */ (version) < 1) throw new Error('This is no record of Borrowline: its version is none.');
+  if (/** @type {number} */ (version) > VERSION) throw new Error('The file is from a newer Borrowline; update this one first.');
+  for (let at = /** @type {number} */ (version); at < VERSION; at++) data = NEXT[at](data);
+  const good = sorted(/** @type {unknown[]} */ (data.entries).map((each, i) => [`Entry ${i + 1}`, each]), checked);
   // What an entry was before is no reason to stop: what does not fit of it is left out
-  const before = sorted((Array.isArray(data.before) ? data.before : []).map((each, i) => [`Earlier ${i + 1}`, each]));
-  return { entries: good.entries, before: before.entries, bad: [...good.bad, ...before.bad] };
+  const before = sorted((Array.isArray(data.before) ? data.before : []).map((each, i) => [`Earlier ${i + 1}`, each]), checked);
+  const drills = sorted((Array.isArray(data.drills) ? data.drills : []).map((each, i) => [`Drill result ${i + 1}`, each]), finished);
+  const phone = phoneOf(data.phone);
+  const misfits = phone.bad.map((name) => `${name} of the settings and calibration`);
+  return { entries: good.good, before: before.good, drills: drills.good, phone: phone.good, bad: [...good.bad, ...before.bad, ...drills.bad, ...misfits] };
 }
 
 /** @param {string} text */
@@ -66,7 +80,8 @@ function fromCsv(text) {
   if (!head?.cells.includes('distance_m') || !head.cells.includes('result')) throw new Error('This is no record of Borrowline: the first line names no distance_m and result.');
   const unknown = head.cells.filter((name) => !COLUMNS.includes(name));
   if (unknown.length) throw new Error(`The first line names ${unknown[0].slice(0, 40)}, which is no column of a record.`);
-  return { before: [], ...sorted(rows.map(({ line, cells }) => [`Line ${line}`, () => fromRow(head.cells, cells)])) };
+  const { good, bad } = sorted(rows.map(({ line, cells }) => [`Line ${line}`, cells]), (cells) => checked(fromRow(head.cells, /** @type {string[]} */ (cells))));
+  return { entries: good, before: [], bad, drills: [], phone: {} };
 }
 
 /** @param {string[]} names @param {string[]} cells */
@@ -85,19 +100,25 @@ function fromRow(names, cells) {
   return { ...data, result: data.result === 'missed' ? { x_m: data.x_m, y_m: data.y_m } : data.result };
 }
 
-/** @param {[string, unknown][]} named */
-function sorted(named) {
-  /** @type {Entry[]} */
-  const entries = [];
+/** A drill result with only what belongs to it. @param {unknown} data @returns {Finished} */
+function finished(data) {
+  if (!isFinished(data)) throw new Error(`it takes ${FINISHED.join(', ')}`);
+  return /** @type {any} */ (Object.fromEntries(FINISHED.map((name) => [name, data[name]])));
+}
+
+/** @template T @param {[string, unknown][]} named @param {(data: unknown) => T} check throws what is wrong */
+function sorted(named, check) {
+  /** @type {T[]} */
+  const good = [];
   /** @type {string[]} */
   const bad = [];
   for (const [name, data] of named)
     try {
-      entries.push(checked(typeof data === 'function' ? data() : data));
+      good.push(check(data));
     } catch (error) {
       bad.push(`${name}: ${/** @type {Error} */ (error).message}`);
     }
-  return { entries, bad };
+  return { good, bad };
 }
 
 /** Rows of cells, each with the line it starts on; quoted cells may hold commas and line ends. @param {string} text */
@@ -125,21 +146,27 @@ function table(text) {
   return rows;
 }
 
+/** Of each id the newest, where it is newer than what is held. @template {{id: string}} T @param {T[]} held @param {T[]} come @param {(each: T) => string} time */
+function newest(held, come, time) {
+  const known = new Map(held.map((each) => [each.id, time(each)]));
+  /** @type {Map<string, T>} */
+  const latest = new Map();
+  for (const each of come) {
+    const other = latest.get(each.id);
+    if (!other || time(each) > time(other)) latest.set(each.id, each);
+  }
+  const unique = [...latest.values()];
+  return { fresh: unique.filter(({ id }) => !known.has(id)), newer: unique.filter((each) => time(each) > (known.get(each.id) ?? '\uffff')) };
+}
+
 /**
  * What taking a file in would do: by id, the newer wins, and what is the same stays as it is.
- * @param {Entry[]} held @param {ReturnType<typeof fromFile>} file
+ * @param {Entry[]} held @param {Pick<State, 'practice' | keyof Phone>} state @param {ReturnType<typeof fromFile>} file
  * @returns {Preview}
  */
-export function preview(held, { entries, before, bad }) {
-  const known = new Map(held.map((entry) => [entry.id, entry.changed]));
-  /** @type {Map<string, Entry>} */
-  const newest = new Map();
-  for (const entry of entries) {
-    const other = newest.get(entry.id)?.changed ?? '';
-    if (entry.changed > other) newest.set(entry.id, entry);
-  }
-  const unique = [...newest.values()];
-  const fresh = unique.filter(({ id }) => !known.has(id));
-  const newer = unique.filter(({ id, changed }) => changed > (known.get(id) ?? '\uffff'));
-  return { fresh, newer, before, bad, kept: entries.length - fresh.length - newer.length };
+export function preview(held, state, { entries, before, bad, drills, phone }) {
+  const { fresh, newer } = newest(held, entries, ({ changed }) => changed);
+  const results = newest(state.practice.finished, drills, ({ date }) => date);
+  const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some((name) => JSON.stringify(phone[name]) !== JSON.stringify(state[name]));
+  return { fresh, newer, before, bad, kept: entries.length - fresh.length - newer.length, drills: [...results.fresh, ...results.newer], phone: differs ? phone : null };
 }

@@ -15,22 +15,31 @@ const counts = (entry) => entry.kind === 'putt' && !entry.gone;
 
 /** @param {App} app */
 function actions({ store, engine }) {
+  let working = new AbortController();
+
   async function ask() {
+    working.abort(); // what is asked of an older record, or by a screen that was left, keeps the engine from the read
     const { entries, hand, screen, findings } = store.state;
     if (screen !== 'findings' || !entries || findings?.entries === entries) return;
+    const { signal } = (working = new AbortController());
+    /** @param {string} action @param {Partial<import('../../types.js').State>} patch */
+    const change = (action, patch) => signal.aborted || store.change(action, patch);
+    change('look for findings', { unfound: '', share: 0 });
     try {
-      const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: hand });
-      if (value) store.change('findings', { findings: { entries, value }, unfound: '' });
+      const onShare = (/** @type {number} */ share) => change('share of findings', { share });
+      const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: hand }, { signal, onShare });
+      if (value) change('findings', { findings: { entries, value }, share: null });
     } catch (error) {
-      store.change('no findings', { unfound: /** @type {Error} */ (error).message });
+      change('no findings', { unfound: /** @type {Error} */ (error).message, share: null });
     }
   }
   return {
     ask,
-    again() {
-      store.change('ask again', { unfound: '' });
-      void ask();
+    stop() {
+      working.abort();
+      store.change('stop findings', { unfound: 'you stopped it.', share: null });
     },
+    again: () => void ask(),
     /** @param {'right' | 'left'} hand */
     setHand(hand) {
       store.change('set hand', { hand, findings: null });

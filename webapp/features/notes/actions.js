@@ -7,6 +7,7 @@ import { give } from '../../device/share.js';
 import { doesNotFit, fromText, unitOf } from '../../format.js';
 import * as db from '../../records/db.js';
 import { checked, RANGES } from '../../records/entry.js';
+import { restore } from '../../records/schema.js';
 import { fromFile, preview, toCsv, toJson } from '../../records/transfer.js';
 
 const PLAIN = { unit: '', name: '', si: 1, digits: 2 };
@@ -16,7 +17,13 @@ const UNITS_AS = { aim_deg: 'fall_deg', line_error_deg: 'start_line_sd_deg', fel
 /** @param {string} field @param {import('../../types.js').Settings} settings */
 export const entryUnit = (field, settings) => (field === 'aim_deg' ? unitOf('start_line_sd_deg', settings) : unitOf(UNITS_AS[field] ?? field, settings) ?? PLAIN);
 
+export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
+
 const now = () => new Date().toISOString();
+
+/** @param {import('../../types.js').Preview} taken @param {boolean} whole */
+const takenWords = ({ fresh, newer, drills }, whole) =>
+  `${fresh.length} new, ${newer.length} changed${drills.length ? `, ${drills.length} drill results` : ''}${whole ? ', settings and calibration' : ''}.`;
 
 /** @param {App} app */
 export function actions({ store, engine }) {
@@ -26,6 +33,7 @@ export function actions({ store, engine }) {
   /** @param {unknown} error */
   const failed = (error) => {
     const { name, message } = /** @type {Error} */ (error);
+    if (db.isNewer(error)) return set('newer', { said: NEWER });
     set('not written', { said: name === 'QuotaExceededError' ? 'The phone has no room left. Nothing was lost; free some and try again.' : `Not kept: ${message}` });
   };
 
@@ -74,7 +82,7 @@ export function actions({ store, engine }) {
   const act = {
     load,
     /** @param {Noting['page']} page */
-    turn: (page) => set('turn to', { page, said: '', preview: null, sure: false, shown: 40 }),
+    turn: (page) => set('turn to', { page, said: '', preview: null, sure: false, from: 0 }),
     /** @param {number} reach_m */
     reach: (reach_m) => set('zoom', { reach_m }),
     /** @param {string} place */
@@ -121,11 +129,12 @@ export function actions({ store, engine }) {
       return change(id, field === 'x_m' || field === 'y_m' ? { result: { ...finish, [field]: value } } : { [field]: value });
     }),
     /** @param {Partial<Noting['only']>} only */
-    filter: (only) => set('filter', { only: { ...store.state.noting.only, ...only }, shown: 40 }),
-    more: () => set('more', { shown: store.state.noting.shown + 200 }),
+    filter: (only) => set('filter', { only: { ...store.state.noting.only, ...only } }),
+    /** @param {number} from */
+    scroll: (from) => void (from !== store.state.noting.from && set('scroll', { from })),
 
     async exportJson() {
-      await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(await db.readAll(), await db.readAllBefore()));
+      await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(await db.readAll(), await db.readAllBefore(), store.state.practice.finished, phone()));
     },
     async exportCsv() {
       await exportAs(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await db.readAll()));
@@ -134,17 +143,23 @@ export function actions({ store, engine }) {
     async look(file) {
       if (!file) return;
       try {
-        set('preview', { preview: preview(await db.readAll(), fromFile(await file.text())), said: '' });
+        set('preview', { preview: preview(await db.readAll(), store.state, fromFile(await file.text())), said: '' });
       } catch (error) {
         set('no file of ours', { preview: null, said: /** @type {Error} */ (error).message });
       }
     },
-    async take() {
+    /** @param {boolean} whole settings and calibration too */
+    async take(whole) {
       const found = store.state.noting.preview;
       if (!found) return;
       try {
         await db.write([...found.fresh, ...found.newer], found.before);
-        set('taken in', { preview: null, said: `${found.fresh.length} new, ${found.newer.length} changed.` });
+        const { practice } = store.state;
+        const come = new Set(found.drills.map(({ id }) => id));
+        const finished = [...practice.finished.filter(({ id }) => !come.has(id)), ...found.drills].sort((a, b) => (a.date < b.date ? -1 : 1));
+        if (come.size) store.change('drill results', { practice: { ...practice, finished } });
+        if (whole) store.change('settings and calibration', found.phone ?? {});
+        set('taken in', { preview: null, said: takenWords(found, whole) });
         await load();
       } catch (error) {
         failed(error);
@@ -158,9 +173,18 @@ export function actions({ store, engine }) {
     noSample: () => erase((entry) => entry.sample === true, 'The invented player is gone.'),
     /** @param {boolean} sure */
     askErase: (sure) => set('sure?', { sure }),
-    erase: () => erase(() => true, 'Everything is deleted.'),
+    async erase() {
+      if (!(await erase(() => true, 'Everything is deleted.'))) return;
+      const { cautioned } = store.state;
+      store.change('erase all', { ...restore(null), cautioned });
+    },
   };
   return act;
+
+  function phone() {
+    const { settings, player, calibration, sighted } = store.state;
+    return { settings, player, calibration, sighted };
+  }
 
   /** Phones share .txt and .csv, but no .json. @param {string} name @param {string} text */
   async function exportAs(name, text) {
@@ -181,8 +205,10 @@ export function actions({ store, engine }) {
       await db.erase(chosen);
       set('erased', { said, sure: false, last: '' });
       await load();
+      return true;
     } catch (error) {
       failed(error);
+      return false;
     }
   }
 }

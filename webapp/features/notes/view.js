@@ -1,8 +1,9 @@
 /** @import {State} from '../../types.js' @import {NoteActions} from './actions.js' */
 import { html } from 'lit-html';
+import { NEWER } from './actions.js';
 import { edit } from './edit.js';
 import { exportIsOld, file } from './file.js';
-import { list } from './list.js';
+import { list, rowAt } from './list.js';
 import { log } from './log.js';
 
 const PAGES = { log, list, file };
@@ -12,11 +13,12 @@ const NAMES = /** @type {const} */ ([['log', 'Log a putt'], ['list', 'Notes'], [
 export function view(state, act) {
   const { noting, entries } = state;
   const old = exportIsOld(state);
-  return html`<main class="page notes">
+  return html`<main class="page notes" @scroll=${(/** @type {Event} */ event) => noting.page === 'list' && act.scroll(rowAt(/** @type {HTMLElement} */ (event.currentTarget)))}>
     <nav class="choice-row" aria-label="Notes">
       ${NAMES.map(([page, name]) => html`<button type="button" class="pick" aria-pressed=${page === noting.page} @click=${() => act.turn(page)}>${name}</button>`)}
       <a class="pick" href="#findings">Findings</a>
     </nav>
+    ${state.keptByNewer ? html`<p class="problem">${NEWER}</p>` : ''}
     ${noting.said ? html`<p class="said" role="status">${noting.said}</p>` : ''}
     ${entries === null ? html`<p class="quiet">Opening the record</p>` : PAGES[noting.page](state, act)}
     ${noting.page === 'file' ? '' : html`<label class="text-field">Place of what you log<input autocomplete="off" maxlength="200" .value=${noting.place} @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></label>`}
