@@ -49,11 +49,11 @@ def _start(playwright: Playwright, store: Path, url: str, source: str) -> float:
     context = browser.open_store(playwright, store)
     page = context.new_page()
     page.goto(url + "bench.html")
-    took: dict[str, Any] = _until(page, "() => window.took")
+    took: dict[str, Any] = until(page, "() => window.took")
     if took["from"] != source:
         raise RuntimeError(f"it started from {took['from']}, not from {source}")
     if source == "files":
-        _until(page, SNAPSHOT_KEPT)
+        until(page, SNAPSHOT_KEPT)
     context.close()
     return float(took["ms"]) / 1e3
 
@@ -65,7 +65,7 @@ def _visit(playwright: Playwright, store: Path, folder: Path) -> str:
     page = context.new_page()
     page.goto(site.url + "licences.txt")
     page.evaluate("navigator.serviceWorker.register('/sw.js')")
-    _until(page, COMPLETE)
+    until(page, COMPLETE)
     context.close()
     site.stop()
     return site.url
@@ -78,7 +78,7 @@ def _make(playwright: Playwright, store: Path) -> None:
     context.close()
 
 
-def _until(page: Page, script: str) -> Any:
+def until(page: Page, script: str) -> Any:
     for _ in range(600):
         if result := page.evaluate(script):
             return result

@@ -6,7 +6,7 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 
 import dist
-from bench import answers, overlay, practice, solver, start, weight
+from bench import answers, overlay, practice, record, solver, start, weight
 from bench.row import Row
 from environment import step
 
@@ -25,6 +25,8 @@ def show() -> int:
         with step("Asking in the browser"):
             rows += answers.rows(playwright, folder, Path(store))
             rows += practice.rows(playwright, folder, Path(store))
+        with step("Filling a record"):
+            rows += record.rows(playwright, folder, Path(store))
         with step("Dragging a mark"):
             rows += overlay.rows(playwright, folder, Path(store))
     print(text(rows))

@@ -141,8 +141,8 @@ def test_what_was_asked_for_good_is_not_replaced(page):
 
 
 FINDINGS = """() => ({ putts: Array.from({ length: 120 }, (_, i) => ({
-  id: String(i), at: `2026-05-03T17:${10 + (i % 50)}:00Z`, distance_m: 2 + i / 100, stimp_ft: 10, slope_percent: 2, fall_deg: 90,
-  past_m: 0.3, aim_deg: 6, result: i % 3 ? { x_m: 0.3, y_m: -0.1 } : 'holed' })) })"""
+  id: String(i), at: `2026-05-03T17:${10 + (i % 50)}:00Z`, distance_m: 2 + i / 100, stimp_ft: 10, slope_percent: 2,
+  fall_deg: 90, past_m: 0.3, aim_deg: 6, result: i % 3 ? { x_m: 0.3, y_m: -0.1 } : 'holed' })) })"""
 
 
 def test_a_long_answer_tells_its_share_and_stops_when_told_to(page, until):

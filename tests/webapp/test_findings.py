@@ -69,6 +69,47 @@ def test_a_new_putt_changes_the_answer(phone: Any) -> None:
     expect(page.get_by_text("From the newest")).not_to_have_text(before)
 
 
+def test_findings_are_stopped_and_tried_again(phone: Any) -> None:
+    page = with_the_sample(phone)
+    # The engine's steps wait until the test lets them go
+    page.evaluate(
+        """() => {
+          const post = (window.post = Worker.prototype.postMessage);
+          Worker.prototype.postMessage = function (message) {
+            if (String(message).includes('"findings"')) window.held = () => post.call(this, message);
+            else post.call(this, message);
+          };
+        }"""
+    )
+    page.get_by_role("link", name="Findings").click()
+    expect(page.get_by_role("progressbar", name="Putts gone through")).to_be_visible()
+    page.get_by_role("button", name="Stop", exact=True).click()
+    expect(page.get_by_role("alert")).to_contain_text("No new findings: you stopped it.")
+    expect(page.get_by_role("progressbar")).to_have_count(0)
+    page.evaluate("() => { window.held?.(); Worker.prototype.postMessage = window.post; }")
+    page.get_by_role("button", name="Try again").click()
+    expect(page.get_by_role("heading", level=1)).to_contain_text("costs you most", timeout=30_000)
+    expect(page.get_by_role("alert")).to_have_count(0)
+
+
+def test_findings_that_failed_are_tried_again(phone: Any) -> None:
+    page = with_the_sample(phone)
+    page.evaluate(
+        """() => {
+          const post = Worker.prototype.postMessage;
+          Worker.prototype.postMessage = function (message) {
+            if (String(message).includes('"findings"')) Worker.prototype.postMessage = post;
+            post.call(this, String(message).includes('"findings"') ? '{"ask":"nothing"}' : message);
+          };
+        }"""
+    )
+    page.get_by_role("link", name="Findings").click()
+    expect(page.get_by_role("alert")).to_contain_text("No new findings: ask takes one of")
+    page.get_by_role("button", name="Try again").click()
+    expect(page.get_by_role("heading", level=1)).to_contain_text("costs you most", timeout=30_000)
+    expect(page.get_by_role("alert")).to_have_count(0)
+
+
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_axe_finds_nothing(phone: Any, theme: str) -> None:
     page = with_the_sample(phone, settings={"theme": theme})

@@ -13,6 +13,13 @@ from playwright.sync_api import Page, expect
 
 PUTT = {"distance_m": 3.0, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3}
 KEPT = """() => import('/records/db.js').then(db => db.readAll())"""
+KEPT_99 = """() => new Promise((resolve) => {
+  const open = indexedDB.open('borrowline', 99);
+  open.onsuccess = () => {
+    const all = open.result.transaction('entries').objectStore('entries').getAll();
+    all.onsuccess = () => { open.result.close(); resolve(all.result); };
+  };
+})"""
 
 
 def entry(name: str, **fields: Any) -> dict[str, Any]:
@@ -32,6 +39,7 @@ def entry(name: str, **fields: Any) -> dict[str, Any]:
 
 
 def a_file(*entries: Any, **fields: Any) -> str:
+    """A file as the first version wrote it; every test but those of what came later takes one in."""
     return json.dumps({"format": "borrowline-record", "version": 1, "entries": entries, "before": [], **fields})
 
 
@@ -99,6 +107,68 @@ def test_export_wipe_import_is_equal(files: Page, tmp_path: Path) -> None:
     assert files.evaluate(KEPT) == [each for each in before if each["kind"] == "putt"]
 
 
+DRILL = {"id": "d1", "session": "s1", "drill": "gate", "date": "2026-05-03T17:30:00.000Z", "spent_s": 300, "good": 14, "bad": 6}
+SAVED = "JSON.parse(localStorage.borrowline ?? 'null')"
+
+
+def test_drill_results_calibration_and_settings_come_back_from_the_file(phone: Any, tmp_path: Path) -> None:
+    speed = {"place": "Larkmoor", "date": "2026-05-03T17:30:00.000Z", "stimp_ft": 10.5, "stimp_sd_ft": 0.2}
+    page = phone.open(
+        "#notes", putt=PUTT, settings={"aim": "cups"}, calibration={"speeds": [speed]}, practice={"finished": [DRILL]}
+    )
+    page.get_by_role("button", name="File").click()
+    whole = exported(page, "Export everything", tmp_path)
+    page.get_by_role("button", name="Delete everything").click()
+    expect(page.get_by_role("alert")).to_contain_text("1 drill results, calibration and settings?")
+    page.get_by_role("button", name="Yes, delete everything").click()
+    page.wait_for_function(f"() => {SAVED}?.practice.finished.length === 0")
+    assert page.evaluate(f"() => [{SAVED}.settings.aim, {SAVED}.calibration.speeds]") == ["in", []]
+    give(page, whole)
+    expect(page.locator(".preview")).to_contain_text("1 drill results. Other settings and calibration than here.")
+    page.get_by_role("button", name="Take in 1, and replace settings and calibration").click()
+    page.wait_for_function(f"() => {SAVED}?.settings.aim === 'cups'")
+    assert page.evaluate(f"() => [{SAVED}.calibration.speeds, {SAVED}.practice.finished]") == [[speed], [DRILL]]
+    newer, older = {**DRILL, "date": "2026-05-04T17:30:00.000Z", "good": 15}, {**DRILL, "date": "2026-05-01T17:30:00.000Z"}
+    for drill in (newer, older):
+        give(page, a_file(version=2, drills=[drill, {"id": "bad"}], phone={"settings": {"aim": "yards"}}))
+        expect(page.locator(".preview")).to_contain_text("Drill result 2: it takes id")
+        expect(page.locator(".preview")).to_contain_text("settings of the settings and calibration")
+        page.get_by_role("button", name="Take in the other 1" if drill is newer else "Done").click()
+    page.wait_for_function(f"() => {SAVED}?.practice.finished[0].good === 15")
+
+
+def test_what_a_newer_app_kept_stays_untouched(phone: Any) -> None:
+    newer = json.dumps({"schema": 99, "putt": {"shape": "unknown"}})
+    phone.page.add_init_script(f"localStorage.borrowline = {json.dumps(newer)}")
+    page = phone.open("#notes")
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    page.get_by_role("link", name="Settings").click()
+    page.get_by_label("dark", exact=True).check(force=True)
+    page.wait_for_timeout(500)
+    assert page.evaluate("localStorage.borrowline") == newer
+
+
+def test_a_newer_record_stays_untouched(phone: Any) -> None:
+    page = phone.open("#settings", putt=PUTT)
+    page.evaluate(
+        """() => new Promise((resolve) => {
+          const open = indexedDB.open('borrowline', 99);
+          open.onupgradeneeded = () => {
+            open.result.createObjectStore('entries', { keyPath: 'id' }).put({ id: 'kept', shape: 'unknown' });
+          };
+          open.onsuccess = () => { open.result.close(); resolve(); };
+        })"""
+    )
+    page.get_by_role("link", name="Notes").click()
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Delete everything").click()
+    page.get_by_role("button", name="Yes, delete everything").click()
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    assert page.evaluate(KEPT_99) == [{"id": "kept", "shape": "unknown"}]
+
+
 def test_the_newer_wins_and_none_is_twice(files: Page) -> None:
     take(files, a_file(entry("a"), entry("b", changed="2026-05-09T00:00:00.000Z")))
     newer, older = entry("a", changed="2026-05-08T00:00:00.000Z", text="newer"), entry("b", text="older")
@@ -129,7 +199,8 @@ def test_bad_rows_are_named_and_left_out_only_with_consent(files: Page) -> None:
         ("", "This is no record of Borrowline"),
         ("{", "The file is cut off or no JSON"),
         ('{"format":"other"}', "This is no record of Borrowline"),
-        (a_file(version=2), "from a newer Borrowline"),
+        (a_file(version=3), "from a newer Borrowline"),
+        (a_file(version="old"), "its version is none"),
         ("a,b\n1,2\n", "This is no record of Borrowline"),
         ("id,distance_m,result,speed_mph\n", "names speed_mph"),
     ],
@@ -153,6 +224,7 @@ FILES = st.one_of(
     st.text(max_size=60),
     st.lists(ENTRIES | ANYTHING, max_size=4).map(lambda entries: a_file(*entries)),
     ROWS.map(lambda rows: "\n".join(["id,at,distance_m,result", *rows])),
+    st.tuples(st.lists(ANYTHING, max_size=2), ANYTHING).map(lambda more: a_file(version=2, drills=more[0], phone=more[1])),
     st.tuples(st.integers(0, 400), st.text(max_size=3)).map(lambda cut: a_file(*RICH)[: cut[0]] + cut[1]),
 )
 BATCH = 100
@@ -167,9 +239,10 @@ def test_no_file_breaks_the_import(files: Page) -> None:
       let file;
       try { file = fromFile(text); }
       catch (error) { return error.constructor === Error && error.message.length > 10; }
-      const again = fromFile(toJson(file.entries, file.before));
-      const { fresh, newer, kept } = preview([], file);
+      const again = fromFile(toJson(file.entries, file.before, file.drills, file.phone));
+      const { fresh, newer, kept } = preview([], { practice: { finished: [] } }, file);
       return JSON.stringify(again.entries) === JSON.stringify(file.entries.map(checked)) && !again.bad.length
+        && JSON.stringify([again.drills, again.phone]) === JSON.stringify([file.drills, file.phone])
         && fresh.length + newer.length + kept === file.entries.length && file.bad.every(why => typeof why === 'string');
       });
     }"""

@@ -133,7 +133,10 @@ export function restore(data) {
   };
 }
 
-const PHONE_CHECKS = { settings: SETTINGS_CHECKS, player: PLAYER_CHECKS, calibration: CALIBRATION_CHECKS, sighted: SIGHTED_CHECKS };
+/** @type {Record<keyof Phone, [object, Record<string, (value: unknown) => boolean>]>} */
+const PHONE = {
+  settings: [SETTINGS, SETTINGS_CHECKS], player: [PLAYER, PLAYER_CHECKS], calibration: [CALIBRATION, CALIBRATION_CHECKS], sighted: [SIGHTED, SIGHTED_CHECKS],
+};
 
 /** What a file tells of the phone: the parts that are whole, and the names of those that are not. @param {unknown} data */
 export function phoneOf(data) {
@@ -141,11 +144,15 @@ export function phoneOf(data) {
   /** @type {Partial<Phone>} */
   const good = {};
   const bad = [];
-  for (const name of /** @type {(keyof Phone)[]} */ (Object.keys(PHONE_CHECKS))) {
-    const checks = PHONE_CHECKS[name];
-    if (told[name] === undefined) continue;
-    if (!fits(told[name], checks)) bad.push(name);
-    else good[name] = /** @type {any} */ (Object.fromEntries(Object.keys(checks).map((each) => [each, /** @type {any} */ (told[name])[each]])));
+  for (const name of /** @type {(keyof Phone)[]} */ (Object.keys(PHONE))) {
+    const [defaults, checks] = PHONE[name];
+    const part = told[name];
+    if (part === undefined) continue;
+    const own = isRecord(part) ? Object.fromEntries(Object.keys(checks).map((each) => [each, part[each]])) : {};
+    // what was never measured stands as its default, which the checks do not know
+    const whole = Object.entries(checks).every(([each, check]) => check(own[each]) || own[each] === /** @type {any} */ (defaults)[each]);
+    if (whole) good[name] = /** @type {any} */ (own);
+    else bad.push(name);
   }
   return { good, bad };
 }
