@@ -15,7 +15,7 @@ PUTTS = 20_000
 FINDINGS_LIMIT = 3.0  # s
 FRAME_LIMIT = 0.050  # s
 START_LIMIT = 1.1  # times the start without a putt
-ROUNDS = 7
+ROUNDS = 5
 # No two alike, over two years, four in ten holed, every fourth with what else may be known
 FILL = """async count => {
   const db = await import('/records/db.js');
@@ -49,9 +49,9 @@ SCROLL = """async () => {
   page.scrollTop = 0;
   const frame = () => new Promise(requestAnimationFrame);
   const taken = [];
-  for (let i = 0, last = await frame(); i < 240; i += 1) {
+  for (let i = 0, last = await frame(); i < 120; i += 1) {
     // A slow drag, then flings through the whole list
-    page.scrollTop += i < 120 ? 40 : page.scrollHeight / 130;
+    page.scrollTop += i < 60 ? 40 : page.scrollHeight / 70;
     const now = await frame();
     taken.push(now - last);
     last = now;

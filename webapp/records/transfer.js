@@ -167,6 +167,7 @@ function newest(held, come, time) {
 export function preview(held, state, { entries, before, bad, drills, phone }) {
   const { fresh, newer } = newest(held, entries, ({ changed }) => changed);
   const results = newest(state.practice.finished, drills, ({ date }) => date);
-  const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some((name) => JSON.stringify(phone[name]) !== JSON.stringify(state[name]));
+  const here = phoneOf(state).good;
+  const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some((name) => JSON.stringify(phone[name]) !== JSON.stringify(here[name]));
   return { fresh, newer, before, bad, kept: entries.length - fresh.length - newer.length, drills: [...results.fresh, ...results.newer], phone: differs ? phone : null };
 }
