@@ -133,7 +133,10 @@ export function restore(data) {
   };
 }
 
-/** @type {Record<keyof Phone, [object, Record<string, (value: unknown) => boolean>]>} */
+/** @param {Check | {each: Check}} check @param {unknown} value */
+const isWhole = (check, value) => (typeof check === 'function' ? check(value) : Array.isArray(value) && value.every(check.each));
+
+/** @type {Record<keyof Phone, [object, Record<string, Check | {each: Check}>]>} */
 const PHONE = {
   settings: [SETTINGS, SETTINGS_CHECKS], player: [PLAYER, PLAYER_CHECKS], calibration: [CALIBRATION, CALIBRATION_CHECKS], sighted: [SIGHTED, SIGHTED_CHECKS],
 };
@@ -150,7 +153,7 @@ export function phoneOf(data) {
     if (part === undefined) continue;
     const own = isRecord(part) ? Object.fromEntries(Object.keys(checks).map((each) => [each, part[each]])) : {};
     // what was never measured stands as its default, which the checks do not know
-    const whole = Object.entries(checks).every(([each, check]) => check(own[each]) || own[each] === /** @type {any} */ (defaults)[each]);
+    const whole = Object.entries(checks).every(([each, check]) => isWhole(check, own[each]) || own[each] === /** @type {any} */ (defaults)[each]);
     if (whole) good[name] = /** @type {any} */ (own);
     else bad.push(name);
   }
