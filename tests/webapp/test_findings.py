@@ -110,6 +110,12 @@ def test_findings_that_failed_are_tried_again(phone: Any) -> None:
     expect(page.get_by_role("alert")).to_have_count(0)
 
 
+def test_the_report_is_one_page(phone: Any) -> None:
+    page = found(with_the_sample(phone))
+    sheets = re.findall(rb"/Type\s*/Page\b", page.pdf(prefer_css_page_size=True))
+    assert len(sheets) == 1
+
+
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_axe_finds_nothing(phone: Any, theme: str) -> None:
     page = with_the_sample(phone, settings={"theme": theme})
