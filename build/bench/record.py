@@ -114,8 +114,8 @@ def _scrolled(page: Page, site: Site) -> float:
     page.locator(".entry").first.wait_for()
     until(page, READY)
     # A stall of the machine's own does not come three times
-    runs: list[list[float]] = [page.evaluate(SCROLL) for _ in range(3)]
-    return min(map(max, runs))
+    longest: list[float] = [max(page.evaluate(SCROLL)) for _ in range(3)]
+    return min(longest)
 
 
 def _starts(site: Site, *contexts: BrowserContext) -> list[float]:

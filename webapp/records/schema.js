@@ -85,7 +85,7 @@ const PRACTICE_CHECKS = {
   weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
   blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
   run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
-  finished: { each: isFinished },
+  finished: eachOf({ id: isText, drill: isText, date: isText, ...COUNT_CHECKS }),
   tempo: (/** @type {unknown} */ value) => fits(value, TEMPO_CHECKS),
   strokes: eachOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
 };
@@ -133,31 +133,27 @@ export function restore(data) {
   };
 }
 
-/** @param {Check | {each: Check}} check @param {unknown} value */
-const isWhole = (check, value) => (typeof check === 'function' ? check(value) : Array.isArray(value) && value.every(check.each));
-
 /** @type {Record<keyof Phone, [object, Record<string, Check | {each: Check}>]>} */
 const PHONE = {
   settings: [SETTINGS, SETTINGS_CHECKS], player: [PLAYER, PLAYER_CHECKS], calibration: [CALIBRATION, CALIBRATION_CHECKS], sighted: [SIGHTED, SIGHTED_CHECKS],
 };
 
-/** What a file tells of the phone: the parts that are whole, and the names of those that are not. @param {unknown} data */
+/** What a file tells of the phone: the parts of which everything fits, and the names of the others. @param {unknown} data */
 export function phoneOf(data) {
   const told = isRecord(data) ? data : {};
-  /** @type {Partial<Phone>} */
+  /** @type {Record<string, object>} */
   const good = {};
   const bad = [];
-  for (const name of /** @type {(keyof Phone)[]} */ (Object.keys(PHONE))) {
-    const [defaults, checks] = PHONE[name];
+  for (const [name, [defaults, checks]] of Object.entries(PHONE)) {
     const part = told[name];
     if (part === undefined) continue;
-    const own = isRecord(part) ? Object.fromEntries(Object.keys(checks).map((each) => [each, part[each]])) : {};
+    const own = isRecord(part) ? Object.entries(checks).filter(([each]) => part[each] !== undefined).map(([each, check]) => ({ each, check, value: part[each] })) : [];
     // what was never measured stands as its default, which the checks do not know
-    const whole = Object.entries(checks).every(([each, check]) => isWhole(check, own[each]) || own[each] === /** @type {any} */ (defaults)[each]);
-    if (whole) good[name] = /** @type {any} */ (own);
+    const whole = own.every(({ each, check, value }) => value === /** @type {any} */ (defaults)[each] || (typeof check === 'function' ? check(value) : Array.isArray(value) && value.every(check.each)));
+    if (own.length && whole) good[name] = Object.fromEntries(own.map(({ each, value }) => [each, value]));
     else bad.push(name);
   }
-  return { good, bad };
+  return { good: /** @type {Partial<Phone>} */ (good), bad };
 }
 
 /** Whether it was written by an app that knows more than this one. @param {unknown} data */

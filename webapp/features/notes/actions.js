@@ -158,7 +158,7 @@ export function actions({ store, engine }) {
         const come = new Set(found.drills.map(({ id }) => id));
         const finished = [...practice.finished.filter(({ id }) => !come.has(id)), ...found.drills].sort((a, b) => (a.date < b.date ? -1 : 1));
         if (come.size) store.change('drill results', { practice: { ...practice, finished } });
-        if (whole) store.change('settings and calibration', found.phone ?? {});
+        if (whole) store.change('settings and calibration', Object.fromEntries(Object.entries(found.phone ?? {}).map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }])));
         set('taken in', { preview: null, said: takenWords(found, whole) });
         await load();
       } catch (error) {
