@@ -33,8 +33,9 @@ def compiled(files: Files) -> dict[str, bytes]:
     with tempfile.TemporaryDirectory() as folder:
         source = Path(folder) / "source.zip"
         source.write_bytes(packed(files, zipfile.ZIP_STORED))
-        # Byte-code depends on what the interpreter that writes it has done before: each time it is a new one
-        variables = {**os.environ, "SOURCE_DATE_EPOCH": "0", "PYTHONHASHSEED": "0"}
+        # Byte-code depends on what the interpreter that writes it has done before, be it to import from byte-code of its
+        # own or from source: each time it is a new one that finds none
+        variables = {**os.environ, "SOURCE_DATE_EPOCH": "0", "PYTHONHASHSEED": "0", "PYTHONPYCACHEPREFIX": folder}
         done = subprocess.run(
             [sys.executable, "-B", "-c", COMPILE, str(source)], env=variables, capture_output=True, text=True, check=True
         )

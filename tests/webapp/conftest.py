@@ -25,14 +25,14 @@ MISFITS = """() => {
   const shown = (selector) => [...document.querySelectorAll(selector)].filter(element => element.getClientRects().length);
   const wide = shown('html, main, dialog').filter(element => element.scrollWidth > element.clientWidth);
   const cut = shown('h1, p, span, button, a, label, input, legend, text, th, td, li, summary')
-    .filter(element => !element.closest('.tape'))
+    .filter(element => !element.closest('.tape') && element.type !== 'file' && !element.readOnly)
     .filter(element => {
       const box = element.getBoundingClientRect();
       const inBox = element instanceof HTMLElement && getComputedStyle(element).display !== 'inline';
       const clips = inBox && element.scrollWidth > element.clientWidth + 1;
       return clips || box.left < -0.5 || box.right > innerWidth + 0.5;
     });
-  const small = shown('button, a, input:not(.cell input), summary, .cell, [role=slider]').filter(element => {
+  const small = shown('button, a, input:not(.cell input, [type=file]), summary, .cell, [role=slider]').filter(element => {
     const box = element.getBoundingClientRect();
     return box.width < 43.5 || box.height < 43.5;
   });

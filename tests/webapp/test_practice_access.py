@@ -35,7 +35,8 @@ def screens(page: Page) -> Iterator[str]:
     yield "strip"
     tabs.get_by_role("button", name="Session").click()
     button("button", name="Start", exact=True).click()
-    for block in BLOCKS:
+    for i, block in enumerate(BLOCKS):
+        expect(page.locator(".run-head")).to_contain_text(f"{i + 1} of {len(BLOCKS)}")
         yield f"run {block['drill']}"
         button("button", name="Skip").click()
     yield "done"

@@ -160,9 +160,7 @@ def test_findings_become_weights_and_leave_a_running_session_alone(phone: Any) -
     expect(page.locator(".plan strong").first).not_to_be_empty(timeout=60_000)
     press(page, "Start")
     before = page.locator(".run-next").inner_text()
-    page.goto(phone.url + "#findings")
     page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.practice.weights.tempo > 0", timeout=60_000)
-    page.goto(phone.url + "#practice")
     assert page.locator(".run-next").inner_text() == before
 
 

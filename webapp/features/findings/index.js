@@ -13,6 +13,9 @@ function asked({ at, distance_m, stimp_ft, slope_percent, fall_deg, stations, pa
 /** @param {Entry} entry @returns {entry is PuttEntry} */
 const counts = (entry) => entry.kind === 'putt' && !entry.gone;
 
+/** The plan of a session weighs what they have found. */
+const NEEDS = ['findings', 'practice'];
+
 /** @param {App} app */
 function actions({ store, engine }) {
   let working = new AbortController();
@@ -20,7 +23,7 @@ function actions({ store, engine }) {
   async function ask() {
     working.abort(); // what is asked of an older record, or by a screen that was left, keeps the engine from the read
     const { entries, hand, screen, findings } = store.state;
-    if (screen !== 'findings' || !entries || findings?.entries === entries) return;
+    if (!NEEDS.includes(screen) || !entries || findings?.entries === entries) return;
     const { signal } = (working = new AbortController());
     /** @param {string} action @param {Partial<import('../../types.js').State>} patch */
     const change = (action, patch) => signal.aborted || store.change(action, patch);

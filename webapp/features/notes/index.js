@@ -4,7 +4,7 @@ import { onOtherTab } from '../../records/db.js';
 import { actions } from './actions.js';
 import { view } from './view.js';
 
-const NEEDS = ['notes', 'findings'];
+const NEEDS = ['notes', 'findings', 'practice'];
 
 /** @param {App} app @returns {Feature} */
 export function notes(app) {

@@ -6,7 +6,7 @@
 import { html } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { choice } from '../../parts/choice.js';
-import { dayWords, entryWords, timeWords } from './words.js';
+import { dayWords, entryWords } from './words.js';
 
 const ROW_PX = 64; // as in notes.css
 const STEP = 20; // rows, after which others are drawn
@@ -32,7 +32,7 @@ function rows(found, { from, settings }, act) {
   return html`<ul class="entries" .style=${`padding-block: ${above} ${below}`}>${repeat(drawn, ({ id }) => id,
     (entry, i) => html`<li aria-setsize=${found.length} aria-posinset=${first + i + 1}><button type="button" class="entry" @click=${() => act.edit(entry.id)}>
       <span class="entry-what">${entryWords(entry, settings)}</span>
-      <span class="quiet">${dayWords(entry.at)} ${timeWords(entry.at)}${entry.place ? ` · ${entry.place}` : ''}${entry.sample ? ', invented' : ''}</span>
+      <span class="quiet">${entry.sample ? 'Invented · ' : ''}${dayWords(entry.at)}${entry.place ? ` · ${entry.place}` : ''}</span>
     </button></li>`,
   )}</ul>`;
 }
