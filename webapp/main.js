@@ -25,7 +25,7 @@ const screen = () => location.hash.slice(1) || 'read';
 const store = createStore({
   ...load(),
   screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
-  calibrating: IDLE, sighting: UNSEEN, practising: STILL, entries: null, noting: BLANK, findings: null, unfound: '', share: null, hand: 'right',
+  calibrating: IDLE, sighting: UNSEEN, practising: STILL, entries: null, noting: BLANK, findings: null, unfound: '', share: null,
   presets: [], costs: null, refusal: null, closed: null, problem: null,
   engine: { kind: 'starting' }, restarted: false, updateWaits: false, canInstall: false,
 });

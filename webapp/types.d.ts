@@ -405,7 +405,6 @@ export interface State {
   share: number | null;
   /** What is kept here was written by a newer app; nothing is kept over it. */
   keptByNewer: boolean;
-  hand: 'right' | 'left';
   engine: EngineState;
   /** The engine died and came back; said until the next putt. */
   restarted: boolean;

@@ -5,9 +5,8 @@ from statistics import median
 
 from playwright.sync_api import Playwright
 
-import browser
+from bench.page import opened
 from bench.row import Row, milliseconds
-from server import Site
 
 PUTT = {"stimp_ft": 10, "past_m": 0.3}
 PLANE = {**PUTT, "slope_percent": 2, "fall_deg": 90}
@@ -41,16 +40,16 @@ START = """async () => {
 
 
 def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
-    site = Site(folder)
-    context = browser.open_store(playwright, store / "browser-answers")
-    page = context.new_page()
-    page.goto(site.url + "licences.txt")  # the site's origin and policy, without the app's own engine
-    page.evaluate(START)
     result = []
-    for what, ask, fields, limit in LIMITS:
-        taken: list[float] = page.evaluate(TIME, {"ask": ask, "fields": fields})
-        seconds = median(taken) / 1e3
-        result.append(Row(f"{what} in the browser", milliseconds(seconds), f"limit {milliseconds(limit)}", seconds / limit, 1))
-    context.close()
-    site.stop()
+    with opened(playwright, folder, store / "browser-answers") as page:
+        page.evaluate(START)
+        for what, ask, fields, limit in LIMITS:
+            taken: list[float] = page.evaluate(TIME, {"ask": ask, "fields": fields})
+            result.append(answered(what, taken, limit))
     return result
+
+
+def answered(what: str, taken_ms: list[float], limit: float) -> Row:
+    """An answer in the browser against the longest that it may take, s."""
+    seconds = median(taken_ms) / 1e3
+    return Row(f"{what} in the browser", milliseconds(seconds), f"limit {milliseconds(limit)}", seconds / limit, 1)

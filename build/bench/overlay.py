@@ -1,14 +1,13 @@
 """The line on a photograph while a mark is dragged, and over the moving picture while the phone turns: from the touch or the
-turn to the redrawn picture, against one frame."""
+turn to the redrawn picture, against one frame; and the frames of the balls that roll in the view."""
 
 from pathlib import Path
 from statistics import median
 
 from playwright.sync_api import Playwright
 
-import browser
+from bench.page import opened
 from bench.row import Row, milliseconds
-from server import Site
 
 FRAME = 1 / 60  # s
 TIME = """async () => {
@@ -47,17 +46,28 @@ TIME = """async () => {
   ];
 }"""
 WHATS = "line on a photograph, mark dragged", "line over the moving picture, phone turned"
+WATCHED = 3.0  # s
+# The balls of the view roll one after the other; each frame of the page draws one
+ROLL = """async (seconds) => {
+  document.querySelector('.roll').click();
+  let frames = 0, now = 0;
+  const start = await new Promise(requestAnimationFrame);
+  for (; now - start < 1000 * seconds; frames += 1) now = await new Promise(requestAnimationFrame);
+  return 1000 * frames / (now - start);
+}"""
+MISSED_FRAMES = 1.05  # one in twenty
 
 
 def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
-    site = Site(folder)
-    context = browser.open_store(playwright, store / "browser-overlay")
-    page = context.new_page()
-    page.goto(site.url + "licences.txt")  # the site's origin and policy, without the app's own engine
-    taken: list[list[float]] = page.evaluate(TIME)
-    context.close()
-    site.stop()
+    with opened(playwright, folder, store / "browser-overlay") as page:
+        taken: list[list[float]] = page.evaluate(TIME)
+    with opened(playwright, folder, store / "browser-roll", "#sight") as page:
+        page.get_by_role("button", name="Roll", exact=True).wait_for()
+        rate: float = page.evaluate(ROLL, WATCHED)
     return [
-        Row(what, milliseconds(seconds), f"one frame, {milliseconds(FRAME)}", seconds / FRAME, 1)
-        for what, seconds in zip(WHATS, (median(each) / 1e3 for each in taken), strict=True)
+        *(
+            Row(what, milliseconds(seconds), f"one frame, {milliseconds(FRAME)}", seconds / FRAME, 1)
+            for what, seconds in zip(WHATS, (median(each) / 1e3 for each in taken), strict=True)
+        ),
+        Row("balls rolling in the view", f"{rate:.0f} frames/s", f"{1 / FRAME:.0f} frames/s", 1 / FRAME / rate, MISSED_FRAMES),
     ]

@@ -1,14 +1,12 @@
 """What a session waits for: its plan, and the schedule of a tempo."""
 
 from pathlib import Path
-from statistics import median
 
 from playwright.sync_api import Playwright
 
-import browser
-from bench.answers import START
-from bench.row import Row, milliseconds
-from server import Site
+from bench.answers import START, answered
+from bench.page import opened
+from bench.row import Row
 
 LIMIT = 0.020  # s
 ASKS = (
@@ -28,17 +26,10 @@ TIME = """async ({ ask, fields, varied, first, step }) => {
 
 
 def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
-    site = Site(folder)
-    context = browser.open_store(playwright, store / "browser-practice")
-    page = context.new_page()
-    page.goto(site.url + "licences.txt")  # the site's origin and policy, without the app's own engine
-    page.evaluate(START)
     result = []
-    for what, ask, fields, varied, first, step in ASKS:
-        asked = {"ask": ask, "fields": fields, "varied": varied, "first": first, "step": step}
-        taken: list[float] = page.evaluate(TIME, asked)
-        seconds = median(taken) / 1e3
-        result.append(Row(f"{what} in the browser", milliseconds(seconds), f"limit {milliseconds(LIMIT)}", seconds / LIMIT, 1))
-    context.close()
-    site.stop()
+    with opened(playwright, folder, store / "browser-practice") as page:
+        page.evaluate(START)
+        for what, ask, fields, varied, first, step in ASKS:
+            asked = {"ask": ask, "fields": fields, "varied": varied, "first": first, "step": step}
+            result.append(answered(what, page.evaluate(TIME, asked), LIMIT))
     return result

@@ -182,7 +182,7 @@ def test_the_invented_player_comes_and_goes(phone: Any) -> None:
     expect(page.get_by_text(re.compile("invented player is loaded"))).to_be_visible()
     assert sum(entry.get("sample", False) for entry in kept(page)) > 100
     page.get_by_role("button", name="Notes", exact=True).click()
-    expect(page.locator(".entry").nth(5)).to_contain_text("invented")
+    expect(page.locator(".entry").nth(5)).to_contain_text("Invented")
     page.get_by_role("button", name="File").click()
     page.get_by_role("button", name="Remove the invented player").click()
     expect(page.get_by_text("The invented player is gone.")).to_be_visible()

@@ -2,7 +2,6 @@
  * @import {App, Feature} from '../../app.js'
  * @import {Entry, PuttEntry} from '../../types.js'
  */
-import { writeMark } from '../../records/db.js';
 import { view } from './view.js';
 
 /** What the engine takes of a putt. Ids stay here: its answer names places in the list. @param {PuttEntry} entry @param {number} i */
@@ -22,7 +21,7 @@ function actions({ store, engine }) {
 
   async function ask() {
     working.abort(); // what is asked of an older record, or by a screen that was left, keeps the engine from the read
-    const { entries, hand, screen, findings } = store.state;
+    const { entries, settings, screen, findings } = store.state;
     if (!NEEDS.includes(screen) || !entries || findings?.entries === entries) return;
     const { signal } = (working = new AbortController());
     /** @param {string} action @param {Partial<import('../../types.js').State>} patch */
@@ -30,7 +29,7 @@ function actions({ store, engine }) {
     change('look for findings', { unfound: '', share: 0 });
     try {
       const onShare = (/** @type {number} */ share) => change('share of findings', { share });
-      const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: hand }, { signal, onShare });
+      const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: settings.handed }, { signal, onShare });
       if (value) change('findings', { findings: { entries, value }, share: null });
     } catch (error) {
       change('no findings', { unfound: /** @type {Error} */ (error).message, share: null });
@@ -43,11 +42,8 @@ function actions({ store, engine }) {
       store.change('stop findings', { unfound: 'you stopped it.', share: null });
     },
     again: () => void ask(),
-    /** @param {'right' | 'left'} hand */
-    setHand(hand) {
-      store.change('set hand', { hand, findings: null });
-      void writeMark('hand', hand);
-    },
+    /** @param {'right' | 'left'} handed */
+    setHand: (handed) => store.change('set hand', { settings: { ...store.state.settings, handed } }),
   };
 }
 
@@ -58,7 +54,9 @@ export function findings(app) {
   const { store } = app;
   const act = actions(app);
   store.subscribe((state, before) => {
-    if (state.screen !== before.screen || state.entries !== before.entries || state.hand !== before.hand) void act.ask();
+    const other = state.settings.handed !== before.settings.handed;
+    if (other) store.change('of the other hand', { findings: null });
+    if (other || state.screen !== before.screen || state.entries !== before.entries) void act.ask();
   });
   return { id: 'findings', within: 'notes', view: () => view(store.state, act) };
 }

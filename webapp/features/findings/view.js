@@ -12,14 +12,14 @@ const WEEKS = 12;
 
 /** @param {State} state @param {FindingsActions} act */
 export function view(state, act) {
-  const { findings, unfound, share, entries, hand } = state;
+  const { findings, unfound, share, entries, settings } = state;
   return html`<main class="page findings">
     <a class="word" href="#notes">Notes</a>
     ${unfound ? html`<div role="alert"><p class="problem">No new findings: ${unfound}</p><button type="button" class="word" @click=${act.again}>Try again</button></div>` : ''}
     ${share === null ? '' : html`<div class="working"><p role="status">Going through the putts</p><button type="button" class="word" @click=${act.stop}>Stop</button>
       <progress aria-label="Putts gone through" .value=${share}></progress></div>`}
     ${findings ? found(state, findings.value) : unfound ? html`<h1>Findings</h1>` : html`<h1>Findings</h1>${entries === null ? html`<p class="quiet" role="status">Opening the record</p>` : ''}`}
-    ${choice({ label: 'You putt', name: 'hand', value: hand, options: [['right', 'right-handed'], ['left', 'left-handed']], onValue: (value) => act.setHand(value === 'left' ? 'left' : 'right') })}
+    ${choice({ label: 'You putt', name: 'hand', value: settings.handed, options: [['right', 'right-handed'], ['left', 'left-handed']], onValue: (value) => act.setHand(value === 'left' ? 'left' : 'right') })}
     <button type="button" class="word" @click=${() => print()}>Print or save this page</button>
   </main>`;
 }

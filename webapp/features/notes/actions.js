@@ -39,8 +39,8 @@ export function actions({ store, engine }) {
 
   async function load() {
     try {
-      const [entries, exported, hand] = [await db.readAll(), await db.readMark('exported'), await db.readMark('hand')];
-      store.change('records', { entries, hand: hand === 'left' ? 'left' : 'right', noting: { ...store.state.noting, exported } });
+      const [entries, exported] = [await db.readAll(), await db.readMark('exported')];
+      store.change('records', { entries, noting: { ...store.state.noting, exported } });
     } catch (error) {
       store.change('no records', { entries: all() });
       failed(error);
