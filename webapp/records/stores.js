@@ -30,6 +30,8 @@ const buckets = /** @type {{storageBuckets?: Buckets}} */ (/** @type {unknown} *
 
 /** @type {Promise<{first: Database, twin: Database | null}> | undefined} */
 let opened;
+/** The twin's bucket: let go of, it takes with it what is being written. @type {{indexedDB: IDBFactory} | undefined} */
+let bucket;
 
 /** The database that is read, and its twin where there is one, both with the same in them. */
 export const stores = () => (opened ??= openBoth());
@@ -39,7 +41,8 @@ async function openBoth() {
   let twin = null;
   try {
     if (buckets) {
-      twin = await openIn((await buckets.open(TWIN, STRICT)).indexedDB);
+      bucket = await buckets.open(TWIN, STRICT);
+      twin = await openIn(bucket.indexedDB);
       const [mine, its] = [await sizes(first), await sizes(twin)];
       if (mine.join() !== its.join()) await (mine[0] === 0 ? copy(twin, first) : copy(first, twin));
     }
