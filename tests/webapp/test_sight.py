@@ -51,6 +51,8 @@ def test_the_balls_come_one_after_another_without_motion(phone: Any, until: Any,
     page = phone.ready(putt=PUTT)
     show(page, "See")
     page.locator(".rolling-name").wait_for(state="attached")
+    page.locator(".high").wait_for(state="attached")
+    page.wait_for_timeout(600)  # the stage has its size, and the view is drawn for it
     page.evaluate(
         """() => {
           const soon = setTimeout, start = AudioBufferSourceNode.prototype.start;
