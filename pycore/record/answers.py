@@ -42,6 +42,14 @@ class CostAnswer(TypedDict):
     high: float
 
 
+class CostSetAnswer(TypedDict):
+    """The lengths and the slope of the fixed set."""
+
+    from_m: float
+    to_m: float
+    slope_percent: float
+
+
 class BandAnswer(TypedDict):
     """Make share between two distances, with its 95 % interval."""
 
@@ -93,6 +101,15 @@ class ChangeAnswer(TypedDict):
     beyond_chance: bool
 
 
+class MadeChangeAnswer(TypedDict):
+    """Make share before the last four weeks and in them, and the 95 % interval of the difference."""
+
+    before: float
+    now: float
+    low: float
+    high: float
+
+
 class LeftOutAnswer(TypedDict):
     """A putt that says nothing of the skills, and why."""
 
@@ -104,17 +121,20 @@ class FindingsAnswer(TypedDict):
     """The honest answer. ``skills`` and ``costs`` rest on the newest ``used`` putts, all else on every putt.
 
     ``strikes`` are the misses among them: start error (degrees, left positive) and error of roll (fraction). ``opening``
-    is what a level putt of 3 m takes: error of roll, and the starts (degrees) that hole, right and left.
+    is what a level putt of ``opening_m`` takes: error of roll, and the starts (degrees) that hole, right and left.
     """
 
     used: int
     skills: SkillsAnswer
     costs: list[CostAnswer]
+    cost_set: CostSetAnswer
     make: list[BandAnswer]
     published: list[PublishedAnswer]
     leaves: LeavesAnswer
     weeks: list[WeekAnswer]
     changes: list[ChangeAnswer]
+    made_change: MadeChangeAnswer | None
     strikes: list[tuple[float, float]]
     opening: list[tuple[float, float, float]]
+    opening_m: float
     left_out: list[LeftOutAnswer]

@@ -7,7 +7,7 @@ from typing import Any, Literal
 
 from pycore.desk import Desk
 from pycore.record import answers, published, requests, tally, words
-from pycore.record.cost import Name, costs, example
+from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, costs, example
 from pycore.record.findings import skills
 from pycore.record.logged import Evidence, Logged, evidence
 from pycore.record.player import Miss, Skill
@@ -57,6 +57,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
         "costs": [
             {"skill": name, "putts_per_100": each.value, "low": each.low, "high": each.high} for name, each in cost.items()
         ],
+        "cost_set": {"from_m": min(LENGTHS_M), "to_m": max(LENGTHS_M), "slope_percent": SLOPE_PERCENT},
         "make": [_band(*band) for band in tally.by_distance(putts)],
         "published": [
             {"name": "tour", "source": published.TOUR_SOURCE, "shares": published.TOUR},
@@ -65,8 +66,10 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
         "leaves": _leaves(putts),
         "weeks": [_week(*week) for week in tally.by_week(putts)],
         "changes": [_change(change) for change in changes],
+        "made_change": _made_change(putts),
         "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss)],
         "opening": [(row.length, degrees(row.low), degrees(row.high)) for row in example()],
+        "opening_m": EXAMPLE_M,
         "left_out": [{"id": putt.id, "why": why} for putt, why in said if isinstance(why, str)],
     }
 
@@ -131,6 +134,14 @@ def _change(change: tally.Change) -> answers.ChangeAnswer:
         "now": turn(change.now.value),
         "beyond_chance": change.beyond_chance,
     }
+
+
+def _made_change(putts: Sequence[Logged]) -> answers.MadeChangeAnswer | None:
+    found = tally.made_change(putts, putts[-1].at) if putts else None
+    if not found:
+        return None
+    before, now, (low, high) = found
+    return {"before": before.made / before.tries, "now": now.made / now.tries, "low": low, "high": high}
 
 
 DESKS: dict[str, Desk[Any, Any]] = {"findings": Desk(requests.FindingsFields, answer_findings)}

@@ -23,6 +23,7 @@ FALLS_DEG = (45.0, 135.0, 225.0, 315.0)
 SLOPE_PERCENT = 2.0
 STIMP_FT = 10.0
 PAST_M = 0.3
+EXAMPLE_M = 3.0
 WHOLE = 1.0  # of the roll; a spread that no opening outgrows
 STEADY = 1e-6  # rad, and of the roll; as good as no spread
 
@@ -91,8 +92,8 @@ def _solved(length_m: float, slope_percent: float, fall_deg: float) -> tuple[flo
 
 
 def example() -> list[Row]:
-    """The opening of a level putt of 3 m at the set's speed and pace, from its shortest roll to its longest."""
-    return _solved(3.0, 0.0, 0.0)[1].rows(0.0, WHOLE)
+    """The opening of a level putt of ``EXAMPLE_M`` at the set's speed and pace, from its shortest roll to its longest."""
+    return _solved(EXAMPLE_M, 0.0, 0.0)[1].rows(0.0, WHOLE)
 
 
 @lru_cache(maxsize=32)

@@ -24,12 +24,16 @@ def skills(found: Sequence[Evidence]) -> dict[Name, Skill]:
     Start line and alignment are one, under the name of start line, until the ball's line is known for ``APART`` putts;
     from then on both rest on those putts alone.
     """
-    start_line, pace = fit(*apart([each.strike for each in found]), START_LINE, PACE)
-    skills: dict[Name, Skill] = {"start_line": start_line, "pace": pace}
-    lined = [each for each in found if each.logged.line_error is not None]
-    if len(lined) >= APART:
-        skills["start_line"], _ = fit(*apart([off_the_ball_line(each) for each in lined]), START_LINE, PACE)
-        skills["alignment"] = fit_plain([line for each in lined if (line := each.logged.line_error) is not None], ALIGNMENT)
+    strokes = fit(*apart([each.strike for each in found]), START_LINE, PACE)
+    lines = [(each, line) for each in found if (line := each.logged.line_error) is not None]
+    skills: dict[Name, Skill] = {}
+    if len(lines) < APART:
+        skills["start_line"] = strokes.start_line_skill()
+    else:
+        off_the_line = fit(*apart([off_the_ball_line(each) for each, _ in lines]), START_LINE, PACE)
+        skills["start_line"] = off_the_line.start_line_skill()
+        skills["alignment"] = fit_plain([line for _, line in lines], ALIGNMENT)
+    skills["pace"] = strokes.pace_skill()
     read = [each.reading for each in found if each.reading is not None]
     if read:
         skills["reading"] = fit_plain(read, READING)

@@ -12,7 +12,7 @@ type Matrix = list[list[float]]
 MOST_STEPS = 60
 MOST_HALVINGS = 20
 ENOUGH = 1e-7  # of log-likelihood still to gain; no more is worth a step
-NEAR = 0.02  # standard errors; how exactly the end of an interval is found
+NEAR = 0.2  # standard errors; from so near the end of an interval the next step is within 0.02 of it
 MOST_TRIES = 8
 
 
@@ -75,9 +75,11 @@ def _end(hill: Hill, top: Sequence[float], best: float, i: int, error: float) ->
         place, look = climb(hill, place, i)
         # the root of the fall is all but straight, so one rule of three after another leads to the end
         fall = sqrt(max(0.0, 2 * (best - look.value)))
-        if abs(fall - Z) < NEAR or not fall:
+        if not fall:
             break
         away *= min(2.0, Z / fall)
+        if abs(fall - Z) < NEAR:
+            break
     return top[i] + away
 
 

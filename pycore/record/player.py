@@ -66,16 +66,34 @@ class Holed(NamedTuple):
         return [row for row in rows if row.low < row.high]
 
 
-def fit(misses: Sequence[Miss], holed: Sequence[Holed], start: Belief, pace: Belief) -> tuple[Skill, Skill]:
-    """Start line and pace behind these putts."""
+@dataclass(frozen=True)
+class Strokes:
+    """Start line and pace most likely behind some putts; each skill's intervals are found when it is asked for."""
+
+    hill: Hill
+    top: Vector
+    n: int
+    start: Belief
+    pace: Belief
+
+    def start_line_skill(self) -> Skill:
+        """Bias and spread of the start (rad)."""
+        return _skill(self.hill, self.top, 0, self.n, self.start)
+
+    def pace_skill(self) -> Skill:
+        """Bias and spread of the roll (fraction of its length)."""
+        return _skill(self.hill, self.top, 2, self.n, self.pace)
+
+
+def fit(misses: Sequence[Miss], holed: Sequence[Holed], start: Belief, pace: Belief) -> Strokes:
+    """What is most likely behind these putts."""
     top = [0.0, log(start.sd), 0.0, log(pace.sd)]
     for _ in range(2):
         # the second time the openings are laid where the first has found the player
         laid = [rows for each in holed if (rows := each.rows(top[2], exp(top[3])))]
         hill = _hill(misses, laid, start, pace)
         top, _ = climb(hill, top)
-    n = len(misses) + len(laid)
-    return _skill(hill, top, 0, n, start), _skill(hill, top, 2, n, pace)
+    return Strokes(hill, top, len(misses) + len(laid), start, pace)
 
 
 def fit_plain(values: Sequence[float], belief: Belief) -> Skill:

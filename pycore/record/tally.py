@@ -10,13 +10,13 @@ from typing import Literal
 from pycore.record.cost import Name
 from pycore.record.findings import skills
 from pycore.record.logged import Evidence, Logged
-from pycore.stats.intervals import Estimate, Interval, Z, mean, wilson
+from pycore.stats.intervals import Estimate, Interval, Z, mean, newcombe, wilson
 from pycore.units import FOOT
 
 BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 100.0)
 RECENT = timedelta(days=28)
 FEWEST = 20  # putts on either side of a change, below which none is looked for
-BEYOND = 2.64  # standard errors; 95 % for six differences at once (Bonferroni)
+BEYOND = 2.73  # standard errors; 95 % for eight differences at once (Bonferroni)
 
 What = Literal["bias", "sd"]
 
@@ -70,6 +70,15 @@ def leaves(putts: Sequence[Logged]) -> tuple[Share, Estimate | None]:
     missed = [(each.stop.real, each.putt.past) for each in putts if each.stop is not None]
     beyond = [along - past for along, past in missed]
     return Share(sum(along < 0 for along, _ in missed), len(missed)), mean(beyond) if len(beyond) > 1 else None
+
+
+def made_change(putts: Sequence[Logged], until: datetime) -> tuple[Share, Share, Interval] | None:
+    """Make share before the last four weeks and in them, and the 95 % interval of how much larger it has become."""
+    since = until - RECENT
+    before, now = _share([e for e in putts if e.at < since]), _share([e for e in putts if e.at >= since])
+    if min(before.tries, now.tries) < FEWEST:
+        return None
+    return before, now, newcombe(now.made, now.tries, before.made, before.tries)
 
 
 def changes(found: Sequence[Evidence], until: datetime) -> list[Change]:

@@ -33,9 +33,57 @@ def test_the_dearest_fault_stands_first_with_its_range(phone: Any) -> None:
     assert costs == sorted(costs, reverse=True)
     assert len(costs) == 4
     expect(page.locator("section").filter(has_text="Reading").get_by_text("too little break")).to_be_visible()
-    # each chart has its words, and a table or a sentence
-    for chart in page.locator("svg[role=img]").all():
-        assert len(chart.get_attribute("aria-label") or "") > 30
+
+
+def test_weeks_begin_on_a_monday_west_of_greenwich(phone: Any) -> None:
+    phone.page.context.new_cdp_session(phone.page).send("Emulation.setTimezoneOverride", {"timezoneId": "America/Los_Angeles"})
+    page = found(with_the_sample(phone))
+    weeks = page.get_by_role("table", name="Putts made, by week").locator("tbody th").all_inner_texts()
+    assert weeks
+    assert {page.evaluate("day => new Date(day).getDay()", week) for week in weeks} == {1}
+
+
+def test_each_chart_has_its_words_and_its_table(phone: Any) -> None:
+    page = found(with_the_sample(phone))
+    drawn = page.locator("section").filter(has=page.locator("svg[role=img]"))
+    expect(drawn).to_have_count(4)
+    for section in drawn.all():
+        assert len(section.locator("svg[role=img]").get_attribute("aria-label") or "") > 30
+        for fold in section.locator("summary").all():
+            fold.click()
+        assert section.get_by_role("table").count() >= 1
+    misses = page.locator(".ball").count()
+    for caption in ("Where misses stopped", "Misses by start line and roll"):
+        cells = page.get_by_role("table", name=caption).locator("td").all_inner_texts()
+        assert sum(int(cell) for cell in cells) == misses
+    published = page.get_by_role("table", name="Made of 100, as published")
+    expect(published.get_by_role("row", name="10 40 34")).to_be_visible()
+
+
+def test_the_report_is_given_in_the_words_of_the_screen(phone: Any) -> None:
+    page = found(with_the_sample(phone))
+    with page.expect_download() as given:
+        page.get_by_role("button", name="Share").click()
+    expect(page.get_by_text("Saved with the downloads.")).to_be_visible()
+    assert given.value.suggested_filename == "borrowline-findings.txt"
+    report = given.value.path().read_text("utf-8")
+    assert report.splitlines()[0] == page.get_by_role("heading", level=1).inner_text()
+    assert "The invented player is among them." in report
+    assert "for practice. In a round, Rule 4.3a" in report
+    for name in ("More putts holed", "Putts made by distance", "Before and in the last four weeks", "Putts made, by week"):
+        for row in page.get_by_role("table", name=name).locator("tbody tr").all():
+            assert " | ".join(row.locator("th, td").all_inner_texts()) in report
+    for said in page.locator("section p:not(.quiet)").all_inner_texts():
+        assert said in report
+    page.evaluate(
+        """() => {
+          navigator.canShare = () => true;
+          navigator.share = async ({ files: [file] }) => { window.shared = await file.text(); };
+        }"""
+    )
+    page.get_by_role("button", name="Share").click()
+    expect(page.get_by_text("Given to the phone.")).to_be_visible()
+    assert page.evaluate("window.shared") == report
 
 
 def test_nothing_is_claimed_of_nothing(phone: Any) -> None:

@@ -17,6 +17,7 @@ export interface Asks {
   felt: { request: FeltFields; value: FeltAnswer };
   look: { request: LookFields; value: LookAnswer };
   camera: { request: CameraFields; value: CameraAnswer };
+  marked: { request: MarkedFields; value: CameraAnswer };
   follow: { request: FollowFields; value: FollowAnswer };
   lens: { request: LensFields; value: LensAnswer };
   view: { request: ViewFields; value: ViewAnswer };
@@ -401,8 +402,29 @@ export interface CameraAnswer {
   eye_height_m: number;
   pitch_deg: number;
   told_pitch_deg: number | null;
+  height_sd_m: number;
+  pitch_sd_deg: number;
   roll_deg: number;
   fov_deg: number;
+}
+
+export interface MarkedFields {
+  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** a number from 0 to 8 % */ slope_percent?: number | null;
+  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** 1 to 12 */ stations?: Array<StationFields> | null;
+  /** a number from 1 to 20000 px */ width_px: number;
+  /** a number from 1 to 20000 px */ height_px: number;
+  /** 1 to 1000 */ points_m: Array<Array<number>>;
+  ball: MarkFields;
+  hole: MarkFields;
+  /** a number from 0.2 to 3 m */ eye_height_m: number;
+  /** a number from 2 to 150 degrees */ fov_deg: number;
+}
+
+export interface MarkFields {
+  /** 2 */ at_px: Array<number>;
+  held: HeldFields;
 }
 
 export interface FollowFields {
@@ -415,14 +437,9 @@ export interface FollowFields {
   /** 1 to 1000 */ points_m: Array<Array<number>>;
   ball: MarkFields;
   hole: MarkFields;
-  now: HeldFields;
   /** a number from 0.2 to 3 m */ eye_height_m: number;
   /** a number from 2 to 150 degrees */ fov_deg: number;
-}
-
-export interface MarkFields {
-  /** 2 */ at_px: Array<number>;
-  held: HeldFields;
+  now: HeldFields;
 }
 
 export interface FollowAnswer {
@@ -673,13 +690,16 @@ export interface FindingsAnswer {
   used: number;
   skills: SkillsAnswer;
   costs: Array<CostAnswer>;
+  cost_set: CostSetAnswer;
   make: Array<BandAnswer>;
   published: Array<PublishedAnswer>;
   leaves: LeavesAnswer;
   weeks: Array<WeekAnswer>;
   changes: Array<ChangeAnswer>;
+  made_change: MadeChangeAnswer | null;
   strikes: Array<[number, number]>;
   opening: Array<[number, number, number]>;
+  opening_m: number;
   left_out: Array<LeftOutAnswer>;
 }
 
@@ -707,6 +727,12 @@ export interface CostAnswer {
   putts_per_100: number;
   low: number;
   high: number;
+}
+
+export interface CostSetAnswer {
+  from_m: number;
+  to_m: number;
+  slope_percent: number;
 }
 
 export interface BandAnswer {
@@ -748,6 +774,13 @@ export interface ChangeAnswer {
   before: number;
   now: number;
   beyond_chance: boolean;
+}
+
+export interface MadeChangeAnswer {
+  before: number;
+  now: number;
+  low: number;
+  high: number;
 }
 
 export interface LeftOutAnswer {

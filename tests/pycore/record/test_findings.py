@@ -93,12 +93,30 @@ def test_a_change_is_called_only_where_there_is_one(invented, logged):
 
     # one player twice, and one who became another
     a, b = logged(invented, 0, False), logged(invented, 2, False)
-    same = findings(moved(a[::2], 3) + moved(a[1::2], 6))["changes"]
+    said = findings(moved(a[::2], 3) + moved(a[1::2], 6))
+    same, same_made = said["changes"], said["made_change"]
     other = findings(moved(a, 3) + moved(b, 6))["changes"]
     assert len(same) == 6
+    assert same_made["low"] < 0 < same_made["high"]
+    holed = [np.mean([putt["result"] == "holed" for putt in putts]) for putts in (a[::2], a[1::2])]
+    assert [same_made["before"], same_made["now"]] == pytest.approx(holed)
     assert not any(change["beyond_chance"] for change in same)
     assert any(change["beyond_chance"] for change in other)
     assert np.ptp([invented.players[i][3][0] for i in (0, 2)]) > 0.1
+
+
+def test_more_made_is_called_beyond_chance_by_newcombes_interval():
+    """56 of 70 against 48 of 80: Newcombe, Stat. Med. 17:873-890, 1998, table II, case a, method 10 (published)."""
+    counts = [(3, 48, 80), (6, 56, 70)]
+    putts = [
+        one(id=f"{month}-{i}", at=f"2026-0{month}-10T10:00:00Z", result="holed" if i < made else {"x_m": 0.3, "y_m": 0.1})
+        for month, made, tries in counts
+        for i in range(tries)
+    ]
+    change = findings(putts)["made_change"]
+    assert (change["before"], change["now"]) == (0.6, 0.8)
+    assert (change["low"], change["high"]) == pytest.approx((0.0524, 0.3339), abs=5e-5)
+    assert findings(putts[:90])["made_change"] is None
 
 
 def test_a_putt_that_says_nothing_is_named():

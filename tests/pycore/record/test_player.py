@@ -52,15 +52,16 @@ def test_slopes_and_information_are_those_of_the_value():
 
 
 def test_a_gate_that_is_touched_tells_the_side_of_a_holed_putt():
-    untold = [Holed(putt(), 0.0)] * 20
-    left = [Holed(putt(), 0.0, 0.0, inf)] * 20
-    assert fit([], left, START_LINE, PACE)[0].bias.low > fit([], untold, START_LINE, PACE)[0].bias.low
-    assert fit([], left, START_LINE, PACE)[0].bias.low > 0
+    untold, left = (
+        fit([], [Holed(putt(), 0.0, *gate)] * 20, START_LINE, PACE).start_line_skill().bias for gate in ((), (0.0, inf))
+    )
+    assert left.low > untold.low
+    assert left.low > 0
 
 
 def test_a_record_that_cannot_be_is_no_news():
     """A putt meant 40 degrees aside and holed all the same was not logged as it was."""
     good = [Miss(*each) for each in np.random.default_rng(3).normal([0.01, 0.02], [0.02, 0.07], (40, 2))]
-    honest = fit(good, [], START_LINE, PACE)[0].bias
-    odd = fit(good, [Holed(putt(), radians(40.0))], START_LINE, PACE)[0].bias
+    honest = fit(good, [], START_LINE, PACE).start_line_skill().bias
+    odd = fit(good, [Holed(putt(), radians(40.0))], START_LINE, PACE).start_line_skill().bias
     assert odd.value == pytest.approx(honest.value, abs=radians(0.01))

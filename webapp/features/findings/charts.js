@@ -25,6 +25,8 @@ export function costChart(costs) {
 const HEIGHT = 200;
 const FOOT = 24;
 const SIDE = 30;
+const STEPS = [1, 2, 5, 10, 20];
+const MOST_TICKS = 6;
 
 /** Make share by distance, beside what was published. @param {BandAnswer[]} make @param {PublishedAnswer[]} published @param {Settings} settings */
 export function makeChart(make, published, settings) {
@@ -32,15 +34,17 @@ export function makeChart(make, published, settings) {
   const far = Math.max(6.5, ...make.filter(({ tries }) => tries).map(({ from_m }) => from_m + 1));
   const x = (/** @type {number} */ m) => SIDE + (Math.min(m, far) / far) * (WIDTH - SIDE - 8);
   const y = (/** @type {number} */ share) => 8 + (1 - share) * (HEIGHT - FOOT - 8);
-  const ticks = [0.25, 0.5, 0.75, 1].map((part) => part * far);
+  const step = STEPS.find((each) => (each * unit.si) / far > 1 / MOST_TICKS) ?? STEPS[STEPS.length - 1];
+  const ticks = Array.from({ length: Math.floor(far / unit.si / step) }, (_, i) => (i + 1) * step);
   return html`<svg class="chart" role="img" aria-label="Putts made by distance, beside tour players and 1995; the table below has yours." viewBox="0 0 ${WIDTH} ${HEIGHT}">
     ${[0, 0.5, 1].map((share) => svg`<path class="grid" d="M${SIDE} ${y(share)}H${WIDTH}"></path><text class="small" x="0" y=${y(share) + 4}>${share * 100}</text>`)}
-    ${ticks.map((m) => svg`<text class="small" text-anchor="end" x=${x(m)} y=${HEIGHT - 4}>${number(m / unit.si, 0)} ${unit.unit}</text>`)}
+    ${ticks.map((at) => svg`<path class="grid" d="M${x(at * unit.si)} ${y(0)}v5"></path><text class="small" text-anchor="middle" x=${x(at * unit.si)} y=${HEIGHT - 4}>${at}</text>`)}
+    <text class="small" x="0" y=${HEIGHT - 4}>${unit.unit}</text>
     ${published.map(({ name, shares }) => {
       const inside = shares.filter(([m]) => m <= far);
       const [m, share] = inside[inside.length - 1];
       return svg`<path class=${name === 'tour' ? 'tour' : 'past-tour'} d="M${inside.map(([at, made]) => `${x(at)} ${y(made)}`).join('L')}"></path>
-        <text class="small" x=${x(m) - 24} y=${y(share) - 6}>${name}</text>`;
+        <text class="small" text-anchor=${m < far / 2 ? 'start' : 'end'} x=${x(m)} y=${m < far / 2 ? y(share) - 5 : y(share) + 14}>${name}</text>`;
     })}
     ${make.map(({ from_m, to_m, tries, made, low, high }) => {
       const at = x((from_m + Math.min(to_m, far)) / 2);
@@ -52,18 +56,25 @@ export function makeChart(make, published, settings) {
 const LONG = 0.3;
 const WIDE_DEG = 4;
 
+/** @param {[number, number]} strike */
+const inside = ([deg, part]) => Math.abs(deg) <= WIDE_DEG && Math.abs(part) <= LONG;
+
+/** How many strikes lie outside the picture. @param {[number, number][]} strikes */
+export const offChart = (strikes) => strikes.filter((strike) => !inside(strike)).length;
+
 /**
- * Start and pace of the misses over what a level putt of 3 m takes.
+ * Start and pace of the misses over what a level putt takes.
  * @param {[number, number][]} strikes degrees left, fraction long @param {[number, number, number][]} opening fraction long, degrees right and left
  */
 export function strikeChart(strikes, opening) {
-  const x = (/** @type {number} */ deg) => WIDTH / 2 - (Math.max(-WIDE_DEG, Math.min(WIDE_DEG, deg)) / WIDE_DEG) * (WIDTH / 2 - 8);
-  const y = (/** @type {number} */ part) => HEIGHT / 2 - (Math.max(-LONG, Math.min(LONG, part)) / LONG) * (HEIGHT / 2 - 8);
-  return html`<svg class="chart" role="img" aria-label="Start and pace of ${strikes.length} misses: left and right of the line meant, long above and short below, over what a level 3 m putt takes." viewBox="0 0 ${WIDTH} ${HEIGHT}">
-    <path class="taken" d="M${[...opening.map(([part, right]) => `${x(right)} ${y(part)}`), ...opening.toReversed().map(([part, , left]) => `${x(left)} ${y(part)}`)].join('L')}Z"></path>
+  const x = (/** @type {number} */ deg) => WIDTH / 2 - (deg / WIDE_DEG) * (WIDTH / 2 - 8);
+  const y = (/** @type {number} */ part) => HEIGHT / 2 - (part / LONG) * (HEIGHT / 2 - 8);
+  const taken = [...opening.map(([part, right]) => [right, part]), ...opening.toReversed().map(([part, , left]) => [left, part])];
+  return html`<svg class="chart cut" role="img" aria-label="Start and pace of ${strikes.length} misses: left and right of the line meant, long above and short below, over what a level putt takes; the table below has the numbers." viewBox="0 0 ${WIDTH} ${HEIGHT}">
+    <path class="taken" d="M${taken.map(([deg, part]) => `${x(deg)} ${y(part)}`).join('L')}Z"></path>
     <path class="grid" d="M0 ${HEIGHT / 2}H${WIDTH}M${WIDTH / 2} 0V${HEIGHT}"></path>
-    <text class="small" x="2" y=${HEIGHT / 2 - 4}>${WIDE_DEG}° left</text><text class="small" text-anchor="end" x=${WIDTH - 2} y=${HEIGHT / 2 - 4}>right</text>
-    <text class="small" x=${WIDTH / 2 + 4} y="12">${LONG * 100} % long</text><text class="small" x=${WIDTH / 2 + 4} y=${HEIGHT - 4}>short</text>
-    ${strikes.map(([deg, part]) => svg`<circle class="strike" cx=${x(deg)} cy=${y(part)} r="3.5"></circle>`)}
+    <text class="small" x="2" y=${HEIGHT / 2 - 4}>${WIDE_DEG}° left</text><text class="small" text-anchor="end" x=${WIDTH - 2} y=${HEIGHT / 2 - 4}>${WIDE_DEG}° right</text>
+    <text class="small" x="2" y="12">${LONG * 100}\u00a0% long</text><text class="small" x="2" y=${HEIGHT - 4}>${LONG * 100}\u00a0% short</text>
+    ${strikes.filter(inside).map(([deg, part]) => svg`<circle class="strike" cx=${x(deg)} cy=${y(part)} r="3.5"></circle>`)}
   </svg>`;
 }

@@ -2,6 +2,8 @@
  * @import {App, Feature} from '../../app.js'
  * @import {Entry, PuttEntry} from '../../types.js'
  */
+import { give } from '../../device/share.js';
+import { report } from './report.js';
 import { view } from './view.js';
 
 /** What the engine takes of a putt. Ids stay here: its answer names places in the list. @param {PuttEntry} entry @param {number} i */
@@ -30,7 +32,7 @@ function actions({ store, engine }) {
     try {
       const onShare = (/** @type {number} */ share) => change('share of findings', { share });
       const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: settings.handed }, { signal, onShare });
-      if (value) change('findings', { findings: { entries, value }, share: null });
+      if (value) change('findings', { findings: { entries, value, given: '' }, share: null });
     } catch (error) {
       change('no findings', { unfound: /** @type {Error} */ (error).message, share: null });
     }
@@ -42,6 +44,12 @@ function actions({ store, engine }) {
       store.change('stop findings', { unfound: 'you stopped it.', share: null });
     },
     again: () => void ask(),
+    async give() {
+      const { findings, settings } = store.state;
+      if (!findings) return;
+      const given = await give(new File([report(findings, settings, new Date())], 'borrowline-findings.txt', { type: 'text/plain' }));
+      if (store.state.findings === findings) store.change('give findings', { findings: { ...findings, given } });
+    },
     /** @param {'right' | 'left'} handed */
     setHand: (handed) => store.change('set hand', { settings: { ...store.state.settings, handed } }),
   };

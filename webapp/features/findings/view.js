@@ -1,14 +1,17 @@
-/** @import {State, Point} from '../../types.js' @import {FindingsActions} from './index.js' */
+/**
+ * @import {State} from '../../types.js'
+ * @import {FindingsActions} from './index.js'
+ * @import {Table} from './tables.js'
+ */
 import { html } from 'lit-html';
-import { distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
+import { distanceUnit, smallUnit, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
-import { pad } from '../../parts/pad.js';
-import { costChart, makeChart, strikeChart } from './charts.js';
-import { changeWords, headline, inHundred, leaveWords, NAMES, spreadWords } from './words.js';
+import { outside, pad } from '../../parts/pad.js';
+import { costChart, makeChart, offChart, strikeChart } from './charts.js';
+import { changeTable, costTable, finishTable, makeTable, publishedTable, strikeTable, weekTable } from './tables.js';
+import { headline, leaveWords, madeWords, NAMES, restsOn, signed, SKILLS, spreadWords } from './words.js';
 
-const SKILLS = /** @type {const} */ (['start_line', 'alignment', 'pace', 'reading']);
-const PICTURE_M = 1.5;
-const WEEKS = 12;
+const DRAWN_AS = { tour: 'Dashed, tour', 1995: 'Dotted, 1995' };
 
 /** @param {State} state @param {FindingsActions} act */
 export function view(state, act) {
@@ -18,33 +21,57 @@ export function view(state, act) {
     ${unfound ? html`<div role="alert"><p class="problem">No new findings: ${unfound}</p><button type="button" class="word" @click=${act.again}>Try again</button></div>` : ''}
     ${share === null ? '' : html`<div class="working"><p role="status">Going through the putts</p><button type="button" class="word" @click=${act.stop}>Stop</button>
       <progress aria-label="Putts gone through" .value=${share}></progress></div>`}
-    ${findings ? found(state, findings.value) : unfound ? html`<h1>Findings</h1>` : html`<h1>Findings</h1>${entries === null ? html`<p class="quiet" role="status">Opening the record</p>` : ''}`}
+    ${findings ? found(findings, settings) : html`<h1>Findings</h1>${entries === null && !unfound ? html`<p class="quiet" role="status">Opening the record</p>` : ''}`}
     ${choice({ label: 'You putt', name: 'hand', value: settings.handed, options: [['right', 'right-handed'], ['left', 'left-handed']], onValue: (value) => act.setHand(value === 'left' ? 'left' : 'right') })}
-    <button type="button" class="word" @click=${() => print()}>Print or save this page</button>
+    ${findings ? html`<div class="gives"><button type="button" class="word" @click=${act.give}>Share</button> <button type="button" class="word" @click=${() => print()}>Print or save this page</button>
+      <p class="quiet" role="status">${findings.given}</p></div>` : ''}
   </main>`;
 }
 
-/** @param {string} title @param {string[]} head @param {unknown[][]} rows */
-const table = (title, head, rows) => html`<table><caption>${title}</caption><thead><tr>${head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+/** @param {Table} table */
+const drawn = ({ title, head, rows }) => html`<table><caption>${title}</caption><thead><tr>${head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
   <tbody>${rows.map(([first, ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((value) => html`<td>${value}</td>`)}</tr>`)}</tbody></table>`;
 
-/** @param {State} state @param {import('../../engine/protocol.js').FindingsAnswer} value */
-function found({ settings, putt, entries }, value) {
-  const unit = distanceUnit(settings);
-  const misses = (entries ?? []).flatMap((entry) => (entry.kind === 'putt' && !entry.gone && entry.result !== 'holed' ? [entry.result] : []));
+/** @param {string} name @param {Table} table */
+const folded = (name, table) => html`<details><summary>${name}</summary>${drawn(table)}</details>`;
+
+/** @param {NonNullable<State['findings']>} findings @param {State['settings']} settings */
+function found({ value, entries }, settings) {
+  const putts = entries.flatMap((entry) => (entry.kind === 'putt' && !entry.gone ? [entry] : []));
+  const misses = putts.flatMap(({ result, past_m }) => (result === 'holed' ? [] : [{ ...result, past_m }]));
   return html`<h1>${headline(value.costs)}</h1>
-    <p class="quiet">From the newest ${value.used} putts. Each range holds the truth 19 times in 20.${entries?.some(({ sample }) => sample) ? ' The invented player is among them.' : ''}</p>
-    ${value.costs.length ? html`<section><h2>What it costs</h2>${costChart(value.costs)}
-      ${table('More putts holed in 100 of a fixed set, 1 to 6 m over 2 %, if the fault were gone', ['Fault', 'Putts', 'Range'], value.costs.map(({ skill, putts_per_100, low, high }) => [NAMES[skill], number(putts_per_100, 1), `${number(low, 1)} to ${number(high, 1)}`]))}</section>` : ''}
+    <p class="quiet">${restsOn(value, entries)}</p>
+    ${value.costs.length ? html`<section><h2>What it costs</h2>${costChart(value.costs)}${drawn(costTable(value, settings))}</section>` : ''}
     ${SKILLS.map((name) => html`<section><h2>${NAMES[name]}</h2><p>${value.skills[name].words}</p><p class="quiet">${spreadWords(value.skills[name])}</p></section>`)}
-    ${value.make.length ? html`<section><h2>Putts made</h2>${makeChart(value.make, value.published, settings)}
-      ${table('Putts made by distance', [unit.unit, 'Made', 'Of', 'In 100'], value.make.map(({ from_m, to_m, made, tries, low, high }) => [`${inUnit(from_m, unit)} to ${inUnit(to_m, unit)}`, made, tries, `${inHundred(low)} to ${inHundred(high)}`]))}
-      <p class="quiet">${value.published.map(({ name, source }) => html`${name}: ${source}. `)}</p></section>` : ''}
-    ${misses.length ? html`<section><h2>Where misses stop</h2>${pad({ reach_m: PICTURE_M, putt, finishes: misses, words: `Where ${misses.length} misses stopped round the hole. ${leaveWords(value.leaves, settings)}`, ringWords: (r) => withUnit(r, smallUnit(settings)) })}
-      <p>${leaveWords(value.leaves, settings)}</p></section>
+    ${value.make.length ? html`<section><h2>Putts made</h2>${makeChart(value.make, value.published, settings)}${drawn(makeTable(value.make, settings))}
+      <p class="quiet">Dots are yours, each with its range. ${value.published.map(({ name, source }) => `${DRAWN_AS[name]}: ${source}. `)}</p>
+      ${folded('Tour and 1995 in numbers', publishedTable(value.published, settings))}</section>` : ''}
+    ${misses.length ? html`<section><h2>Where misses stop</h2>${finishes(misses, value, settings)}</section>
       <section><h2>How misses were struck</h2>${strikeChart(value.strikes, value.opening)}
-      <p class="quiet">Start line across, roll upwards. The shape is what a level putt of 3 m takes.</p></section>` : ''}
-    ${value.changes.length ? html`<section><h2>Last four weeks</h2>${table('Before and in the last four weeks', ['', 'Before', 'Now', ''], value.changes.map(changeWords).map(({ what, from, to, verdict }) => [what, from, to, verdict]))}</section>` : ''}
-    ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${table('Putts made, by week', ['Week of', 'Made', 'Of', 'In 100'], value.weeks.slice(-WEEKS).map(({ monday, made, tries, low, high }) => [monday, made, tries, `${inHundred(low)} to ${inHundred(high)}`]))}</section>` : ''}
-    ${value.left_out.length ? html`<p class="quiet">${value.left_out.length} putts say nothing here: ${value.left_out[0].why}.</p>` : ''}`;
+      <p class="quiet">Start line across, roll upwards. The shape is what a level putt of ${withUnit(value.opening_m, distanceUnit(settings))} takes.${beyond(offChart(value.strikes))}</p>
+      ${folded('The strikes in numbers', strikeTable(value.strikes))}</section>` : ''}
+    ${value.changes.length ? html`<section><h2>Last four weeks</h2>${drawn(changeTable(value.changes))}</section>` : ''}
+    ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${drawn(weekTable(value.weeks))}${value.made_change ? html`<p>${madeWords(value.made_change)}</p>` : ''}</section>` : ''}
+    ${value.left_out.length ? html`<p class="quiet">${value.left_out.length} putts say nothing here: ${value.left_out[0].why}.</p>` : ''}
+    <p class="quiet printed">${signed(new Date())}</p>`;
+}
+
+const MOST_DRAWN = 500;
+
+/** @param {number} count */
+const beyond = (count) => (count ? ` ${count} more lie outside the picture.` : '');
+
+/** @param {{x_m: number, y_m: number, past_m: number}[]} misses @param {import('../../engine/protocol.js').FindingsAnswer} value @param {State['settings']} settings */
+function finishes(misses, value, settings) {
+  const shown = misses.slice(0, MOST_DRAWN);
+  const newest = shown.length < misses.length ? ` The newest ${shown.length} are drawn.` : '';
+  const unit = smallUnit(settings);
+  const step_m = unit.unit === 'in' ? 20 * unit.si : 50 * unit.si;
+  const rings_m = [1, 2, 3].map((i) => i * step_m);
+  const reach_m = rings_m[2];
+  const words = leaveWords(value.leaves, settings);
+  const past_m = shown.map((miss) => miss.past_m).sort((a, b) => a - b)[Math.floor(shown.length / 2)];
+  return html`${pad({ reach_m, putt: { past_m }, finishes: shown, words: `Where ${shown.length} misses stopped round the hole. ${words}`, ringWords: (r) => withUnit(r, unit) })}
+    <p>${words}</p><p class="quiet">To scale; the cross is the pace wanted.${newest}${beyond(outside(shown, reach_m))}</p>
+    ${folded('The finishes in numbers', finishTable(shown, rings_m, settings))}`;
 }

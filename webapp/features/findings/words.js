@@ -1,14 +1,22 @@
 /**
  * Findings in the player's words; those of each skill come from the engine.
  * @import {FindingsAnswer, ChangeAnswer, CostAnswer, LeavesAnswer} from '../../engine/protocol.js'
- * @import {Settings} from '../../types.js'
+ * @import {Entry, Settings} from '../../types.js'
  */
-import { number, smallUnit, withUnit } from '../../format.js';
+import { dayWords, number, smallUnit, withUnit } from '../../format.js';
 
+export const SKILLS = /** @type {const} */ (['start_line', 'alignment', 'pace', 'reading']);
 export const NAMES = { alignment: 'How you line up', start_line: 'Start line', pace: 'Pace', reading: 'Reading' };
 
-/** @param {number} share */
-export const inHundred = (share) => number(share * 100, 0);
+/** What stands under a page that is handed on. @param {Date} now */
+export const signed = (now) => `Borrowline, ${dayWords(now)}, for practice. In a round, Rule 4.3a does not allow a device to give you a line.`;
+
+/** @param {number | undefined} share */
+export const inHundred = (share) => (share === undefined ? '–' : number(share * 100, 0));
+
+/** What all of it rests on. @param {FindingsAnswer} value @param {Entry[]} entries */
+export const restsOn = ({ used }, entries) =>
+  `From the newest ${used} putts. Each range holds the truth 19 times in 20.${entries.some(({ sample }) => sample) ? ' The invented player is among them.' : ''}`;
 
 /** @param {CostAnswer[]} costs */
 export function headline(costs) {
@@ -29,17 +37,24 @@ export function leaveWords({ misses, short, short_low, short_high, beyond_m, bey
   return `${counted} Against the pace wanted they stop ${side(beyond_m)}: between ${side(beyond_low_m)} and ${side(beyond_high_m)}.`;
 }
 
+/** @param {NonNullable<FindingsAnswer['made_change']>} change */
+export function madeWords({ before, now, low, high }) {
+  const side = (/** @type {number} */ share) => `${inHundred(Math.abs(share))} ${share < 0 ? 'fewer' : 'more'}`;
+  const verdict = low > 0 || high < 0 ? 'beyond chance' : 'within chance';
+  return `In the last four weeks ${inHundred(now)} in 100 made, before ${inHundred(before)}: ${side(low)} to ${side(high)}, ${verdict}. Distances may differ.`;
+}
+
 /** @param {ChangeAnswer} change */
 export function changeWords({ skill, what, before, now, beyond_chance }) {
-  const [scale, unit] = skill === 'pace' || skill === 'reading' ? [100, ' %'] : [1, '°'];
+  const [scale, unit] = skill === 'pace' || skill === 'reading' ? [100, '\u00a0%'] : [1, '°'];
   const say = (/** @type {number} */ value) => `${number(value * scale, scale === 1 ? 1 : 0)}${unit}`;
-  return { what: `${NAMES[skill]}, ${what === 'bias' ? 'lean' : 'spread'}`, from: say(before), to: say(now), verdict: beyond_chance ? 'changed' : 'within chance' };
+  return [`${NAMES[skill]}, ${what === 'bias' ? 'lean' : 'spread'}`, say(before), say(now), beyond_chance ? 'yes' : 'no'];
 }
 
 /** @param {FindingsAnswer['skills'][keyof FindingsAnswer['skills']]} skill */
 export function spreadWords({ sd, sd_low, sd_high, unit, n }) {
   if (sd === null || sd_low === null || sd_high === null || !n) return '';
-  const [scale, sign, digits] = unit === 'degrees' ? [1, '°', 1] : [100, ' %', 0];
+  const [scale, sign, digits] = unit === 'degrees' ? [1, '°', 1] : [100, '\u00a0%', 0];
   const say = (/** @type {number} */ value) => number(value * scale, digits);
   return `Spread ${say(sd)}${sign}: ${say(sd_low)} to ${say(sd_high)}. From ${n} putts.`;
 }
