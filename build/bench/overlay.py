@@ -25,7 +25,7 @@ TIME = """async () => {
     sighted: { eye: 'standing', standing_m: 1.6, lens_mm: 26, live_mm: 26, roll_deg: 0 },
   };
   const canvas = Object.assign(document.createElement('canvas'), { width: 1200, height: 1600 });
-  const held = { alpha_deg: 0, beta_deg: 68, gamma_deg: 0, screen_deg: 0 };
+  const held = { alpha_deg: 0, beta_deg: 64, gamma_deg: 0, screen_deg: 0 };
   async function time(name, fields, sightings) {
     const taken = [];
     for (const sighting of sightings) {
@@ -38,7 +38,7 @@ TIME = """async () => {
     return taken.slice(10);
   }
   const steps = Array.from({ length: 60 }, (_, i) => i / 600);
-  const photo = { picture, lens_mm: 26, ball: [0.5, 0.7] };
+  const photo = { picture, lens_mm: 26, held, ball: [0.5, 0.7] };
   const live = { width: 1200, height: 1600, ball: { at: [0.5, 0.7], held }, hole: { at: [0.5, 0.4], held } };
   return [
     await time('camera', cameraFields, steps.map(by => ({ photo: { ...photo, hole: [0.5 + by, 0.4] } }))),

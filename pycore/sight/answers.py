@@ -10,6 +10,7 @@ class CameraAnswer(TypedDict):
     """The points in the picture, None where one is not before the lens; how far they may be off, None if anywhere.
 
     ``told_pitch_deg`` is the pitch that was told; far from the one found, it speaks against what else was told.
+    ``height_sd_m`` and ``pitch_sd_deg`` are the deviations that a told height and pitch are taken to have.
     """
 
     points_px: list[Pixel | None]
@@ -17,6 +18,8 @@ class CameraAnswer(TypedDict):
     eye_height_m: float
     pitch_deg: float
     told_pitch_deg: float | None
+    height_sd_m: float
+    pitch_sd_deg: float
     roll_deg: float
     fov_deg: float
 

@@ -1,28 +1,28 @@
-"""The desks of a picture: camera, follow, lens."""
+"""The desks of a picture: camera, marked, follow, lens."""
 
 from collections.abc import Sequence
 from dataclasses import replace
-from math import degrees, inf, radians
+from math import degrees, inf
 from typing import Any
 
 from pycore.desk import Desk
 from pycore.errors import Refusal
-from pycore.sight import answers, lens, pose, requests
+from pycore.sight import answers, doubt, lens, pose, requests
 from pycore.sight.camera import Camera, Pixel, rounded
 from pycore.sight.ground import Ground
-from pycore.sight.held import followed, moved
+from pycore.sight.held import followed
 from pycore.sight.pose import Picture
 from pycore.sight.vectors import Vector
 
 SETTLES = 3  # turns in which the height under a camera is found
 
 
-def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
-    """Where places of the green lie in a photograph of it."""
+def answer_camera(fields: requests.CameraFields | requests.MarkedFields) -> answers.CameraAnswer:
+    """Where places of the green lie in a photograph of it, or in the moving picture as it was touched."""
     ground = fields.ground()
     picture, found = _found(fields.picture(), ground)
     points = _places(fields, ground)
-    error = pose.error(picture, found, points)
+    error = doubt.error(picture, found, points)
     x, y, z = found.place
     return {
         "points_px": _drawn(found, points),
@@ -30,6 +30,8 @@ def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
         "eye_height_m": z - ground.rise(x, y),
         "pitch_deg": degrees(pose.pitch_of(picture, found)),
         "told_pitch_deg": None if picture.pitch is None else degrees(picture.pitch),
+        "height_sd_m": doubt.STATURE,
+        "pitch_sd_deg": degrees(doubt.TURN),
         "roll_deg": degrees(picture.roll),
         "fov_deg": degrees(pose.field_of(picture, found)),
     }
@@ -37,16 +39,10 @@ def answer_camera(fields: requests.CameraFields) -> answers.CameraAnswer:
 
 def answer_follow(fields: requests.FollowFields) -> answers.FollowAnswer:
     """Where places of the green lie in the moving picture, of a phone that is turned but not carried about."""
-    ground, then, now = fields.ground(), fields.hole.held.held(), fields.now.held()
-    size = fields.width_px, fields.height_px
-    middle, field = (size[0] / 2, size[1] / 2), radians(fields.fov_deg)
-    hole = requests.pixel(fields.hole.at_px)
-    known = Picture(size, hole, hole, fields.distance_m, ground.up, then.roll, fields.eye_height_m, None, field, middle)
-    ball = moved(requests.pixel(fields.ball.at_px), known.focal(field), middle, fields.ball.held.held(), then)
-    if ball is None:
-        raise Refusal("no_camera", "ball and hole lie so far apart that no picture has both: stand behind the ball", "hole")
-    _, found = _found(replace(known, ball=ball), ground)
-    return {"points_px": _drawn(followed(found, then, now), _places(fields, ground))}
+    ground = fields.ground()
+    _, found = _found(fields.picture(), ground)
+    now = followed(found, fields.hole.held.held(), fields.now.held())
+    return {"points_px": _drawn(now, _places(fields, ground))}
 
 
 def answer_lens(fields: requests.LensFields) -> answers.LensAnswer:
@@ -54,7 +50,7 @@ def answer_lens(fields: requests.LensFields) -> answers.LensAnswer:
     ends = requests.pixel(fields.ends_px[0]), requests.pixel(fields.ends_px[1])
     size = fields.width_px, fields.height_px
     focal = lens.focal(ends, fields.length_m, fields.distance_m)
-    nearer = focal - lens.focal(((0.0, 0.0), (pose.TOUCH, 0.0)), fields.length_m, fields.distance_m)
+    nearer = focal - lens.focal(((0.0, 0.0), (doubt.TOUCH, 0.0)), fields.length_m, fields.distance_m)
     if nearer <= 0 or not requests.NARROWEST <= degrees(lens.field(size[1], focal)) <= requests.WIDEST:
         raise Refusal(
             "no_lens", "no lens shows it so: check its length and how far off it is, and touch its two ends", "ends_px"
@@ -71,11 +67,11 @@ def _found(picture: Picture, ground: Ground) -> tuple[Picture, Camera]:
     """The camera of a picture, whose height is told over the green under it; and the picture with that over the plane."""
     told = picture.height
     try:
-        found = pose.camera(picture)
+        found = doubt.likeliest(picture)
         if told is not None and not ground.surface.is_plane:
             for _ in range(SETTLES):
                 picture = replace(picture, height=told + ground.rise(found.place[0], found.place[1]))
-                found = pose.camera(picture, found)
+                found = doubt.likeliest(picture, found)
     except pose.Unsolved as why:
         raise Refusal(why.code, why.reason, "hole_px") from None
     return picture, found
@@ -91,12 +87,14 @@ def _drawn(seen: Camera, places: Sequence[Vector]) -> list[Pixel | None]:
 
 DESKS: dict[str, Desk[Any, Any]] = {
     "camera": Desk(requests.CameraFields, answer_camera),
+    "marked": Desk(requests.MarkedFields, answer_camera),
     "follow": Desk(requests.FollowFields, answer_follow),
     "lens": Desk(requests.LensFields, answer_lens),
 }
 
 _HELD = {"alpha_deg": 10, "beta_deg": 70, "gamma_deg": 1}
 _SEEN = {"width_px": 1200, "height_px": 1600, "distance_m": 2.5, "eye_height_m": 1.6, "fov_deg": 66}
+_MARKS = {"ball": {"at_px": [600, 1300], "held": _HELD}, "hole": {"at_px": [640, 700], "held": _HELD}}
 EXAMPLES: list[dict[str, Any]] = [
     {
         "ask": "camera",
@@ -108,14 +106,8 @@ EXAMPLES: list[dict[str, Any]] = [
         "fall_deg": 90,
         "points_m": [[0, 0], [2.5, 0.2]],
     },
-    {
-        "ask": "follow",
-        **_SEEN,
-        "ball": {"at_px": [600, 1300], "held": _HELD},
-        "hole": {"at_px": [640, 700], "held": _HELD},
-        "now": _HELD,
-        "points_m": [[0, 0], [2.5, 0.2]],
-    },
+    {"ask": "marked", **_SEEN, **_MARKS, "points_m": [[0, 0], [2.5, 0.2]]},
+    {"ask": "follow", **_SEEN, **_MARKS, "now": _HELD, "points_m": [[0, 0], [2.5, 0.2]]},
     {
         "ask": "lens",
         "width_px": 1200,

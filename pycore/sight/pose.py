@@ -1,7 +1,7 @@
 """Where the camera stood that took a picture of a putt, from two touches on it and what is known of the camera."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import asin, atan, cos, radians, sin, sqrt, tan
 
 from pycore.roots import zero
@@ -15,10 +15,6 @@ FIELDS = [radians(2 * 1.17**i) for i in range(28)]  # from the longest lens to t
 USUAL_PITCH, USUAL_FIELD = radians(20), radians(65)  # of a phone held upright behind a ball
 EXACT = 1e-12  # rad; how exactly pitch and field are found
 AROUND = 0.1  # rad; a camera that is all but known is looked for so far around first
-TOUCH = 5.0  # px; how far off a finger may be
-STATURE = 0.1  # m; how far off an eye height may be
-LOOKS = 20  # points of a line at which its error is looked at
-
 
 type Seen = Callable[[float], Sighting | None]
 
@@ -79,8 +75,8 @@ class Sighting:
 def camera(picture: Picture, near: Camera | None = None) -> Camera:
     """The camera that took ``picture``; two of its height, pitch and field have to be known.
 
-    Where all three are, the touches decide the pitch: it is what a golfer's phone knows least. Two lenses may see the same
-    from a camera held level; the more usual one is taken. ``near`` is a like camera.
+    Where all three are, pitch is left out (``doubt.likeliest`` weighs it). Two lenses may see the same from a camera held
+    level; the more usual one is taken. ``near`` is a like camera.
 
     Raises
     ------
@@ -104,23 +100,6 @@ def camera(picture: Picture, near: Camera | None = None) -> Camera:
     place = times(-scale, (dot(seen.ball, seen.x), dot(seen.ball, seen.y), dot(seen.ball, seen.z)))
     right, down, forward = zip(seen.x, seen.y, seen.z, strict=True)
     return Camera(picture.focal(field), picture.middle, place, right, down, forward)
-
-
-def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | None:
-    """How far (px) a line through ``points`` may be off if each touch is ``TOUCH`` off and the height ``STATURE``.
-
-    Errors that have nothing to do with each other add in squares. None where so small an error leaves no camera.
-    """
-    looked = [point for point in points[:: max(1, len(points) // LOOKS)] if found.pixel(point)]
-    moved = [_moved(picture, touch, along) for touch in ("ball", "hole") for along in ((TOUCH, 0.0), (0.0, TOUCH))]
-    taller = [] if picture.height is None else [replace(picture, height=picture.height + by) for by in (STATURE, -STATURE)]
-    try:
-        touches = [_shifts(found, camera(each, found), looked) for each in moved]
-        statures = [_shifts(found, camera(each, found), looked) for each in taller]
-    except Unsolved:
-        return None
-    worst = [max(both) for both in zip(*statures, strict=True)] or [0.0] * len(looked)
-    return max((sqrt(sum(each * each for each in at)) for at in zip(*touches, worst, strict=True)), default=0.0)
 
 
 def sighting(picture: Picture, pitch: float, field: float) -> Sighting | None:
@@ -183,15 +162,3 @@ def _sought(picture: Picture, height: float, places: Sequence[float], usual: flo
 def _way(picture: Picture, touch: Pixel, focal: float) -> Vector:
     u, v = picture.middle
     return (touch[0] - u) / focal, (touch[1] - v) / focal, 1.0
-
-
-def _moved(picture: Picture, touch: str, by: Pixel) -> Picture:
-    u, v = picture.ball if touch == "ball" else picture.hole
-    there = (u + by[0], v + by[1])
-    return replace(picture, ball=there) if touch == "ball" else replace(picture, hole=there)
-
-
-def _shifts(found: Camera, other: Camera, points: Sequence[Vector]) -> list[float]:
-    """How far (px) the other camera has each point from where this one has it; endlessly, where it has it not at all."""
-    pixels = [(found.pixel(point), other.pixel(point)) for point in points]
-    return [sqrt((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2) if a and b else float("inf") for a, b in pixels]

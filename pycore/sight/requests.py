@@ -1,6 +1,6 @@
 """What may be asked about the line where the eye has it: the fields, and what each takes."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import radians
 from typing import Annotated, Literal
 
@@ -10,7 +10,7 @@ from pycore.green.surface import Station, Surface
 from pycore.putt.requests import PuttFields, ShapeFields, Stimp
 from pycore.sight.camera import Pixel
 from pycore.sight.ground import Ground
-from pycore.sight.held import Held
+from pycore.sight.held import Held, moved
 from pycore.sight.pose import Picture
 
 Pixels = Annotated[float, Range(1.0, 20_000.0, "px")]
@@ -100,14 +100,31 @@ class MarkFields:
 
 
 @dataclass(frozen=True, kw_only=True)
-class FollowFields(PictureFields):
-    """The moving picture with ball and hole touched on it, and how the phone is held now."""
+class MarkedFields(PictureFields):
+    """The moving picture with ball and hole touched on it."""
 
     ball: MarkFields
     hole: MarkFields
-    now: HeldFields
     eye_height_m: Eye
     fov_deg: FieldOfView
+
+    def picture(self) -> Picture:
+        """The picture as the phone was held when the hole was touched."""
+        then, field = self.hole.held.held(), radians(self.fov_deg)
+        size, middle = (self.width_px, self.height_px), (self.width_px / 2, self.height_px / 2)
+        hole, up = pixel(self.hole.at_px), self.ground().up
+        known = Picture(size, hole, hole, self.distance_m, up, then.roll, self.eye_height_m, then.pitch, field, middle)
+        ball = moved(pixel(self.ball.at_px), known.focal(field), middle, self.ball.held.held(), then)
+        if ball is None:
+            raise Refusal("no_camera", "ball and hole lie so far apart that no picture has both: stand behind the ball", "hole")
+        return replace(known, ball=ball)
+
+
+@dataclass(frozen=True, kw_only=True)
+class FollowFields(MarkedFields):
+    """The same, and how the phone is held now."""
+
+    now: HeldFields
 
 
 @dataclass(frozen=True, kw_only=True)

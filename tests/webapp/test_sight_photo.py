@@ -17,13 +17,23 @@ from bench.photograph import LENS_MM, SIZE, Photograph
 PUTT = {"distance_m": 4.0, "slope_percent": 4.5, "fall_deg": 80.0, "stimp_ft": 11.0, "past_m": 0.3048}
 STATIONS = [{"at_m": 0, "slope_percent": 4, "fall_deg": 80}, {"at_m": 4, "slope_percent": 2, "fall_deg": 120}]
 EXIF_IFD, FOCAL_35MM, ORIENTATION = 0x8769, 0xA405, 0x0112
+PIXELS_WIDE, PIXELS_HIGH = 0xA002, 0xA003
+# As stored, how it lies, what it was taken as, and whether that is another shape; a smaller one was not cropped
+SHAPES = [
+    ((300, 400), 1, (3024, 4032), False),
+    ((400, 300), 6, (4032, 3024), False),
+    ((400, 400), 1, (3024, 4032), True),
+    ((300, 400), 1, (70_000, 52_500), True),
+]
 NEAR_PX = 2  # of the photograph, between the drawn line and where it has to be
 LOOK = "() => document.querySelector('canvas#photo').toDataURL()"
 BROKEN = b"\xff\xd8\xff\xe0 no picture"
 
 
-def save(picture: Image.Image, path: Path, orientation: int = 1) -> Path:
+def save(picture: Image.Image, path: Path, orientation: int = 1, taken: tuple[int, int] | None = None) -> Path:
     exif = Image.Exif()
+    if taken:
+        exif.get_ifd(EXIF_IFD).update(zip((PIXELS_WIDE, PIXELS_HIGH), taken, strict=True))
     exif[ORIENTATION] = orientation
     exif.get_ifd(EXIF_IFD)[FOCAL_35MM] = LENS_MM
     picture.save(path, quality=95, exif=exif)
@@ -72,7 +82,7 @@ def test_the_line_lies_on_the_true_plane_of_the_green(phone: Any, engine: Callab
     touch(page, *green.pixel(0, 0))
     expect(page.get_by_text("Touch the middle of the hole")).to_be_visible()
     touch(page, *green.pixel(PUTT["distance_m"], 0))
-    expect(page.get_by_text("move the line by up to")).to_be_visible()
+    expect(page.get_by_text("Off by up to")).to_be_visible()
     page.wait_for_timeout(300)
     shown = pixels(page)
     read = engine("read", **PUTT)
@@ -95,7 +105,7 @@ def test_a_mark_is_dragged_and_the_line_follows(phone: Any, until: Any, tmp_path
     open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
     touch(page, *green.pixel(0, 0))
     touch(page, *green.pixel(PUTT["distance_m"], 0.3))
-    expect(page.get_by_text("move the line by up to")).to_be_visible()
+    expect(page.get_by_text("Off by up to")).to_be_visible()
     page.wait_for_timeout(300)
     before = page.evaluate(LOOK)
     mark = page.get_by_role("button", name="Mark of the hole")
@@ -126,6 +136,14 @@ def test_what_cannot_be_solved_is_said_in_words(phone: Any, tmp_path: Path) -> N
     expect(page.get_by_role("alert")).to_contain_text("stand behind the ball")
     page.get_by_role("button", name="Mark again").click()
     expect(page.get_by_text("Touch the ball")).to_be_visible()
+
+
+def test_a_cropped_photograph_is_told(phone: Any, tmp_path: Path) -> None:
+    page = phone.ready(putt=PUTT)
+    for i, (stored, orientation, told, cropped) in enumerate(SHAPES):
+        open_photo(page, save(Image.new("RGB", stored), tmp_path / f"shaped-{i}.jpg", orientation, told))
+        expect(page.locator("canvas#photo")).to_be_visible()
+        expect(page.get_by_role("alert").filter(has_text="was cropped")).to_have_count(int(cropped))
 
 
 TURNS = {2: 0, 3: 3, 4: 1, 5: 5, 6: 2, 7: 6, 8: 4}  # Exif orientation to Pillow's transposition that undoes it

@@ -119,8 +119,9 @@ def test_the_line_lies_on_the_green_in_a_photograph(surface, phone, unknown):
 def test_one_plane_would_miss_a_green_of_several_slopes():
     expected = seen(STATIONS, PHONES["upright"], CURVE)
     ends = {"ball_px": expected[0].tolist(), "hole_px": expected[-1].tolist()}
+    roll_deg = ask(ask="camera", **KNOWN, **STATIONS, **ends, held=vars(PHONES["upright"]), points_m=CURVE)["roll_deg"]
     middle = {name: STATIONS["stations"][1][name] for name in ("slope_percent", "fall_deg")}
-    value = ask(ask="camera", **KNOWN, **middle, **ends, held=vars(PHONES["upright"]), points_m=CURVE)
+    value = ask(ask="camera", **KNOWN, **middle, **ends, roll_deg=roll_deg, points_m=CURVE)
     assert np.abs(np.array(value["points_px"]) - expected).max() > 8 * PIXEL
 
 
@@ -136,6 +137,37 @@ def test_the_line_stays_on_the_green_while_the_phone_turns(phone):
     }
     value = ask(ask="follow", **KNOWN, **PLANE, **marks, now=vars(now), points_m=CURVE)
     assert np.abs(np.array(value["points_px"]) - seen(PLANE, now, CURVE)).max() < PIXEL
+
+
+def test_a_moving_picture_takes_the_pitch_in_and_says_how_far_it_may_be_off():
+    """Told a height that is 10 cm too large, by a phone whose pitch is right; without the pitch the line lies farther off."""
+    phone = PHONES["upright"]
+    expected = seen(PLANE, phone, CURVE)
+    touches = {"ball": expected[0].tolist(), "hole": expected[-1].tolist()}
+    marks = {name: {"at_px": at, "held": vars(phone)} for name, at in touches.items()}
+    told = {**KNOWN, **PLANE, "eye_height_m": EYE + 0.1, "points_m": CURVE}
+    followed = ask(ask="follow", **told, **marks, now=vars(phone))
+    marked = ask(ask="marked", **told, **marks)
+    ends = {f"{name}_px": at for name, at in touches.items()}
+    camera = ask(ask="camera", **told, **ends, held=vars(phone))
+    unpitched = ask(ask="camera", **told, **ends, roll_deg=camera["roll_deg"])
+
+    def off(value):
+        return np.abs(np.array(value["points_px"]) - expected).max()
+
+    assert followed["points_px"] == marked["points_px"] == camera["points_px"]
+    assert marked["error_px"] == pytest.approx(camera["error_px"])
+    assert off(followed) < 0.9 * off(unpitched)
+    assert off(followed) < marked["error_px"] < unpitched["error_px"]
+
+
+def test_a_pitch_that_speaks_against_the_rest_is_told_beside_it():
+    phone = PHONES["upright"]
+    expected = seen(PLANE, phone, CURVE)
+    ends = {"ball_px": expected[0].tolist(), "hole_px": expected[-1].tolist()}
+    told = {**KNOWN, **PLANE, **ends, "points_m": CURVE}
+    value = ask(ask="camera", **told, held={**vars(phone), "beta_deg": phone.beta_deg - 10})
+    assert value["told_pitch_deg"] - value["pitch_deg"] == pytest.approx(10, abs=0.3)
 
 
 def test_a_hole_with_the_ball_behind_the_phone_is_refused():

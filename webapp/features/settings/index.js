@@ -1,5 +1,6 @@
 /** @import {App, Feature} from '../../app.js' */
 import { doesNotFit, fromText, unitOf } from '../../format.js';
+import { EYE, enterSighted } from '../../parts/eye.js';
 import { view } from './view.js';
 
 /** What is sensible here; what goes to the engine is checked there too. @type {Record<string, [number, number]>} */
@@ -23,6 +24,8 @@ function actions({ store }) {
       const usual = name === 'stimp_ft' || name === 'past_m' ? { putt: { ...putt, [name]: value } } : {};
       store.change(`set ${name}`, { settings: { ...settings, [name]: value }, problem: null, ...usual });
     },
+    /** @param {keyof typeof EYE} name @param {string} text */
+    enterEye: (name, text) => enterSighted(store, name, EYE[name], text),
   };
 }
 

@@ -5,6 +5,7 @@
 import { html } from 'lit-html';
 import { inUnit, unitOf } from '../../format.js';
 import { choice } from '../../parts/choice.js';
+import { EYE, sightedField } from '../../parts/eye.js';
 import { numberField } from '../../parts/number-field.js';
 
 /** @type {[keyof Settings & string, string, [string, string][]][]} */
@@ -23,8 +24,16 @@ const NUMBERS = [
   ['past_m', 'Usual pace past the hole', 'How far a miss should run on. Also sets the putt in hand.'],
 ];
 
+/** @type {[keyof typeof EYE, string][]} */
+const EYES = [
+  ['standing_m', 'Over the green, as you hold the phone to look through it.'],
+  ['crouching_m', ''],
+  ['back_m', 'From where you look along the line.'],
+];
+
 /** @param {State} state @param {SettingsActions} act */
-export function view({ settings, problem }, act) {
+export function view(state, act) {
+  const { settings, problem } = state;
   return html`<main class="page">
     <h1>Settings</h1>
     ${CHOICES.map(([name, label, options]) => choice({ label, name, value: String(settings[name]), options, onValue: (value) => act.choose(name, value) }))}
@@ -33,7 +42,7 @@ export function view({ settings, problem }, act) {
       const unit = unitOf(name, settings);
       const mine = problem?.field === name ? problem : null;
       return numberField({ name, label, hint, unit: unit.unit, value: mine?.text ?? inUnit(settings[name], unit), message: mine?.message, onText: (text) => act.enter(name, label, text) });
-    })}</div>
+    })}${EYES.map(([name, hint]) => sightedField(state, name, { ...EYE[name], hint }, (text) => act.enterEye(name, text)))}</div>
     <a class="word" href="#about">About Borrowline</a>
   </main>`;
 }

@@ -3,10 +3,11 @@
  * @import {App} from '../../app.js'
  * @import {Mark, Share, Sighted, Sighting} from '../../types.js'
  */
-import { lensOf } from '../../device/exif.js';
-import { openPicture } from '../../device/picture.js';
+import { toldBy } from '../../device/exif.js';
+import { isCropped, openPicture } from '../../device/picture.js';
 import { give } from '../../device/share.js';
-import { doesNotFit, fromText, number } from '../../format.js';
+import { number } from '../../format.js';
+import { enterSighted } from '../../parts/eye.js';
 import { FIELDS } from './fields.js';
 import { UNMARKED } from './idle.js';
 import { addressOf } from './link.js';
@@ -21,7 +22,7 @@ export function actions({ store, engine }) {
   const set = (action, patch) => store.change(action, { sighting: { ...store.state.sighting, ...patch }, problem: null });
 
   /** The answers without those that a picture got. */
-  const unseen = () => ({ ...store.state.sighting.answers, camera: undefined, follow: undefined, lens: undefined });
+  const unseen = () => ({ ...store.state.sighting.answers, camera: undefined, marked: undefined, follow: undefined, lens: undefined });
 
   return {
     ...liveActions(store, set, unseen),
@@ -36,15 +37,7 @@ export function actions({ store, engine }) {
     /** @param {Sighting['size']} size */
     sized: (size) => set('size view', { size }),
     /** @param {keyof typeof FIELDS} name @param {string} text */
-    enter(name, text) {
-      const { settings, sighted } = store.state;
-      const { label, unit, low, high } = FIELDS[name];
-      const said = unit(settings);
-      const value = fromText(text, said);
-      if (!(value >= low - 1e-9 && value <= high + 1e-9))
-        return store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, said) } });
-      store.change(`enter ${name}`, { sighted: { ...sighted, [name]: value }, problem: null });
-    },
+    enter: (name, text) => enterSighted(store, name, FIELDS[name], text),
     /** The ramp as if it lost nothing. */
     forgetTrial: () => store.change('forget trial', { sighted: { ...store.state.sighted, height_m: null, rolled_m: null }, problem: null }),
 
@@ -52,8 +45,8 @@ export function actions({ store, engine }) {
     async choosePhoto(file) {
       set('open photo', { photoProblem: '', told: 'Opening the photograph' });
       try {
-        const [picture, lens_mm] = await Promise.all([openPicture(file), lensOf(file)]);
-        set('photo', { photo: { ...UNMARKED, picture, lens_mm, live: false, held: null }, told: '' });
+        const [picture, { lens_mm, size }] = await Promise.all([openPicture(file), toldBy(file)]);
+        set('photo', { photo: { ...UNMARKED, picture, lens_mm, cropped: isCropped(picture, size), live: false, held: null }, told: '' });
       } catch {
         set('no photo', { photoProblem: `“${file.name}” is no picture that this phone can open. Another one will do, as JPEG or PNG.`, told: '' });
       }

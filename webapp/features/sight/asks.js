@@ -20,11 +20,12 @@ const ENOUGH = 40;
 /** @type {Question<keyof Seen>[]} */
 const QUESTIONS = [
   { part: 'view', name: 'view', fields: ({ putt, sighted, sighting: { stand, size } }) =>
-    ({ ...putt, stand, eye_height_m: sighted[`${sighted.eye}_m`], back_m: sighted.back_m, width_px: size.width, height_px: size.height }) },
+    size.width ? { ...putt, stand, eye_height_m: sighted[`${sighted.eye}_m`], back_m: sighted.back_m, width_px: size.width, height_px: size.height } : null },
   { part: 'chalk', name: 'chalk', fields: ({ putt, settings }) => ({ ...putt, every_m: chalkStep(settings).si }) },
   { part: 'ramp', name: 'ramp', fields: ({ read, putt, sighted: { height_m, rolled_m } }) =>
     read?.putt === putt ? { launch_mps: read.value.launch_mps, stimp_ft: putt.stimp_ft, ...(height_m !== null && rolled_m !== null && { trial: { height_m, rolled_m } }) } : null },
   { part: 'photo', name: 'camera', fields: cameraFields },
+  { part: 'photo', name: 'marked', fields: markedFields },
   { part: 'photo', name: 'follow', fields: followFields },
   { part: 'photo', name: 'lens', fields: lensFields },
 ];
@@ -76,16 +77,23 @@ export function cameraFields(state) {
   };
 }
 
-/** @param {State} state */
-export function followFields(state) {
+/** The same as long as the marks are: how far the line may be off is worked out once, not with every turn. @param {State} state */
+function markedFields(state) {
   const { sighted, sighting: { live } } = state;
   const green = live && pictured(state, live);
-  if (!live?.held || !live.ball || !live.hole || !green) return null;
+  if (!live?.ball || !live.hole || !green) return null;
   return {
-    ...green, fov_deg: fieldOfView(sighted.live_mm, live), now: live.held,
+    ...green, fov_deg: fieldOfView(sighted.live_mm, live),
     ball: { at_px: pixel(live.ball.at, green), held: live.ball.held },
     hole: { at_px: pixel(live.hole.at, green), held: live.hole.held },
   };
+}
+
+/** @param {State} state */
+export function followFields(state) {
+  const marked = markedFields(state);
+  const now = state.sighting.live?.held;
+  return marked && now ? { ...marked, now } : null;
 }
 
 /** @param {State} state */

@@ -6,8 +6,8 @@
 import { html, nothing, svg } from 'lit-html';
 import { distanceUnit, percent, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
+import { measured, small } from '../../parts/eye.js';
 import { pathAfter, pathUntil } from '../../parts/picture/frame.js';
-import { entry } from './entry.js';
 import { rollBalls } from './roll.js';
 
 /** @type {[string, string][]} */
@@ -27,9 +27,9 @@ function stroke([[x0, y0], [x1, y1]]) {
   return `M${(x0 + ax).toFixed(1)} ${(y0 + ay).toFixed(1)}L${(x0 - ax).toFixed(1)} ${(y0 - ay).toFixed(1)}L${x1.toFixed(1)} ${y1.toFixed(1)}Z`;
 }
 
-/** @param {Seen['view']} seen @param {{width: number, height: number}} size @param {string} words */
-function drawing(seen, { width, height }, words) {
-  const { chosen, high, low, time_s, hole, flag, spot, apex, horizon_px } = seen;
+/** @param {Seen['view']} seen @param {string} words */
+function drawing(seen, words) {
+  const { asked: { width_px: width, height_px: height }, chosen, high, low, time_s, hole, flag, spot, apex, horizon_px } = seen;
   const ball = chosen[0];
   const at = { x: hole.reduce((sum, [u]) => sum + u, 0) / hole.length, y: hole.reduce((sum, [, v]) => sum + v, 0) / hole.length };
   const wide = Math.max(...hole.map(([u]) => u)) - at.x;
@@ -57,15 +57,15 @@ function drawing(seen, { width, height }, words) {
   </svg>`;
 }
 
-/** @type {{seen: Seen['view'], size: State['sighting']['size'], shown: unknown} | undefined} */
+/** @type {{seen: Seen['view'], shown: unknown} | undefined} */
 let last;
 
 /** Drawn anew only when it has changed, so that nothing else on the screen stops a rolling ball. @param {Seen['view']} seen @param {State} state */
-function kept(seen, { sighting: { size }, settings, window }) {
-  if (last?.seen !== seen || last.size !== size) {
+function kept(seen, { settings, window }) {
+  if (last?.seen !== seen) {
     const from = STANDS.find(([stand]) => stand === seen.asked.stand)?.[1];
     const odds = window ? ` Make ${percent(window.value.make_probability)}.` : '';
-    last = { seen, size, shown: drawing(seen, size, `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, distanceUnit({ ...settings, distance: 'm' }))}.${odds}`) };
+    last = { seen, shown: drawing(seen, `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, distanceUnit({ ...settings, distance: 'm' }))}.${odds}`) };
   }
   return last.shown;
 }
@@ -85,5 +85,5 @@ export function eye(state, act) {
     ${choice({ label: 'Seen from', name: 'stand', value: stand, options: STANDS, onValue: (value) => act.standAt(/** @type {any} */ (value)) })}
     ${choice({ label: 'Eye', name: 'eye', value: sighted.eye, options: EYES, onValue: (value) => act.hold(/** @type {any} */ (value)) })}
     ${choice({ label: 'Sound of the roll', name: 'sound', value: sound ? 'on' : 'off', options: [['on', 'on'], ['off', 'off']], onValue: (value) => act.hear(value === 'on') })}
-    <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${entry(state, act, 'back_m')}</div>`;
+    <a class="word" href="#settings">Eye ${withUnit(sighted[`${sighted.eye}_m`], small(settings))} high, ${withUnit(sighted.back_m, measured(settings))} back</a>`;
 }

@@ -4,7 +4,7 @@
 export const UNSEEN = {
   part: 'view',
   stand: 'ball',
-  size: { width: 390, height: 400 },
+  size: { width: 0, height: 0 }, // until the stage has one
   sound: true,
   photo: null,
   live: null,

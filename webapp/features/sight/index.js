@@ -3,6 +3,7 @@ import { actions } from './actions.js';
 import { keepSeen } from './asks.js';
 import { puttIn } from './link.js';
 import { paint } from './overlay.js';
+import { rollOn } from './roll.js';
 import { view } from './view.js';
 
 /** @param {App} app @returns {Feature} */
@@ -36,7 +37,9 @@ export function sight(app) {
     label: 'Line',
     view: () => view(app.store.state, act),
     drawn(root) {
-      paint(root, app.store.state);
+      const { state } = app.store;
+      paint(root, state);
+      if (state.sighting.answers.view) rollOn(state.sighting.answers.view);
       const stage = root.querySelector('.eye-stage');
       if (stage === observed) return;
       observed = stage;

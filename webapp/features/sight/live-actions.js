@@ -64,7 +64,7 @@ export function liveActions(store, set, unseen) {
       const [ball, hole] = marks.map(([x, y]) => /** @type {Share} */ ([x, y * (live.width / live.height)]));
       const inside = ball && hole && [...ball, ...hole].every((share) => share >= 0 && share <= 1);
       closeLive();
-      set('take picture', { photo: { ...UNMARKED, picture, lens_mm: null, live: true, held: live.held, ...(inside ? { ball, hole } : {}) } });
+      set('take picture', { photo: { ...UNMARKED, picture, lens_mm: null, cropped: false, live: true, held: live.held, ...(inside ? { ball, hole } : {}) } });
     },
     closeLive,
   };

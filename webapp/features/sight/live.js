@@ -4,6 +4,7 @@
  * @import {SightActions} from './actions.js'
  */
 import { html } from 'lit-html';
+import { against, doubts } from './doubts.js';
 import { entry } from './entry.js';
 import { cameraHeld } from './held.js';
 
@@ -13,12 +14,12 @@ function words({ width, held, ball, hole }, measuring) {
   if (measuring) return 'Have both ends of it in the picture, then take it';
   if (!held) return 'This phone does not tell how it is turned, so the line cannot follow. Take the picture and mark it there';
   if (!ball) return 'Stand still. Touch the ball, where it meets the grass';
-  return hole ? 'Look along the line. Do not step aside: mark again if you do' : 'Touch the middle of the hole';
+  return hole ? 'Stand still, or mark again' : 'Touch the middle of the hole';
 }
 
 /** @param {State} state @param {Live} live @param {SightActions} act */
 export function moving(state, live, act) {
-  const { sighting: { refusals, measuring } } = state;
+  const { sighting: { answers: { marked }, refusals, measuring } } = state;
   const sized = (/** @type {Event} */ event) => {
     const { videoWidth, videoHeight } = /** @type {HTMLVideoElement} */ (event.target);
     if (videoWidth && (videoWidth !== live.width || videoHeight !== live.height)) act.sizeLive(videoWidth, videoHeight);
@@ -31,11 +32,13 @@ export function moving(state, live, act) {
     const video = /** @type {HTMLVideoElement | null} */ (document.querySelector('.photo video'));
     if (video) act.takeLive(video);
   };
-  return html`<p class="say" role="status">${words(live, measuring)}</p>
-    <div class="photo" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
-      <canvas class="over-video" width=${live.width} height=${live.height} aria-hidden="true"></canvas></div>
+  const told = live.hole && !refusals.follow ? marked : undefined;
+  return html`<div class="guide"><p class="say" role="status">${words(live, measuring)}</p>${told ? doubts(told) : ''}</div>
+    <div class="photo moving" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
+      <canvas class="over-video" width=${live.width || 900} height=${live.height || 1200} aria-hidden="true"></canvas></div>
     ${live.hole && refusals.follow ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.follow}.</p>` : ''}
     <button type="button" class="sight-go" @click=${take}>Take this picture</button>
+    ${told ? against(told) : ''}
     <div class="does">${live.ball ? html`<button type="button" class="word" @click=${act.liveAgain}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.closeLive}>Close the camera</button></div>
     ${measuring ? '' : html`${cameraHeld(state, act)}<div class="fields two">${entry(state, act, state.sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${entry(state, act, 'live_mm')}</div>`}`;
 }

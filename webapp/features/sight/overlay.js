@@ -35,11 +35,11 @@ export function placed(state, answer, width) {
   let from = 0;
   /** @param {unknown[]} line @returns {Pixel[]} */
   const next = (line) => answer.points_px.slice(from, (from += line.length)).flatMap((pixel) => (pixel ? [/** @type {Pixel} */ ([pixel[0] * scale, pixel[1] * scale])] : []));
-  return { chosen: next(lines.chosen), high: next(lines.high), low: next(lines.low), spot: next(lines.spot)[0], marks: next(lines.marks), off: ('error_px' in answer && answer.error_px ? answer.error_px : 0) * scale };
+  return { chosen: next(lines.chosen), high: next(lines.high), low: next(lines.low), spot: next(lines.spot)[0], marks: next(lines.marks) };
 }
 
-/** @param {CanvasRenderingContext2D} pen @param {NonNullable<ReturnType<typeof placed>>} lines */
-function inked(pen, { chosen, high, low, spot, marks, off }) {
+/** @param {CanvasRenderingContext2D} pen @param {NonNullable<ReturnType<typeof placed>>} lines @param {number} off how far they may be off */
+function inked(pen, { chosen, high, low, spot, marks }, off) {
   const thin = pen.canvas.width * THIN;
   pen.lineCap = 'round';
   pen.lineJoin = 'round';
@@ -76,7 +76,8 @@ export function draw(canvas, state) {
   if (measuring && photo?.end && photo.other) trace(pen, [photo.end, photo.other].map(([x, y]) => [x * width, y * height]), width * THIN, LINE);
   const marked = photo ? !measuring && photo.ball && photo.hole && !refusals.camera : live?.ball && live.hole && !refusals.follow;
   const lines = marked ? placed(state, photo ? answers.camera : answers.follow, width) : null;
-  if (lines) inked(pen, lines);
+  const told = photo ? answers.camera : answers.marked;
+  if (lines) inked(pen, lines, told ? ((told.error_px ?? 0) * width) / told.asked.width_px : 0);
 }
 
 /** @type {[HTMLCanvasElement, State['sighting'], unknown, unknown] | undefined} */

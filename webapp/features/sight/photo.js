@@ -6,14 +6,13 @@
 import { html, nothing } from 'lit-html';
 import { number } from '../../format.js';
 import { grip } from '../../parts/grip.js';
+import { against, causes, doubts } from './doubts.js';
 import { entry } from './entry.js';
 import { cameraHeld } from './held.js';
 import { howToMeasure, lenses, measured } from './lens.js';
 import { moving } from './live.js';
 
 const STEP = 1 / 390;
-/** A phone knows its pitch to a degree; what is farther off has another cause. */
-const AGREES_DEG = 3;
 /** @type {Record<string, [number, number]>} */
 const KEYS = { ArrowLeft: [-STEP, 0], ArrowRight: [STEP, 0], ArrowUp: [0, -STEP], ArrowDown: [0, STEP] };
 
@@ -30,7 +29,8 @@ export function photo(state, act) {
   const { sighting: { photo: held, live, measuring, photoProblem } } = state;
   const problem = photoProblem ? html`<p class="problem" role="alert">${photoProblem}</p>` : '';
   if (live) return moving(state, live, act);
-  if (held) return html`${problem}${board(held, measuring, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
+  const cropped = held?.cropped ? html`<p class="problem" role="alert">This picture was cropped: the line can be off. Take it anew or choose the original.</p>` : '';
+  if (held) return html`${problem}${cropped}${board(state, held, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
   return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture, and not cropped. It stays on this phone.</p>`}
     <button type="button" class="sight-go" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
     ${measuring ? '' : lenses(state, act)}`;
@@ -44,8 +44,8 @@ const MARKS = {
   other: { ask: 'Touch its other end', name: 'the other end' },
 };
 
-/** The photograph, with its marks on it. @param {Photo} held @param {boolean} measuring @param {SightActions} act */
-function board(held, measuring, act) {
+/** The photograph, with its marks on it. @param {State} state @param {Photo} held @param {SightActions} act */
+function board({ sighting: { measuring, answers: { camera }, refusals } }, held, act) {
   const { picture } = held;
   /** @type {Mark[]} */
   const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
@@ -55,7 +55,8 @@ function board(held, measuring, act) {
     const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
     act.mark(next, [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
   };
-  return html`<p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>
+  const seen = next || measuring || refusals.camera ? undefined : camera;
+  return html`<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen) : ''}</div>
     <div class="photo" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
       ${marks.map((name) => { const at = held[name]; return at ? mark(name, at, act) : ''; })}</div>`;
 }
@@ -83,13 +84,9 @@ function mark(name, at, act) {
 function below(state, held, act) {
   const { sighting: { answers: { camera }, refusals }, sighted } = state;
   const done = held.ball && held.hole;
-  const off = camera?.error_px;
-  const steeper = camera && camera.told_pitch_deg !== null ? camera.told_pitch_deg - camera.pitch_deg : 0;
   return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.camera}.</p>` : ''}
     ${done && camera && !refusals.camera
-      ? html`<p class="quiet">${off === null || off === undefined ? 'A finger 5 px off would change everything here: stand farther back.' : `A finger 5 px off and an eye 10 cm off move the line by up to ${number((off / camera.asked.width_px) * 100, 1)} % of the picture’s width: the ring about the aim.`}</p>
-        ${Math.abs(steeper) > AGREES_DEG ? html`<p class="problem">The phone was held ${number(Math.abs(steeper), 0)}° ${steeper > 0 ? 'steeper' : 'flatter'} than the marks say: check the putt’s length, the eye’s height and the lens.</p>` : ''}
-        <button type="button" class="sight-go" @click=${act.givePhoto}>Save or share the picture</button>` : nothing}
+      ? html`<button type="button" class="sight-go" @click=${act.givePhoto}>Save or share the picture</button>${against(camera)}${causes(camera, state.settings)}` : nothing}
     <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
     ${cameraHeld(state, act)}
     <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}

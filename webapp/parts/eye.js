@@ -1,0 +1,40 @@
+/**
+ * Where the eye is: numbers that the line's screen draws by and the settings keep, each with its words and its range in SI;
+ * and how such a number is typed.
+ * @import {Settings, Sighted, State} from '../types.js'
+ * @import {Store} from '../store.js'
+ * @import {Unit} from '../format.js'
+ * @typedef {{label: string, unit: (settings: Settings) => Unit, low: number, high: number, hint?: string}} Field
+ * @typedef {Exclude<keyof Sighted, 'eye' | 'lens_date' | 'live_date'>} FieldName
+ */
+import { distanceUnit, doesNotFit, fromText, inUnit, smallUnit } from '../format.js';
+import { numberField } from './number-field.js';
+
+/** @param {Settings} settings */
+export const small = (settings) => ({ ...smallUnit(settings), digits: 1 });
+/** A pace is too coarse for these. @param {Settings} settings */
+export const measured = (settings) => distanceUnit(settings.distance === 'paces' ? { ...settings, distance: 'ft' } : settings);
+
+/** @satisfies {Partial<Record<FieldName, Field>>} */
+export const EYE = {
+  standing_m: { label: 'Eye, standing', unit: small, low: 0.2, high: 3 },
+  crouching_m: { label: 'Eye, crouching', unit: small, low: 0.2, high: 3 },
+  back_m: { label: 'Eye behind ball or hole', unit: measured, low: 0.3, high: 10 },
+};
+
+/** @param {Pick<State, 'sighted' | 'settings' | 'problem'>} state @param {FieldName} name @param {Field} field @param {(text: string) => void} onText */
+export function sightedField({ sighted, settings, problem }, name, { label, unit, hint }, onText) {
+  const mine = problem?.field === name ? problem : null;
+  const said = unit(settings);
+  const value = sighted[name];
+  return numberField({ name, label, hint, unit: said.unit, value: mine?.text ?? (value === null ? '' : inUnit(value, said)), message: mine?.message, onText });
+}
+
+/** Kept, or refused in words. @param {Store} store @param {FieldName} name @param {Field} field @param {string} text */
+export function enterSighted(store, name, { label, unit, low, high }, text) {
+  const { settings, sighted } = store.state;
+  const said = unit(settings);
+  const value = fromText(text, said);
+  if (value >= low - 1e-9 && value <= high + 1e-9) store.change(`enter ${name}`, { sighted: { ...sighted, [name]: value }, problem: null });
+  else store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, said) } });
+}
