@@ -5,36 +5,63 @@
  */
 import { html } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
+import { dayWords } from '../../format.js';
 import { choice } from '../../parts/choice.js';
-import { dayWords, entryWords } from './words.js';
+import { numberField } from '../../parts/number-field.js';
+import { entryUnit } from './actions.js';
+import { placeField } from './place.js';
+import { entryWords } from './words.js';
 
 const ROW_PX = 64; // as in notes.css
-const STEP = 20; // rows, after which others are drawn
-const DRAWN = 4 * STEP;
+const BLOCK = 20; // rows, drawn together
+const DRAWN = 4; // blocks
 
 /** @type {[string, string][]} */
-const WHAT = [['', 'all'], ['holed', 'holed'], ['missed', 'missed'], ['note', 'notes'], ['gone', 'deleted']];
+const WHAT = [['', 'all'], ['holed', 'holed'], ['missed', 'missed'], ['note', 'notes'], ['drill', 'drills'], ['gone', 'deleted']];
 
 /** @param {Entry} entry @param {State['noting']['only']} only */
-function fits(entry, { place, what }) {
-  if (place && entry.place !== place) return false;
+function fits(entry, { place, day, what }) {
+  if ((place && entry.place !== place) || (day && dayWords(entry.at) !== day)) return false;
   if (what === 'gone' || entry.gone) return what === 'gone' && entry.gone === true;
   if (!what) return true;
-  if (entry.kind === 'note') return what === 'note';
+  if (entry.kind !== 'putt') return what === entry.kind;
   return what === (entry.result === 'holed' ? 'holed' : 'missed');
 }
 
-/** Only the rows in sight and some around them: twenty thousand scroll as forty do. @param {Entry[]} found @param {{from: number, settings: State['settings']}} state @param {NoteActions} act */
+/**
+ * Where and when there are entries, and which are asked for. Kept until one of both changes: with each row that is scrolled
+ * thousands need not be gone through.
+ * @type {{entries: Entry[], only: State['noting']['only'], places: string[], days: string[], living: number, found: Entry[]} | undefined}
+ */
+let last;
+
+/** @param {Entry[]} entries @param {State['noting']['only']} only */
+function sought(entries, only) {
+  if (last?.entries !== entries) {
+    const places = [...new Set(entries.map(({ place }) => place).filter(Boolean))].sort();
+    const days = [...new Set(entries.map(({ at }) => dayWords(at)))];
+    last = { entries, only, places, days, living: entries.filter(({ gone }) => !gone).length, found: entries.filter((entry) => fits(entry, only)) };
+  } else if (last.only !== only) last = { ...last, only, found: entries.filter((entry) => fits(entry, only)) };
+  return last;
+}
+
+/**
+ * Only the blocks in sight and some around them: twenty thousand rows scroll as forty do. A block that is left behind goes to
+ * the other end with new words in its rows, so nothing is made or thrown away, and a row in sight keeps the focus.
+ * @param {Entry[]} found @param {{from: number, settings: State['settings']}} state @param {NoteActions} act
+ */
 function rows(found, { from, settings }, act) {
-  const first = Math.max(0, Math.min(from, found.length - DRAWN));
-  const drawn = found.slice(first, first + DRAWN);
-  const [above, below] = [first, found.length - first - drawn.length].map((left) => `${left * ROW_PX}px`);
-  return html`<ul class="entries" .style=${`padding-block: ${above} ${below}`}>${repeat(drawn, ({ id }) => id,
-    (entry, i) => html`<li aria-setsize=${found.length} aria-posinset=${first + i + 1}><button type="button" class="entry" @click=${() => act.edit(entry.id)}>
-      <span class="entry-what">${entryWords(entry, settings)}</span>
-      <span class="quiet">${entry.sample ? 'Invented · ' : ''}${dayWords(entry.at)}${entry.place ? ` · ${entry.place}` : ''}</span>
+  const count = Math.ceil(found.length / BLOCK);
+  const first = Math.max(0, Math.min(from / BLOCK, count - DRAWN));
+  const places = Array.from({ length: Math.min(count, DRAWN) }, (_, i) => first + i);
+  const [above, below] = [first * BLOCK, Math.max(0, found.length - (first + DRAWN) * BLOCK)].map((left) => `${left * ROW_PX}px`);
+  const block = (/** @type {number} */ place) => found.slice(place * BLOCK, (place + 1) * BLOCK).map(
+    (entry, i) => html`<li aria-setsize=${found.length} aria-posinset=${place * BLOCK + i + 1}><button type="button" class="entry" @click=${() => act.edit(entry.id)}>
+      <span class="entry-what" .textContent=${entryWords(entry, settings)}></span>
+      <span class="quiet" .textContent=${[entry.sample ? 'Invented' : '', dayWords(entry.at), entry.place].filter(Boolean).join(' · ')}></span>
     </button></li>`,
-  )}</ul>`;
+  );
+  return html`<ul class="entries" .style=${`padding-block: ${above} ${below}`}>${repeat(places, (place) => place % DRAWN, block)}</ul>`;
 }
 
 /** The first row to draw for where the page is scrolled to. @param {HTMLElement} page */
@@ -42,27 +69,40 @@ export function rowAt(page) {
   const list = page.querySelector('.entries');
   if (!list) return 0;
   const above = page.getBoundingClientRect().top - list.getBoundingClientRect().top;
-  return Math.max(0, Math.floor(above / ROW_PX / STEP) * STEP - STEP);
+  return Math.max(0, Math.floor(above / ROW_PX / BLOCK) - 1) * BLOCK;
 }
 
 /** @param {State} state @param {NoteActions} act */
-export function list({ entries, noting, settings }, act) {
-  const places = [...new Set((entries ?? []).map(({ place }) => place).filter(Boolean))].sort();
-  const found = (entries ?? []).filter((entry) => fits(entry, noting.only));
-  return html`
-    <h1>Notes</h1>
-    <form class="note" @submit=${(/** @type {SubmitEvent} */ event) => {
-      event.preventDefault();
-      const form = /** @type {HTMLFormElement} */ (event.target);
-      void act.note(/** @type {HTMLTextAreaElement} */ (form.elements.namedItem('text')).value).then(() => form.reset());
-    }}>
-      <label for="note-text">Note</label>
-      <textarea id="note-text" name="text" rows="3" maxlength="4000" placeholder="Weather, greens, a feel"></textarea>
-      <button type="submit" class="word">Keep it</button>
-    </form>
-    ${choice({ label: 'Show', name: 'what', value: noting.only.what, options: WHAT, onValue: (what) => act.filter({ what: /** @type {State['noting']['only']['what']} */ (what) }) })}
-    ${places.length ? html`<label class="pick-place">Place <select @change=${(/** @type {Event} */ event) => act.filter({ place: /** @type {HTMLSelectElement} */ (event.target).value })}>
-      <option value="">everywhere</option>${places.map((place) => html`<option .selected=${place === noting.only.place}>${place}</option>`)}</select></label>` : ''}
-    <p class="quiet" role="status">${found.length} of ${(entries ?? []).filter(({ gone }) => !gone).length}</p>
-    ${rows(found, { from: noting.from, settings }, act)}`;
+function writing(state, act) {
+  const { settings, problem } = state;
+  const mine = problem?.field === 'note-speed' ? problem : null;
+  const keep = (/** @type {SubmitEvent} */ event) => {
+    event.preventDefault();
+    const form = /** @type {HTMLFormElement} */ (event.target);
+    const [text, weather, speed] = ['text', 'weather', 'note-speed'].map((name) => /** @type {HTMLInputElement} */ (form.elements.namedItem(name)).value);
+    void act.note({ text, weather, speed }).then((kept) => kept && form.reset());
+  };
+  return html`<form class="note" @submit=${keep}>
+    <h1><label for="note-text">Note</label></h1>
+    <textarea id="note-text" name="text" rows="2" maxlength="4000"></textarea>
+    <div class="fields pairs"><label class="text-field">Weather<input name="weather" autocomplete="off" maxlength="200"></label>
+      ${numberField({ name: 'note-speed', label: 'Green speed', unit: entryUnit('stimp_ft', settings).unit, value: mine?.text ?? '', message: mine?.message, onText: () => {} })}</div>
+    ${placeField(state, act)}
+    <button type="submit" class="word">Keep it</button>
+  </form>`;
+}
+
+/** @param {'place' | 'day'} name @param {string} label @param {string} all @param {string[]} options @param {State['noting']['only']} only @param {NoteActions} act */
+const select = (name, label, all, options, only, act) => html`<div class="pick-one"><label for="only-${name}">${label}</label><select id="only-${name}" @change=${(/** @type {Event} */ event) => act.filter({ [name]: /** @type {HTMLSelectElement} */ (event.target).value })}>
+  <option value="">${all}</option>${options.map((option) => html`<option .selected=${option === only[name]}>${option}</option>`)}</select></div>`;
+
+/** @param {State} state @param {NoteActions} act */
+export function list(state, act) {
+  const { entries, noting: { only, from }, settings } = state;
+  const { places, days, living, found } = sought(entries ?? [], only);
+  return html`${writing(state, act)}
+    ${choice({ label: 'Show', name: 'what', value: only.what, options: WHAT, onValue: (what) => act.filter({ what: /** @type {State['noting']['only']['what']} */ (what) }) })}
+    <div class="fields pairs">${select('place', 'Where', 'everywhere', places, only, act)} ${select('day', 'When', 'every day', days, only, act)}</div>
+    <p class="quiet" role="status">${found.length} of ${living}</p>
+    ${rows(found, { from, settings }, act)}`;
 }
