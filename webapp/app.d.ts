@@ -1,10 +1,12 @@
 import type { Engine } from './engine/client.js';
+import type { Records } from './records/record.js';
 import type { Store } from './store.js';
 
 /** What a feature is made from. */
 export interface App {
   store: Store;
   engine: Pick<Engine, 'ask' | 'latest'>;
+  record: Records;
 }
 
 /** A feature: a screen, and its word in the bottom row, or the feature within which it is found. */

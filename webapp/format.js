@@ -121,3 +121,19 @@ export function fallWords(fall_deg) {
 
 /** @param {number} value @param {number} digits */
 export const signed = (value, digits) => `${value > 0 ? '+' : ''}${number(value, digits)}`;
+
+/** A clock's reading. @param {number} seconds */
+export function clock(seconds) {
+  const whole = Math.ceil(seconds - 1e-6);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}
+
+// made once: each takes longer to make than a hundred of them to write
+const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+const TIME = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+/** @param {string | Date} when a time, or a day as 2026-05-03 */
+export const dayWords = (when) => DAY.format(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
+
+/** @param {string} when */
+export const timeWords = (when) => TIME.format(new Date(when));

@@ -1,6 +1,7 @@
 import { render } from 'lit-html';
 import { createStore } from './store.js';
 import { createEngine } from './engine/client.js';
+import { createRecord } from './records/record.js';
 import { keepSaved, load } from './records/saved.js';
 import { watchInstall } from './device/install.js';
 import { wear, watchNight } from './device/theme.js';
@@ -25,12 +26,13 @@ const screen = () => location.hash.slice(1) || 'read';
 const store = createStore({
   ...load(),
   screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
-  calibrating: IDLE, sighting: UNSEEN, practising: STILL, entries: null, noting: BLANK, findings: null, unfound: '', share: null,
+  calibrating: IDLE, sighting: UNSEEN, practising: STILL, entries: null, exported: '', noting: BLANK, findings: null, unfound: '', share: null,
   presets: [], costs: null, refusal: null, closed: null, problem: null,
   engine: { kind: 'starting' }, restarted: false, updateWaits: false, canInstall: false,
 });
 const engine = createEngine({ onState: (state) => store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }) });
-const features = FEATURES.map((make) => make({ store, engine }));
+const record = createRecord(store);
+const features = FEATURES.map((make) => make({ store, engine, record }));
 
 let takeOver = () => {};
 const install = watchInstall((canInstall) => store.change('install offer', { canInstall }));
@@ -39,6 +41,7 @@ const act = {
   update: () => takeOver(),
   install,
   restart: () => engine.restart(),
+  heard: () => store.change('trouble heard', { trouble: '' }),
 };
 
 const root = /** @type {HTMLElement} */ (document.getElementById('app'));

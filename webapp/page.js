@@ -9,13 +9,14 @@ const ENGINE = { starting: 'Engine is starting', ready: '', restarting: 'Engine 
 
 /**
  * @param {State} state @param {Feature[]} features @param {Feature} shown
- * @param {{accept: () => void, update: () => void, install: () => void, restart: () => void}} act
+ * @param {{accept: () => void, heard: () => void, update: () => void, install: () => void, restart: () => void}} act
  */
 export const page = (state, features, shown, act) => html`
   <p class="engine" role="status">${state.engine.kind === 'ready' && state.restarted ? 'Engine restarted' : ENGINE[state.engine.kind]}</p>
   ${shown.view()}
   <footer class="foot">
     ${state.engine.kind === 'failed' ? line('The engine does not start. The last read stays.', 'Try again', act.restart) : ''}
+    ${state.trouble ? html`<div role="alert">${line(state.trouble, 'Understood', act.heard)}</div>` : ''}
     ${state.cautioned ? '' : line('For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.', 'Understood', act.accept)}
     ${state.updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
     ${state.canInstall && state.cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait') : ''}

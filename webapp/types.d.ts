@@ -78,21 +78,11 @@ export interface Trial extends Engine.TrialFields {
   date: string;
 }
 
-/** A green's speed on a day; the spread is null where it was told, not measured. */
-export interface Speed {
-  place: string;
-  date: string;
-  stimp_ft: number;
-  stimp_sd_ft: number | null;
-}
-
 /** What calibration keeps. */
 export interface Calibration {
   phone: { bias_deg: [number, number]; date: string } | null;
   rolls: Engine.BallFields[];
   ball: Engine.RollTestFields['skid'];
-  place: string;
-  speeds: Speed[];
   home_stimp_ft: number;
   feet: Trial[];
   eye: Trial[];
@@ -126,6 +116,8 @@ export interface Photo {
   picture: HTMLCanvasElement;
   /** What the file tells of its lens, as for 35 mm film. */
   lens_mm: number | null;
+  /** It was of another shape when it was taken: its middle is not where the lens looked. */
+  cropped: boolean;
   /** Taken out of the moving picture, as the phone was held then. */
   live: boolean;
   held: Held | null;
@@ -154,7 +146,7 @@ export interface Live {
 
 /** An answer with what was asked. */
 type WithAsked<Name extends keyof Engine.Asks> = Engine.Asks[Name]['value'] & { asked: Engine.Asks[Name]['request'] };
-export type Seen = { [Name in 'view' | 'chalk' | 'ramp' | 'camera' | 'follow' | 'lens']: WithAsked<Name> };
+export type Seen = { [Name in 'view' | 'chalk' | 'ramp' | 'camera' | 'marked' | 'follow' | 'lens']: WithAsked<Name> };
 
 /** The line's screen as it stands; gone with the page. */
 export interface Sighting {
@@ -216,7 +208,8 @@ export interface Calibrating {
   guessed: Trial | null;
   answers: Partial<Calibrated>;
   refusals: Partial<Record<keyof Calibrated, { code: string; message: string }>>;
-  undo: { words: string; before: Partial<State> } | null;
+  /** How it was; and the entry that came or went. */
+  undo: { words: string; before: Partial<State>; entry?: string } | null;
 }
 
 export type Drill = Engine.DrillCard;
@@ -250,17 +243,6 @@ export interface Run {
   bad: number;
 }
 
-/** A block that is over. */
-export interface Finished {
-  id: string;
-  session: string;
-  drill: string;
-  date: string;
-  spent_s: number;
-  good: number;
-  bad: number;
-}
-
 /** What practice keeps. */
 export interface Practice {
   minutes: number;
@@ -270,7 +252,6 @@ export interface Practice {
   weights: NonNullable<Engine.PlanFields['weights']>;
   blocks: Block[];
   run: Run | null;
-  finished: Finished[];
   spoken: boolean;
   /** Notes at the end of a block. */
   chime: boolean;
@@ -320,8 +301,23 @@ interface EntryHead {
   gone?: boolean;
 }
 
+/** Words of a day; also the speed of its greens, whose spread is missing where it was told and not measured. */
 export interface NoteEntry extends EntryHead {
   kind: 'note';
+  weather?: string;
+  stimp_ft?: number;
+  stimp_sd_ft?: number;
+}
+
+/** A block of a session that is over: which drill, and what it was called then. */
+export interface DrillEntry extends EntryHead {
+  kind: 'drill';
+  session: string;
+  drill: string;
+  name: string;
+  spent_s: number;
+  good: number;
+  bad: number;
 }
 
 export interface PuttEntry extends EntryHead, Putt {
@@ -333,7 +329,7 @@ export interface PuttEntry extends EntryHead, Putt {
   felt_percent?: number;
 }
 
-export type Entry = PuttEntry | NoteEntry;
+export type Entry = PuttEntry | NoteEntry | DrillEntry;
 
 /** What taking a file in would do. */
 export interface Preview {
@@ -342,8 +338,6 @@ export interface Preview {
   before: Entry[];
   bad: string[];
   kept: number;
-  /** Drill results that are new here, or newer. */
-  drills: Finished[];
   /** Settings and calibration, where the file has others than the phone; taken only when asked to. */
   phone: Partial<Phone> | null;
 }
@@ -353,7 +347,6 @@ export type Phone = Pick<State, 'settings' | 'player' | 'calibration' | 'sighted
 
 export interface Noting {
   page: 'log' | 'list' | 'file';
-  place: string;
   /** How much green the picture of the hole shows to each side, m. */
   reach_m: number;
   /** The entry logged last; it can be undone and added to. */
@@ -361,13 +354,12 @@ export interface Noting {
   editing: string;
   /** What the entry in hand was before, newest first. */
   before: Entry[];
-  only: { place: string; what: '' | 'holed' | 'missed' | 'note' | 'gone' };
+  only: { place: string; day: string; what: '' | 'holed' | 'missed' | 'note' | 'drill' | 'gone' };
   /** The first row of the list that is drawn; it follows the scroll. */
   from: number;
   said: string;
   preview: Preview | null;
   sure: boolean;
-  exported: string;
 }
 
 export interface State {
@@ -395,10 +387,19 @@ export interface State {
   active: InputField;
   station: number;
   size: { width: number; height: number };
+  /** Where the player is: of what is logged and measured there. */
+  place: string;
   /** Newest first; null until it is read. */
   entries: Entry[] | null;
+  /** What is over but not in the database yet. */
+  unkept: Entry[];
+  /** When the record was last exported. */
+  exported: string;
+  /** Why something could not be kept. */
+  trouble: string;
   noting: Noting;
-  findings: { entries: Entry[]; value: Engine.FindingsAnswer } | null;
+  /** `given`: what became of the report. */
+  findings: { entries: Entry[]; value: Engine.FindingsAnswer; given: string } | null;
   /** Why there are no findings of the newest entries. */
   unfound: string;
   /** How much of the findings is worked out; null while none are. */

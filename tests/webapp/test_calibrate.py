@@ -28,6 +28,7 @@ HASTE = """(() => {
   performance.now = () => now() + passed;
   globalThis.setInterval = (work, ms) => every(work, ms / 10);
   globalThis.pass = (ms) => { passed += ms; };
+  addEventListener('deviceorientation', ({ beta, gamma }) => { globalThis.heard = [beta, gamma]; });
 })()"""
 
 
@@ -38,13 +39,16 @@ class Sensor:
         self.page = page
         page.add_init_script(HASTE)
         self.session = page.context.new_cdp_session(page)
+        self.shown = [0.0, 0.0]
 
     def show(self, beta: float, gamma: float) -> None:
         self.session.send("DeviceOrientation.setDeviceOrientationOverride", {"alpha": 0, "beta": beta, "gamma": gamma})
+        self.shown = [beta, gamma]
 
     def wait(self, ms: float) -> None:
         """Keep still for so long: the browser hands on what it was given, and time passes."""
-        self.page.wait_for_timeout(20)
+        heard = "shown => globalThis.heard?.every((told, i) => Math.abs(told - shown[i]) < 0.11)"
+        self.page.wait_for_function(heard, arg=self.shown)
         self.page.evaluate("ms => pass(ms)", ms)
 
     def lie(self, slope_percent: float, fall_deg: float, turned_deg: float = 0, bias_deg: tuple[float, float] = (0, 0)) -> None:

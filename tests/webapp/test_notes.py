@@ -16,6 +16,11 @@ KEPT = """() => new Promise((resolve, reject) => {
   };
 })"""
 CENTIMETRE = 0.01
+AT_ONCE = """(typed) => typed.forEach(([name, text]) => {
+  const field = document.getElementById(name);
+  field.value = text;
+  field.dispatchEvent(new Event('change'));
+})"""
 
 
 def kept(page: Page) -> list[dict[str, Any]]:
@@ -26,6 +31,13 @@ def logging(phone: Any) -> Page:
     page = phone.ready(putt=PUTT, settings={"distance": "m", "aim": "cm"})
     page.get_by_role("link", name="Notes").click()
     expect(page.get_by_role("button", name="Holed")).to_be_visible()
+    return page
+
+
+def holed(phone: Any) -> Page:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible()
     return page
 
 
@@ -70,8 +82,7 @@ def test_a_finish_is_typed_and_undone(phone: Any) -> None:
 
 
 def test_what_was_seen_beside_is_added(phone: Any) -> None:
-    page = logging(phone)
-    page.get_by_role("button", name="Holed").click()
+    page = holed(phone)
     page.get_by_label("left", exact=True).check(force=True)
     page.locator("#line_error_deg").fill("0.5")
     page.keyboard.press("Tab")
@@ -86,25 +97,27 @@ def test_what_was_seen_beside_is_added(phone: Any) -> None:
 
 
 def test_two_changes_at_once_are_both_kept(phone: Any) -> None:
-    page = logging(phone)
-    page.get_by_role("button", name="Holed").click()
+    page = holed(phone)
     page.locator("#line_error_deg").wait_for()
-    page.evaluate(
-        """() => [['line_error_deg', '0.5'], ['felt_percent', '1.5']].forEach(([name, text]) => {
-          const field = document.getElementById(name);
-          field.value = text;
-          field.dispatchEvent(new Event('change'));
-        })"""
-    )
+    page.evaluate(AT_ONCE, [["line_error_deg", "0.5"], ["felt_percent", "1.5"]])
     expect(page.locator("#felt_percent")).to_have_value("1.5")
     page.wait_for_function("() => import('/records/db.js').then((db) => db.readAll()).then(([putt]) => putt.felt_percent)")
     (putt,) = kept(page)
     assert (putt["line_error_deg"], putt["felt_percent"]) == (0.5, 1.5)
 
 
+def test_what_was_refused_stays_while_another_change_is_written(phone: Any) -> None:
+    page = holed(phone)
+    page.locator("#line_error_deg").wait_for()
+    page.evaluate(AT_ONCE, [["line_error_deg", "0.5"], ["felt_percent", "99"]])
+    page.wait_for_function("() => import('/records/db.js').then((db) => db.readAll()).then(([putt]) => putt.line_error_deg)")
+    expect(page.locator("#line_error_deg")).to_have_value("0.5")
+    expect(page.get_by_role("alert")).to_contain_text("Slope you felt takes 0 to 8")
+    expect(page.locator("#felt_percent")).to_have_value("99")
+
+
 def test_editing_loses_nothing(phone: Any) -> None:
-    page = logging(phone)
-    page.get_by_role("button", name="Holed").click()
+    page = holed(phone)
     page.get_by_role("button", name="Notes", exact=True).click()
     page.locator(".entry").click()
     page.get_by_label("Distance").fill("4")
@@ -125,7 +138,7 @@ def test_editing_loses_nothing(phone: Any) -> None:
 
 def test_notes_are_kept_and_filtered(phone: Any) -> None:
     page = logging(phone)
-    page.get_by_label("Place of what you log").fill("Larkmoor")
+    page.get_by_label("Place").fill("Larkmoor")
     page.keyboard.press("Tab")
     page.get_by_role("button", name="Holed").click()
     expect(page.locator(".logged-line")).to_be_visible()
@@ -139,6 +152,50 @@ def test_notes_are_kept_and_filtered(phone: Any) -> None:
     expect(page.locator(".entry")).to_contain_text("Larkmoor")
 
 
+def test_a_day_has_its_weather_and_its_greens(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.get_by_label("Weather").fill("Light rain")
+    speed = page.get_by_label("Green speed")
+    speed.fill("40")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.get_by_role("alert")).to_contain_text("Green speed takes 5 to 15")
+    expect(page.get_by_label("Weather")).to_have_value("Light rain")
+    speed.fill("9,5")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator(".entry")).to_contain_text("Stimp 9.5 · Light rain")
+    expect(page.get_by_label("Weather")).to_have_value("")
+    page.locator(".entry").click()
+    page.locator("dialog").get_by_label("When").fill("2026-05-03T18:30")
+    page.locator("dialog").get_by_label("Weather").fill("Rain")
+    page.locator("dialog").get_by_label("Green speed").fill("")
+    page.keyboard.press("Tab")
+    expect(page.locator(".before li")).to_have_count(3)
+    page.keyboard.press("Escape")
+    expect(page.locator("dialog")).to_have_count(0)
+    expect(page.locator(".entry")).to_contain_text(re.compile(r"^\s*Rain\s.*\b3\b.*2026"))
+    page.get_by_label("Note", exact=True).fill("Today")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator(".entry")).to_have_count(2)
+    days = page.get_by_label("When", exact=True)
+    days.select_option(index=2)
+    expect(page.locator(".entry")).to_have_count(1)
+    expect(page.locator(".entry")).to_contain_text("Rain")
+
+
+def test_a_drill_result_is_mended(phone: Any) -> None:
+    block = {"session": "s", "drill": "start_gate", "name": "Start gate", "spent_s": 300, "good": 14, "bad": 6}
+    page = phone.open("#notes", schema=2, unkept=[{"kind": "drill", "id": "d", "at": "2026-05-03T17:30:00Z", **block}])
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.get_by_label("drills", exact=True).check(force=True)
+    expect(page.locator(".entry")).to_contain_text("Start gate · 14 of 20")
+    page.locator(".entry").click()
+    page.get_by_label("Good").fill("15")
+    page.keyboard.press("Tab")
+    expect(page.locator(".before li")).to_contain_text("14 of 20")
+    assert kept(page)[0]["good"] == 15
+
+
 def test_another_tab_sees_what_was_logged(phone: Any, site: Any) -> None:
     page = logging(phone)
     other = page.context.new_page()
@@ -150,19 +207,27 @@ def test_another_tab_sees_what_was_logged(phone: Any, site: Any) -> None:
 
 
 def test_no_room_is_said_and_nothing_lost(phone: Any) -> None:
-    page = logging(phone)
-    page.get_by_role("button", name="Holed").click()
-    expect(page.locator(".logged-line")).to_be_visible()
+    page = holed(phone)
     page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; 0")
     page.get_by_role("button", name="Holed").click()
     expect(page.get_by_text("The phone has no room left")).to_be_visible()
     assert len(kept(page)) == 1
 
 
-def test_everything_is_deleted_after_a_second_question(phone: Any) -> None:
+def test_settings_that_find_no_room_are_told(phone: Any) -> None:
     page = logging(phone)
-    page.get_by_role("button", name="Holed").click()
-    expect(page.locator(".logged-line")).to_be_visible()
+    page.evaluate("""() => {
+      Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };
+    }""")
+    page.get_by_role("link", name="Settings").click()
+    page.get_by_label("dark", exact=True).check(force=True)
+    expect(page.get_by_role("alert")).to_contain_text("settings and the last read are not kept")
+    page.get_by_role("button", name="Understood").click()
+    expect(page.get_by_role("alert")).to_have_count(0)
+
+
+def test_everything_is_deleted_after_a_second_question(phone: Any) -> None:
+    page = holed(phone)
     page.get_by_role("button", name="File").click()
     page.get_by_role("button", name="Delete everything").click()
     assert len(kept(page)) == 1
@@ -174,9 +239,7 @@ def test_everything_is_deleted_after_a_second_question(phone: Any) -> None:
 
 
 def test_the_invented_player_comes_and_goes(phone: Any) -> None:
-    page = logging(phone)
-    page.get_by_role("button", name="Holed").click()
-    expect(page.locator(".logged-line")).to_be_visible()
+    page = holed(phone)
     page.get_by_role("button", name="File").click()
     page.get_by_role("button", name="Load an invented player").click()
     expect(page.get_by_text(re.compile("invented player is loaded"))).to_be_visible()

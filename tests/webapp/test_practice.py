@@ -287,5 +287,8 @@ def test_every_drill_has_a_drawing_and_steps(phone: Any) -> None:
         page.locator(".row", has_text=name).click()
         expect(page.locator("h1")).to_have_text(name)
         assert page.locator(".drawing > *").count() > 0, name
+        # above what comes late, so that it does not move under a thumb
+        back, late = page.get_by_role("button", name="All drills").bounding_box(), page.locator(".drawing").bounding_box()
+        assert back["y"] < late["y"], name
         assert 1 <= page.locator(".steps li").count() <= 4, name
         page.get_by_role("button", name="All drills").click()

@@ -26,6 +26,12 @@ def kept(page: Page) -> dict[str, Any]:
     return json.loads(page.evaluate("localStorage.borrowline"))["practice"]
 
 
+def results(page: Page) -> list[dict[str, Any]]:
+    """Drill results of the record, oldest first."""
+    entries = page.evaluate("() => import('/records/db.js').then((db) => db.readAll())")
+    return [entry for entry in reversed(entries) if entry["kind"] == "drill"]
+
+
 def press(page: Page, name: str) -> None:
     page.get_by_role("button", name=name, exact=True).click()
 
@@ -78,8 +84,29 @@ def test_counts_by_thumb_and_by_key_and_kept_at_once(phone: Any) -> None:
     expect(page.get_by_role("button", name="Different, 1")).to_be_visible()
     # read in the same breath: a block that is over is on the phone already
     over = page.evaluate("() => { dispatchEvent(new KeyboardEvent('keydown', { key: 'n' })); return localStorage.borrowline; }")
-    (finished,) = json.loads(over)["practice"]["finished"]
+    (finished,) = json.loads(over)["unkept"]
     assert (finished["drill"], finished["good"], finished["bad"]) == ("set_up", 3, 1)
+    # and in the record a moment later
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline).unkept.length === 0")
+    assert results(page) == [finished]
+
+
+def test_a_result_that_finds_no_room_waits(phone: Any) -> None:
+    page = started(phone)
+    page.evaluate(
+        """() => {
+          const put = IDBObjectStore.prototype.put;
+          IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
+          window.free = () => { IDBObjectStore.prototype.put = put; };
+        }"""
+    )
+    press(page, "Skip")
+    expect(page.get_by_role("alert")).to_contain_text("The phone has no room left. Nothing was lost")
+    assert len(json.loads(page.evaluate("localStorage.borrowline"))["unkept"]) == 1
+    page.evaluate("free()")
+    press(page, "Skip")
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline).unkept.length === 0")
+    assert [result["drill"] for result in results(page)] == ["set_up", "tempo"]
 
 
 @pytest.mark.parametrize("end", ["reload", "crash"])
@@ -122,11 +149,17 @@ def test_twenty_minutes_from_plan_to_end(phone: Any) -> None:
         page.keyboard.press("1")
     page.evaluate("pass(1)")
     expect(page.get_by_role("heading", name="Session over")).to_be_visible()
-    record = kept(page)
-    assert record["run"] is None
-    assert [done["drill"] for done in record["finished"]] == [block["drill"] for block in planned]
-    assert [done["spent_s"] for done in record["finished"]] == [60 * block["minutes"] for block in planned]
-    assert sum(done["good"] for done in record["finished"]) == 20
+    expect(page.locator("tbody tr")).to_have_count(len(planned))
+    assert kept(page)["run"] is None
+    finished = results(page)
+    assert [done["drill"] for done in finished] == [block["drill"] for block in planned]
+    assert [done["spent_s"] for done in finished] == [60 * block["minutes"] for block in planned]
+    assert sum(done["good"] for done in finished) == 20
+    page.get_by_role("link", name="Notes").click()
+    press(page, "Notes")
+    page.get_by_label("drills", exact=True).check(force=True)
+    expect(page.locator(".entry")).to_have_count(len(planned))
+    expect(page.locator(".entry").last).to_contain_text(finished[0]["name"])
 
 
 def test_the_plan_is_the_players_to_change(phone: Any) -> None:

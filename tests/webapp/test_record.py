@@ -1,5 +1,6 @@
 """What the phone keeps: the last read at once, without engine or network, and nothing that a bad record can break."""
 
+import json
 import re
 import shutil
 from collections.abc import Callable
@@ -10,6 +11,13 @@ import pytest
 from playwright.sync_api import BrowserContext, expect
 
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
+KEPT_99 = """() => new Promise((resolve) => {
+  const open = indexedDB.open('borrowline', 99);
+  open.onsuccess = () => {
+    const all = open.result.transaction('entries').objectStore('entries').getAll();
+    all.onsuccess = () => { open.result.close(); resolve(all.result); };
+  };
+})"""
 
 
 def test_the_last_read_is_there_before_the_engine(phone: Any) -> None:
@@ -92,6 +100,38 @@ def test_a_damaged_entry_takes_no_other_with_it(phone: Any) -> None:
     )
     page.get_by_role("button", name="Speed", exact=True).click()
     expect(page.get_by_role("button", name="Remove roll")).to_have_count(2)
+
+
+def test_what_a_newer_app_kept_stays_untouched(phone: Any) -> None:
+    newer = json.dumps({"schema": 99, "putt": {"shape": "unknown"}})
+    phone.page.add_init_script(f"localStorage.borrowline = {json.dumps(newer)}")
+    page = phone.open("#notes")
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    page.get_by_role("link", name="Settings").click()
+    page.get_by_label("dark", exact=True).check(force=True)
+    page.wait_for_timeout(500)
+    assert page.evaluate("localStorage.borrowline") == newer
+
+
+def test_a_newer_record_stays_untouched(phone: Any) -> None:
+    page = phone.open("#settings", putt=PUTT)
+    page.evaluate(
+        """() => new Promise((resolve) => {
+          const open = indexedDB.open('borrowline', 99);
+          open.onupgradeneeded = () => {
+            open.result.createObjectStore('entries', { keyPath: 'id' }).put({ id: 'kept', shape: 'unknown' });
+          };
+          open.onsuccess = () => { open.result.close(); resolve(); };
+        })"""
+    )
+    page.get_by_role("link", name="Notes").click()
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Delete everything").click()
+    page.get_by_role("button", name="Yes, delete everything").click()
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    assert page.evaluate(KEPT_99) == [{"id": "kept", "shape": "unknown"}]
 
 
 def test_the_caution_is_said_once(phone: Any) -> None:

@@ -21,11 +21,11 @@ const news = new BroadcastChannel('borrowline-records');
 /** Calls when another tab has written. @param {() => void} listener */
 export const onOtherTab = (listener) => news.addEventListener('message', listener);
 
+/** @param {Entry} a @param {Entry} b */
+export const newestFirst = (a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0);
+
 /** @returns {Promise<Entry[]>} all that is kept, newest first */
-export async function readAll() {
-  const entries = await (await first()).getAll('entries');
-  return entries.sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
-}
+export const readAll = async () => (await (await first()).getAll('entries')).sort(newestFirst);
 
 /** What an entry was before each change, newest first. @param {string} id @returns {Promise<Entry[]>} */
 export async function readBefore(id) {
@@ -70,7 +70,11 @@ export async function write(entries, before = []) {
   await whole(async (kept, past) => {
     const olds = await Promise.all(entries.map(({ id }) => kept.get(id)));
     const moved = olds.filter((old, i) => old && old.changed !== entries[i].changed);
-    await Promise.all([...moved.map((old) => past.put(/** @type {Entry} */ (old))), ...before.map((entry) => past.put(entry)), ...entries.map((entry) => kept.put(entry))]);
+    // async, so that one that throws at once leaves none of the others unheard
+    await Promise.all([
+      ...[.../** @type {Entry[]} */ (moved), ...before].map(async (entry) => past.put(entry)),
+      ...entries.map(async (entry) => kept.put(entry)),
+    ]);
   });
 }
 

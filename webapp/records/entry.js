@@ -1,5 +1,5 @@
 /**
- * What an entry of the record may hold, checked wherever one comes in: typed or from a file.
+ * What an entry of the record may hold, checked wherever one comes in: typed, measured or from a file.
  * @import {Entry} from '../types.js'
  */
 
@@ -7,7 +7,9 @@
 export const RANGES = {
   distance_m: [0.3, 30], stimp_ft: [5, 15], slope_percent: [0, 8], fall_deg: [-360, 360], past_m: [0, 1], aim_deg: [-90, 90],
   x_m: [-30, 30], y_m: [-30, 30], line_error_deg: [-20, 20], felt_percent: [0, 8], at_m: [0, 30],
+  stimp_sd_ft: [0, 15], spent_s: [0, 86_400], good: [0, 100_000], bad: [0, 100_000],
 };
+export const WHOLE = ['good', 'bad'];
 export const GATES = ['left', 'clean', 'right'];
 const LONGEST_TEXT = 4000;
 const LONGEST_ID = 64;
@@ -15,14 +17,17 @@ const MOST_STATIONS = 12;
 
 const NEEDED = ['distance_m', 'stimp_ft', 'past_m', 'aim_deg'];
 const OPTIONAL = ['slope_percent', 'fall_deg', 'line_error_deg', 'felt_percent'];
+const OF_A_NOTE = ['stimp_ft', 'stimp_sd_ft'];
+const OF_A_DRILL = ['spent_s', 'good', 'bad'];
 
 /** @param {unknown} value @returns {value is Record<string, unknown>} */
-const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
+export const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** @param {string} name @param {unknown} value */
 function checkNumber(name, value) {
   const [low, high] = RANGES[name];
   if (typeof value !== 'number' || !(value >= low && value <= high)) throw new Error(`${name} is ${shown(value)}; it takes a number from ${low} to ${high}`);
+  if (WHOLE.includes(name) && !Number.isInteger(value)) throw new Error(`${name} is ${value}; it takes a whole number`);
   return value;
 }
 
@@ -39,6 +44,11 @@ function checkTime(name, value) {
   return new Date(time).toISOString();
 }
 
+/** @param {Record<string, unknown>} data @param {string[]} names */
+const numbersOf = (data, names) => Object.fromEntries(names.map((name) => [name, checkNumber(name, data[name])]));
+/** @param {Record<string, unknown>} data @param {string[]} names */
+const known = (data, names) => names.filter((name) => data[name] !== undefined);
+
 /** @param {unknown} value */
 const shown = (value) => (value === undefined ? 'missing' : (JSON.stringify(value) ?? '?').slice(0, 40));
 
@@ -54,12 +64,17 @@ export function checked(data) {
     ...(data.sample === true ? { sample: true } : {}),
     ...(data.gone === true ? { gone: true } : {}),
   };
-  if (data.kind === 'note') return { kind: 'note', ...head };
-  if (data.kind !== 'putt') throw new Error(`kind is ${shown(data.kind)}; it takes putt or note`);
-  const numbers = Object.fromEntries([
-    ...NEEDED.map((name) => [name, checkNumber(name, data[name])]),
-    ...OPTIONAL.filter((name) => data[name] !== undefined).map((name) => [name, checkNumber(name, data[name])]),
-  ]);
+  if (data.kind === 'note') {
+    const weather = data.weather === undefined ? {} : { weather: checkText('weather', data.weather, LONGEST_TEXT) };
+    return { kind: 'note', ...head, ...weather, ...numbersOf(data, known(data, OF_A_NOTE)) };
+  }
+  if (data.kind === 'drill') {
+    const [session, drill] = ['session', 'drill'].map((name) => checkText(name, data[name], LONGEST_ID, 1));
+    const drilled = { kind: 'drill', ...head, session, drill, name: checkText('name', data.name, LONGEST_TEXT, 1), ...numbersOf(data, OF_A_DRILL) };
+    return /** @type {Entry} */ (/** @type {unknown} */ (drilled));
+  }
+  if (data.kind !== 'putt') throw new Error(`kind is ${shown(data.kind)}; it takes putt, note or drill`);
+  const numbers = numbersOf(data, [...NEEDED, ...known(data, OPTIONAL)]);
   const { stations, result, gate } = data;
   if (stations === undefined ? numbers.slope_percent === undefined || numbers.fall_deg === undefined : numbers.slope_percent !== undefined || numbers.fall_deg !== undefined)
     throw new Error('a putt takes slope_percent and fall_deg, or stations in their place');

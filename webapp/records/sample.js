@@ -1,4 +1,7 @@
-/** An invented player at invented clubs over two months, to look at. Rolled once by the tests' own equations. */
+/**
+ * An invented player at invented clubs over two months, to look at. Rolled once by the tests' own equations.
+ * @import {Entry} from '../types.js'
+ */
 
 const PLACES = ['Larkmoor', 'Quill Bay'];
 const DAY_MS = 86_400_000;
@@ -67,16 +70,34 @@ const PUTTS = [
   [4, 4.18, 10.5, 1.7, 300, -3.34, [0.43, 0.35], 0.7], [4, 1.28, 10.5, 1, 300, -1.65, null, null], [4, 1.99, 10.5, 2.2, 170, 0.58, [0.3, 0.07], null],
 ];
 
-const NOTES = ['Wind from the left all day, greens firm. Invented.', 'Rain in the morning, slow before noon. Invented.'];
+/** Days ago, place, Stimp ft and its spread, weather. @type {[number, number, number, number, string][]} */
+const GREENS = [[60, 0, 9.5, 0.3, 'Wind from left'], [52, 1, 10.5, 0.2, 'Still, dry'], [36, 1, 10.5, 0.3, 'Rain till noon'], [4, 1, 10.5, 0.2, 'Light breeze']];
+/** Days ago, place, words. @type {[number, number, string][]} */
+const NOTES = [[60, 0, 'Firm, grain to the river'], [36, 1, 'Slow until two o’clock'], [4, 1, 'Late misses went right']];
 
-/** The invented entries, the last of them today. */
+/** Days ago; and of each drill its id, its name, minutes, good and not. @type {[number, [string, string, number, number, number][]][]} */
+const SESSIONS = [
+  [58, [['tempo', 'Tempo', 5, 14, 6], ['start_gate', 'Start gate', 8, 11, 9], ['foot_past', 'A foot past', 7, 9, 6]]],
+  [30, [['tempo', 'Tempo', 5, 17, 3], ['start_gate', 'Start gate', 8, 13, 7], ['foot_past', 'A foot past', 7, 11, 4]]],
+  [6, [['tempo', 'Tempo', 5, 18, 2], ['start_gate', 'Start gate', 8, 16, 4], ['foot_past', 'A foot past', 7, 11, 4]]],
+];
+
+/** The invented entries, the last of them today. @returns {Entry[]} */
 export function sample() {
   const end = Date.now();
-  const at = (/** @type {number} */ days, /** @type {number} */ i) => new Date(end - days * DAY_MS - (PUTTS.length - i) * PUTT_MS).toISOString();
+  const at = (/** @type {number} */ days, /** @type {number} */ left) => new Date(end - days * DAY_MS - left * PUTT_MS).toISOString();
+  /** @param {string} id @param {string} time @param {string} place */
+  const head = (id, time, place) => ({ id: `sample-${id}`, at: time, changed: time, place, text: '', sample: true });
   const putts = PUTTS.map(([days, distance_m, stimp_ft, slope_percent, fall_deg, aim_deg, finish, line], i) => ({
-    kind: 'putt', id: `sample-${i}`, at: at(days, i), changed: at(days, i), place: PLACES[i % 36 < 18 ? 0 : 1], text: '', sample: true, distance_m, stimp_ft, slope_percent, fall_deg, past_m: 0.3, aim_deg,
+    kind: 'putt', ...head(`${i}`, at(days, PUTTS.length - i), PLACES[i % 36 < 18 ? 0 : 1]), distance_m, stimp_ft, slope_percent, fall_deg, past_m: 0.3, aim_deg,
     result: finish ? { x_m: finish[0], y_m: finish[1] } : 'holed', ...(line === null ? {} : { line_error_deg: line }),
   }));
-  const notes = NOTES.map((text, i) => ({ kind: 'note', id: `sample-note-${i}`, at: at(60 - 24 * i, 0), changed: at(60 - 24 * i, 0), place: PLACES[i], text, sample: true }));
-  return [...putts, ...notes];
+  const greens = GREENS.map(([days, place, stimp_ft, stimp_sd_ft, weather], i) => ({
+    kind: 'note', ...head(`green-${i}`, at(days, PUTTS.length + 1), PLACES[place]), weather, stimp_ft, stimp_sd_ft,
+  }));
+  const notes = NOTES.map(([days, place, text], i) => ({ kind: 'note', ...head(`note-${i}`, at(days, 0), PLACES[place]), text }));
+  const drills = SESSIONS.flatMap(([days, blocks], session) => blocks.map(([drill, name, minutes, good, bad], i) => ({
+    kind: 'drill', ...head(`drill-${session}-${i}`, at(days, blocks.length - i), PLACES[0]), session: `sample-${session}`, drill, name, spent_s: 60 * minutes, good, bad,
+  })));
+  return /** @type {Entry[]} */ (/** @type {unknown} */ ([...putts, ...greens, ...notes, ...drills]));
 }

@@ -1,17 +1,20 @@
 /**
- * The last read and the settings, kept where the next start finds them before its first frame.
+ * The last read and the settings, and what is over but not in the record yet, kept where the next start finds them before
+ * its first frame.
  * @import {State} from '../types.js'
  * @import {Store} from '../store.js'
  */
+import { NEWER } from './record.js';
 import { isNewer, restore, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
 const PAUSE_MS = 300;
-const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'sighted', 'felt', 'practice']);
+const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'sighted', 'felt', 'practice', 'place', 'unkept']);
+const NO_ROOM = 'The phone has no room left: settings and the last read are not kept. Free some.';
 
 export function load() {
   const data = kept();
-  return { ...restore(data), keptByNewer: isNewer(data) };
+  return { ...restore(data), keptByNewer: isNewer(data), trouble: isNewer(data) ? NEWER : '' };
 }
 
 function kept() {
@@ -23,31 +26,32 @@ function kept() {
 }
 
 /** @param {State} state */
-function save(state) {
-  try {
-    localStorage.setItem(KEY, JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(KEPT.map((name) => [name, state[name]])) }));
-  } catch (error) {
-    console.warn('The last read could not be kept.', error);
-  }
-}
+const save = (state) => localStorage.setItem(KEY, JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(KEPT.map((name) => [name, state[name]])) }));
 
 /** Saves when the finger rests and when the page is put away, not at each frame of a drag. @param {Store} store */
 export function keepSaved(store) {
   if (store.state.keptByNewer) return;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
+  let told = false;
   const flush = () => {
     if (timer === undefined) return;
     clearTimeout(timer);
     timer = undefined;
-    save(store.state);
+    try {
+      save(store.state);
+      told = false;
+    } catch {
+      if (!told) store.change('no room', { trouble: NO_ROOM });
+      told = true;
+    }
   };
   store.subscribe((state, before) => {
     if (KEPT.every((name) => state[name] === before[name])) return;
     clearTimeout(timer);
     timer = setTimeout(flush, PAUSE_MS);
     // What took minutes to do waits for nothing
-    if (state.practice.finished !== before.practice.finished) flush();
+    if (state.unkept !== before.unkept) flush();
   });
   addEventListener('pagehide', flush);
   document.addEventListener('visibilitychange', () => document.hidden && flush());

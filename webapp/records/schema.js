@@ -1,11 +1,18 @@
 /**
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
- * @import {Finished, Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice'>} Saved
+ * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice' | 'place' | 'unkept'>} Saved
  */
+import { isRecord } from './entry.js';
+import { fitting, olderEntries } from './older.js';
 
-export const SCHEMA = 1;
+export const SCHEMA = 2;
+
+/** What makes what was kept of a schema one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
+const NEXT = {
+  1: (data) => ({ ...data, place: data.calibration?.place, unkept: olderEntries(data.practice?.finished, data.calibration?.speeds) }),
+};
 
 /** @type {Settings} */
 export const SETTINGS = { distance: 'ft', aim: 'in', pace_m: 0.9144, arm_m: 0.66, handed: 'right', theme: 'light', stimp_ft: 10, past_m: 0.3048 };
@@ -17,19 +24,17 @@ export const PLAYER = { start_line_sd_deg: 1, pace_sd_fraction: 0.065, slope_sd_
 const PUTT = { distance_m: 3.048, slope_percent: 2, fall_deg: 90, stimp_ft: 10, past_m: 0.3048 };
 
 /** @type {Calibration} */
-const CALIBRATION = { phone: null, rolls: [], ball: 'rolled', place: '', speeds: [], home_stimp_ft: 10, feet: [], eye: [] };
+const CALIBRATION = { phone: null, rolls: [], ball: 'rolled', home_stimp_ft: 10, feet: [], eye: [] };
 
 /** @type {Practice} */
 const PRACTICE = {
-  minutes: 20, place: 'room', at_hand: ['level_floor'], weights: {}, blocks: [], run: null, finished: [], spoken: false, chime: false, strokes: [], lie_deg: 70, length_m: 0.864, above_grip_m: 0.45, gap_m: null, eyes_m: 0.02,
+  minutes: 20, place: 'room', at_hand: ['level_floor'], weights: {}, blocks: [], run: null, spoken: false, chime: false, strokes: [], lie_deg: 70, length_m: 0.864, above_grip_m: 0.45, gap_m: null, eyes_m: 0.02,
   tempo: { forward_s: 0.3, ratio: 2, rest_s: 2.4, strokes: 20, volume: 0.8, muted: false, vibrate: true, delay_s: 0 },
 };
 
 /** @type {Sighted} */
 const SIGHTED = { eye: 'standing', standing_m: 1.6, crouching_m: 0.7, back_m: 2, lens_mm: 26, live_mm: 26, lens_date: '', live_date: '', thing_m: 0.9144, away_m: 1.524, roll_deg: 0, height_m: null, rolled_m: null };
 
-/** @param {unknown} value @returns {value is Record<string, unknown>} */
-const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
 /** @param {unknown} value */
 const isNumber = (value) => typeof value === 'number' && Number.isFinite(value);
 /** @param {...string} words @returns {(value: unknown) => boolean} */
@@ -66,8 +71,7 @@ const isTrials = eachOf({ felt_percent: isNumber, measured_percent: isNumber, fa
 const CALIBRATION_CHECKS = {
   phone: (/** @type {unknown} */ value) => fits(value, { bias_deg: (pair) => Array.isArray(pair) && pair.length === 2 && pair.every(isNumber), date: isText }),
   rolls: eachOf({ distance_m: isNumber, time_s: isNumber, way: oneOf('out', 'back') }),
-  ball: oneOf('rolled', 'putted'), place: isText, home_stimp_ft: isNumber, feet: isTrials, eye: isTrials,
-  speeds: eachOf({ place: isText, date: isText, stimp_ft: isNumber, stimp_sd_ft: (sd) => sd === null || isNumber(sd) }),
+  ball: oneOf('rolled', 'putted'), home_stimp_ft: isNumber, feet: isTrials, eye: isTrials,
 };
 const SIGHTED_CHECKS = {
   eye: oneOf('standing', 'crouching'), standing_m: isNumber, crouching_m: isNumber, back_m: isNumber, lens_mm: isNumber, live_mm: isNumber, lens_date: isText, live_date: isText, thing_m: isNumber, away_m: isNumber, roll_deg: isNumber, height_m: isNumber, rolled_m: isNumber,
@@ -77,15 +81,12 @@ const FELT_CHECKS = { felt_percent: isNumber, fall: isFall, slope_percent: isNum
 const isBoolean = (/** @type {unknown} */ value) => typeof value === 'boolean';
 const isTexts = (/** @type {unknown} */ value) => Array.isArray(value) && value.every(isText);
 const COUNT_CHECKS = { session: isText, spent_s: isNumber, good: isNumber, bad: isNumber };
-/** @param {unknown} value @returns {value is Finished} */
-export const isFinished = (value) => fits(value, { id: isText, drill: isText, date: isText, ...COUNT_CHECKS });
 const TEMPO_CHECKS = { forward_s: isNumber, ratio: isNumber, rest_s: isNumber, strokes: isNumber, volume: isNumber, muted: isBoolean, vibrate: isBoolean, delay_s: isNumber };
 const PRACTICE_CHECKS = {
   minutes: isNumber, place: oneOf('room', 'green'), at_hand: isTexts, spoken: isBoolean, chime: isBoolean, lie_deg: isNumber, length_m: isNumber, above_grip_m: isNumber, gap_m: isNumber, eyes_m: isNumber,
   weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
   blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
   run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
-  finished: eachOf({ id: isText, drill: isText, date: isText, ...COUNT_CHECKS }),
   tempo: (/** @type {unknown} */ value) => fits(value, TEMPO_CHECKS),
   strokes: eachOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
 };
@@ -117,7 +118,9 @@ const practised = (practice) => (practice.run && !practice.blocks[practice.run.b
 
 /** @param {unknown} data what was read back, of any age and in any state @returns {Saved} */
 export function restore(data) {
-  const saved = isRecord(data) && data.schema === SCHEMA ? data : {};
+  /** @type {Record<string, unknown>} */
+  let saved = isRecord(data) && Number.isInteger(data.schema) && Number(data.schema) >= 1 && !isNewer(data) ? data : {};
+  for (let at = Number(saved.schema ?? SCHEMA); at < SCHEMA; at++) saved = NEXT[at](saved);
   const settings = kept(saved.settings, SETTINGS, SETTINGS_CHECKS);
   return {
     settings,
@@ -126,6 +129,8 @@ export function restore(data) {
     read: answered(saved.read, READ_CHECKS),
     window: answered(saved.window, WINDOW_CHECKS),
     cautioned: saved.cautioned === true,
+    place: typeof saved.place === 'string' ? saved.place : '',
+    unkept: fitting(saved.unkept),
     calibration: kept(saved.calibration, CALIBRATION, CALIBRATION_CHECKS),
     practice: practised(kept(saved.practice, PRACTICE, PRACTICE_CHECKS)),
     sighted: kept(saved.sighted, SIGHTED, SIGHTED_CHECKS),

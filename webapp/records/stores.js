@@ -11,8 +11,18 @@ import { wrap } from 'idb';
 
 const NAME = 'borrowline';
 const TWIN = 'borrowline-twin';
-/** 1: entries, what they were before, and marks (dates of exports). */
-const VERSION = 1;
+/** What makes a database of a version one of the next. @type {((db: IDBDatabase) => void)[]} */
+const NEXT = [
+  // entries, what they were before, and marks (dates of exports)
+  (db) => {
+    db.createObjectStore('entries', { keyPath: 'id' });
+    db.createObjectStore('before', { keyPath: ['id', 'changed'] });
+    db.createObjectStore('marks', { keyPath: 'id' });
+  },
+  // entries may be drill results, which an app of version 1 would take for putts: it is kept away from them
+  () => {},
+];
+const VERSION = NEXT.length;
 export const STRICT = /** @type {const} */ ({ durability: 'strict' });
 
 /**
@@ -63,11 +73,7 @@ export async function dropTwin() {
 /** @param {IDBFactory} factory @returns {Promise<Database>} */
 async function openIn(factory) {
   const request = factory.open(NAME, VERSION);
-  request.onupgradeneeded = () => {
-    request.result.createObjectStore('entries', { keyPath: 'id' });
-    request.result.createObjectStore('before', { keyPath: ['id', 'changed'] });
-    request.result.createObjectStore('marks', { keyPath: 'id' });
-  };
+  request.onupgradeneeded = ({ oldVersion }) => NEXT.slice(oldVersion).forEach((step) => step(request.result));
   const db = /** @type {Database} */ (/** @type {unknown} */ (await wrap(request)));
   // A newer version in another tab waits for nobody
   db.addEventListener('versionchange', close);

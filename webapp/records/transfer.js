@@ -1,27 +1,28 @@
 /**
  * The record as a file and back. JSON holds everything; CSV holds the putts, with units in the column names.
  * DEVELOPERS.md describes both.
- * @import {Entry, Finished, Phone, PuttEntry, Preview, State} from '../types.js'
+ * @import {Entry, Phone, PuttEntry, Preview} from '../types.js'
  */
 import { checked } from './entry.js';
-import { isFinished, phoneOf } from './schema.js';
+import { olderEntries } from './older.js';
+import { phoneOf } from './schema.js';
 
 const FORMAT = 'borrowline-record';
-const VERSION = 2;
-/** What makes a file of a version one of the next. @type {Record<number, (data: Record<string, unknown>) => Record<string, unknown>>} */
+const VERSION = 3;
+/** What makes a file of a version one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
 const NEXT = {
-  1: (data) => ({ ...data, drills: [], phone: {} }), // held entries alone
+  1: (data) => ({ ...data, phone: {} }), // held entries alone
+  2: (data) => ({ ...data, entries: [...data.entries, ...olderEntries(data.drills, data.phone?.calibration?.speeds)] }),
 };
-const FINISHED = /** @type {const} */ (['id', 'session', 'drill', 'date', 'spent_s', 'good', 'bad']);
 const COLUMNS = [
   'id', 'at', 'changed', 'place', 'text', 'distance_m', 'stimp_ft', 'slope_percent', 'fall_deg', 'stations', 'past_m', 'aim_deg',
   'result', 'x_m', 'y_m', 'gate', 'line_error_deg', 'felt_percent', 'sample', 'gone',
 ];
 const TEXTS = ['id', 'at', 'changed', 'place', 'text', 'gate'];
 
-/** @param {Entry[]} entries @param {Entry[]} before @param {Finished[]} drills @param {Partial<Phone>} phone */
-export const toJson = (entries, before, drills, phone) =>
-  `${JSON.stringify({ format: FORMAT, version: VERSION, exported: new Date().toISOString(), entries, before, drills, phone }, null, 1)}\n`;
+/** @param {Entry[]} entries @param {Entry[]} before @param {Partial<Phone>} phone */
+export const toJson = (entries, before, phone) =>
+  `${JSON.stringify({ format: FORMAT, version: VERSION, exported: new Date().toISOString(), entries, before, phone }, null, 1)}\n`;
 
 /** @param {unknown} value */
 function cell(value) {
@@ -44,7 +45,7 @@ export function toCsv(entries) {
 /**
  * What a file holds: good entries, and bad ones by line (CSV) or by place in the list (JSON). Throws when it is no file of ours.
  * @param {string} text
- * @returns {{entries: Entry[], before: Entry[], bad: string[], drills: Finished[], phone: Partial<Phone>}}
+ * @returns {{entries: Entry[], before: Entry[], bad: string[], phone: Partial<Phone>}}
  */
 export function fromFile(text) {
   const plain = text.replace(/^\ufeff/, '');
@@ -68,10 +69,9 @@ function fromJson(text) {
   const good = sorted(/** @type {unknown[]} */ (data.entries).map((each, i) => [`Entry ${i + 1}`, each]), checked);
   // What an entry was before is no reason to stop: what does not fit of it is left out
   const before = sorted((Array.isArray(data.before) ? data.before : []).map((each, i) => [`Earlier ${i + 1}`, each]), checked);
-  const drills = sorted((Array.isArray(data.drills) ? data.drills : []).map((each, i) => [`Drill result ${i + 1}`, each]), finished);
   const phone = phoneOf(data.phone);
   const misfits = phone.bad.map((name) => `${name} of the settings and calibration`);
-  return { entries: good.good, before: before.good, drills: drills.good, phone: phone.good, bad: [...good.bad, ...before.bad, ...drills.bad, ...misfits] };
+  return { entries: good.good, before: before.good, phone: phone.good, bad: [...good.bad, ...before.bad, ...misfits] };
 }
 
 /** @param {string} text */
@@ -81,7 +81,7 @@ function fromCsv(text) {
   const unknown = head.cells.filter((name) => !COLUMNS.includes(name));
   if (unknown.length) throw new Error(`The first line names ${unknown[0].slice(0, 40)}, which is no column of a record.`);
   const { good, bad } = sorted(rows.map(({ line, cells }) => [`Line ${line}`, cells]), (cells) => checked(fromRow(head.cells, /** @type {string[]} */ (cells))));
-  return { entries: good, before: [], bad, drills: [], phone: {} };
+  return { entries: good, before: [], bad, phone: {} };
 }
 
 /** @param {string[]} names @param {string[]} cells */
@@ -98,12 +98,6 @@ function fromRow(names, cells) {
     else data[name] = /^-?\d+(\.\d+)?(e-?\d+)?$/i.test(value) ? Number(value) : value;
   });
   return { ...data, result: data.result === 'missed' ? { x_m: data.x_m, y_m: data.y_m } : data.result };
-}
-
-/** A drill result with only what belongs to it. @param {unknown} data @returns {Finished} */
-function finished(data) {
-  if (!isFinished(data)) throw new Error(`it takes ${FINISHED.join(', ')}`);
-  return /** @type {any} */ (Object.fromEntries(FINISHED.map((name) => [name, data[name]])));
 }
 
 /** @template T @param {[string, unknown][]} named @param {(data: unknown) => T} check throws what is wrong */
@@ -146,28 +140,20 @@ function table(text) {
   return rows;
 }
 
-/** Of each id the newest, where it is newer than what is held. @template {{id: string}} T @param {T[]} held @param {T[]} come @param {(each: T) => string} time */
-function newest(held, come, time) {
-  const known = new Map(held.map((each) => [each.id, time(each)]));
-  /** @type {Map<string, T>} */
-  const latest = new Map();
-  for (const each of come) {
-    const other = latest.get(each.id);
-    if (!other || time(each) > time(other)) latest.set(each.id, each);
-  }
-  const unique = [...latest.values()];
-  return { fresh: unique.filter(({ id }) => !known.has(id)), newer: unique.filter((each) => time(each) > (known.get(each.id) ?? '\uffff')) };
-}
-
 /**
  * What taking a file in would do: by id, the newer wins, and what is the same stays as it is.
- * @param {Entry[]} held @param {Pick<State, 'practice' | keyof Phone>} state @param {ReturnType<typeof fromFile>} file
+ * @param {Entry[]} held @param {Phone} own @param {ReturnType<typeof fromFile>} file
  * @returns {Preview}
  */
-export function preview(held, state, { entries, before, bad, drills, phone }) {
-  const { fresh, newer } = newest(held, entries, ({ changed }) => changed);
-  const results = newest(state.practice.finished, drills, ({ date }) => date);
-  const here = phoneOf(state).good;
+export function preview(held, own, { entries, before, bad, phone }) {
+  const known = new Map(held.map(({ id, changed }) => [id, changed]));
+  /** @type {Map<string, Entry>} */
+  const latest = new Map();
+  for (const entry of entries) if (entry.changed > (latest.get(entry.id)?.changed ?? '')) latest.set(entry.id, entry);
+  const unique = [...latest.values()];
+  const fresh = unique.filter(({ id }) => !known.has(id));
+  const newer = unique.filter(({ id, changed }) => changed > (known.get(id) ?? '\uffff'));
+  const here = phoneOf(own).good;
   const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some((name) => JSON.stringify(phone[name]) !== JSON.stringify(here[name]));
-  return { fresh, newer, before, bad, kept: entries.length - fresh.length - newer.length, drills: [...results.fresh, ...results.newer], phone: differs ? phone : null };
+  return { fresh, newer, before, bad, kept: entries.length - fresh.length - newer.length, phone: differs ? phone : null };
 }

@@ -1,7 +1,7 @@
 /**
  * What a touch on the calibrate screen can do. Whatever is kept can be undone with one touch.
  * @import {App} from '../../app.js'
- * @import {Calibrating, Calibration, Player, Putt, Slope, State} from '../../types.js'
+ * @import {Calibrating, Calibration, NoteEntry, Player, Putt, Slope, State} from '../../types.js'
  */
 import { createTilt } from '../../device/tilt.js';
 import { doesNotFit, fromText, withUnit } from '../../format.js';
@@ -18,15 +18,15 @@ const today = () => {
 };
 
 /** @param {App} app */
-export function actions({ store, engine }) {
+export function actions({ store, engine, record }) {
   /** @param {string} action @param {Partial<Calibrating>} patch */
   const set = (action, patch) => store.change(action, { calibrating: { ...store.state.calibrating, ...patch }, problem: null });
   const tilt = createTilt((tilt) => store.change('tilt', { calibrating: { ...store.state.calibrating, tilt } }));
 
-  /** Changes what lasts, and remembers how it was. @param {string} words @param {Partial<State>} patch @param {Partial<Calibrating>} [also] */
-  function keep(words, patch, also = {}) {
+  /** Changes what lasts, and remembers how it was. @param {string} words @param {Partial<State>} patch @param {Partial<Calibrating>} [also] @param {string} [entry] that came or went */
+  function keep(words, patch, also = {}, entry) {
     const before = Object.fromEntries(Object.keys(patch).map((name) => [name, store.state[/** @type {keyof State} */ (name)]]));
-    store.change(words, { ...patch, calibrating: { ...store.state.calibrating, ...also, undo: { words, before } }, problem: null });
+    store.change(words, { ...patch, calibrating: { ...store.state.calibrating, ...also, undo: { words, before, entry } }, problem: null });
   }
   /** @param {string} words @param {Partial<Calibration>} patch @param {Partial<Calibrating>} [also] */
   const keepCalibration = (words, patch, also) => keep(words, { calibration: { ...store.state.calibration, ...patch } }, also);
@@ -64,7 +64,10 @@ export function actions({ store, engine }) {
     choose: (patch) => set('choose', patch),
     undo() {
       const { undo } = store.state.calibrating;
-      if (undo) store.change('undo', { ...undo.before, calibrating: { ...store.state.calibrating, undo: null } });
+      if (!undo) return;
+      store.change('undo', { ...undo.before, calibrating: { ...store.state.calibrating, undo: null } });
+      const entry = store.state.entries?.find(({ id }) => id === undo.entry);
+      if (entry) void record.change(entry.id, { gone: entry.gone ? undefined : true });
     },
     /** @param {string} name @param {string} text */
     enter(name, text) {
@@ -133,19 +136,24 @@ export function actions({ store, engine }) {
     /** @param {Calibration['ball']} ball */
     setBall: (ball) => keepCalibration(ball === 'putted' ? 'The balls are putted.' : 'The balls are rolled by hand.', { ball }),
     /** @param {string} place */
-    setPlace: (place) => keepCalibration('Place named.', { place: place.trim().slice(0, 40) }),
+    setPlace: (place) => keep('Place named.', { place: place.trim() }),
     /** @param {number} stimp_ft @param {number | null} stimp_sd_ft */
-    keepSpeed(stimp_ft, stimp_sd_ft) {
-      const { calibration, putt } = store.state;
-      const speed = { place: calibration.place || 'A green', date: today(), stimp_ft: Number(stimp_ft.toFixed(2)), stimp_sd_ft };
-      keep('Kept, and in the read.', { calibration: { ...calibration, speeds: [speed, ...calibration.speeds] }, putt: { ...putt, stimp_ft: Number(stimp_ft.toFixed(1)) } });
+    async keepSpeed(stimp_ft, stimp_sd_ft) {
+      const { place } = store.state;
+      const at = new Date().toISOString();
+      const spread = stimp_sd_ft === null ? {} : { stimp_sd_ft };
+      /** @type {NoteEntry} */
+      const speed = { kind: 'note', id: crypto.randomUUID(), at, changed: at, place, text: '', stimp_ft: Number(stimp_ft.toFixed(2)), ...spread };
+      if (await record.write([speed])) keep('Kept, and in the read.', { putt: { ...store.state.putt, stimp_ft: Number(stimp_ft.toFixed(1)) } }, {}, speed.id);
     },
     /** @param {number} stimp_ft */
     useSpeed: (stimp_ft) => keep('In the read.', { putt: { ...store.state.putt, stimp_ft: Number(stimp_ft.toFixed(1)) } }),
     /** @param {number} stimp_ft */
     makeHome: (stimp_ft) => keepCalibration('Home it is.', { home_stimp_ft: stimp_ft }),
-    /** @param {number} index */
-    removeSpeed: (index) => keepCalibration('Speed removed.', { speeds: store.state.calibration.speeds.filter((_, i) => i !== index) }),
+    /** @param {string} id */
+    async removeSpeed(id) {
+      if (await record.change(id, { gone: true })) keep('Speed removed.', {}, {}, id);
+    },
 
     addTrial() {
       const { calibrating: { draft: { felt_percent, measured_percent, ...draft }, fall }, calibration } = store.state;

@@ -15,7 +15,7 @@ export function compare(state, act) {
   return html`<div class="fields">${entry(state, act, 'home_stimp_ft', calibration.home_stimp_ft)}</div>
     ${refusals.translated ? html`<p class="problem" role="alert">The putt in hand cannot be holed at this pace on this green.</p>` : ''}
     ${translated ? sides(state, translated) : ''}
-    ${table ? html`<h2>A card for ${number(putt.stimp_ft, 1)} ft</h2>${card(state, table)}<button type="button" class="word" @click=${() => print()}>Print the card</button>` : ''}`;
+    ${table ? html`<h2>For the pocket</h2>${card(state, table)}<button type="button" class="word" @click=${() => print()}>Print the card</button>` : ''}`;
 }
 
 /** @param {State} state @param {Calibrated['translated']} found */

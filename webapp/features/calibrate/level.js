@@ -4,11 +4,11 @@
  * @import {CalibrateActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { fallWords, number } from '../../format.js';
+import { dayWords, fallWords, number } from '../../format.js';
 import { SETTLED_S } from './actions.js';
 import { lying } from './drawings.js';
 import { entry } from './entry.js';
-import { dated, percents, small } from './words.js';
+import { percents, small } from './words.js';
 import { zeroing } from './zero.js';
 
 const SILENT = {
@@ -59,7 +59,7 @@ function live({ calibrating: { tilt }, problem, putt }, act, found) {
 /** @param {State} state @param {CalibrateActions} act */
 const zeroed = ({ calibration: { phone } }, act) => html`<section>
   <h2>Zero</h2>
-  <p>${phone ? `This phone is ${number(Math.hypot(...phone.bias_deg), 1)}° off, found ${dated(phone.date)}. It is taken off.` : 'Not zeroed: a phone can be half a degree off, 0.9 % of slope.'}</p>
+  <p>${phone ? `This phone is ${number(Math.hypot(...phone.bias_deg), 1)}° off, found ${dayWords(phone.date)}. It is taken off.` : 'Not zeroed: a phone can be half a degree off, 0.9 % of slope.'}</p>
   <div class="choice-row">
     <button type="button" class="word" @click=${() => act.startZero([0, 180])}>Turn twice</button>
     <button type="button" class="word" @click=${() => act.startZero([0, 90, 180, 270])}>Turn four times</button>

@@ -1,20 +1,20 @@
 /**
- * The green's speed: rolled, off the Stimpmeter, or told; kept by place and day.
- * @import {State, Calibrated} from '../../types.js'
+ * The green's speed: rolled, off the Stimpmeter, or told; kept by place and day among the notes.
+ * @import {Calibrated, NoteEntry, State} from '../../types.js'
  * @import {CalibrateActions} from './actions.js'
  */
 import { html, nothing } from 'lit-html';
-import { number, withUnit } from '../../format.js';
+import { dayWords, number, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { entry } from './entry.js';
 import { FIELDS } from './fields.js';
-import { dated, percents } from './words.js';
+import { percents } from './words.js';
 
 /** @param {State} state @param {CalibrateActions} act */
 export function speed(state, act) {
-  const { calibration, calibrating: { by } } = state;
+  const { place, calibrating: { by } } = state;
   return html`
-    <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off" maxlength="40" placeholder="A green" .value=${calibration.place}
+    <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off" maxlength="80" placeholder="Larkmoor (invented)" .value=${place}
       @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></span></div>
     ${choice({ label: 'Measured with', name: 'by', value: by, options: [['rolls', 'a ball'], ['stimpmeter', 'a Stimpmeter']], onValue: (value) => act.choose({ by: /** @type {typeof by} */ (value) }) })}
     ${by === 'rolls' ? rolls(state, act) : stimpmeter(state, act)}
@@ -78,11 +78,17 @@ const result = ({ stimp_ft, stimp_sd_ft, slope_percent, slope_sd_percent }, act)
   <button type="button" class="press" @click=${() => act.keepSpeed(stimp_ft, stimp_sd_ft)}>Keep and take into the read</button>
 </div>`;
 
+/** The newest; all of them are among the notes. */
+const MOST_SHOWN = 8;
+
 /** @param {State} state @param {CalibrateActions} act */
-const kept = ({ calibration: { speeds } }, act) => speeds.length
-  ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map((each, i) => html`<li>
-      <span><b>${number(each.stimp_ft, 1)} ft</b>${each.stimp_sd_ft === null ? '' : ` ± ${number(Math.max(0.1, each.stimp_sd_ft), 1)}`} ${each.place}, ${dated(each.date)}</span>
-      <span class="does"><button type="button" class="word" aria-label="Use ${number(each.stimp_ft, 1)} ft" @click=${() => act.useSpeed(each.stimp_ft)}>Use</button>
-      <button type="button" class="word" aria-label="${each.place} is home" @click=${() => act.makeHome(each.stimp_ft)}>Home</button>
-      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(i)}>Remove</button></span></li>`)}</ol></section>`
-  : '';
+function kept({ entries }, act) {
+  const speeds = /** @type {(NoteEntry & {stimp_ft: number})[]} */ ((entries ?? []).filter((entry) => entry.kind === 'note' && entry.stimp_ft !== undefined && !entry.gone)).slice(0, MOST_SHOWN);
+  return speeds.length
+    ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map(({ id, at, place, stimp_ft, stimp_sd_ft }, i) => html`<li>
+      <span><b>${number(stimp_ft, 1)} ft</b>${stimp_sd_ft === undefined ? '' : ` ± ${number(Math.max(0.1, stimp_sd_ft), 1)}`} ${place || 'A green'}, ${dayWords(at)}</span>
+      <span class="does"><button type="button" class="word" aria-label="Use ${number(stimp_ft, 1)} ft" @click=${() => act.useSpeed(stimp_ft)}>Use</button>
+      <button type="button" class="word" aria-label="${place || 'A green'} is home" @click=${() => act.makeHome(stimp_ft)}>Home</button>
+      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`)}</ol></section>`
+    : '';
+}

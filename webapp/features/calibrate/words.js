@@ -11,6 +11,3 @@ export const percents = (value, digits = 1) => `${number(value, digits)}\u00a0%`
 
 /** @param {number} metres @param {Settings} settings */
 export const small = (metres, settings) => withUnit(metres, { ...smallUnit(settings), digits: 1 });
-
-/** @param {string} date as it is kept */
-export const dated = (date) => new Date(`${date}T12:00`).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });

@@ -1,149 +1,119 @@
 /**
  * What a touch on the notes can do. A touch is done when it is on the disk; until then nothing is said.
  * @import {App} from '../../app.js'
- * @import {Entry, NoteEntry, Noting, Point, PuttEntry} from '../../types.js'
+ * @import {DrillEntry, NoteEntry, Noting, PuttEntry} from '../../types.js'
  */
 import { give } from '../../device/share.js';
 import { doesNotFit, fromText, unitOf } from '../../format.js';
-import * as db from '../../records/db.js';
-import { checked, RANGES } from '../../records/entry.js';
+import { readAll, readAllBefore, readBefore } from '../../records/db.js';
+import { RANGES, WHOLE } from '../../records/entry.js';
 import { restore } from '../../records/schema.js';
 import { fromFile, preview, toCsv, toJson } from '../../records/transfer.js';
 
-const PLAIN = { unit: '', name: '', si: 1, digits: 2 };
+const COUNT = { unit: '', name: '', si: 1, digits: 0 };
 /** @type {Record<string, string>} */
-const UNITS_AS = { aim_deg: 'fall_deg', line_error_deg: 'start_line_sd_deg', felt_percent: 'slope_percent', x_m: 'past_m', y_m: 'past_m' };
+const UNITS_AS = { aim_deg: 'start_line_sd_deg', line_error_deg: 'start_line_sd_deg', felt_percent: 'slope_percent', x_m: 'past_m', y_m: 'past_m' };
+/** Numbers that an entry may do without. @param {string} kind */
+const optional = (kind) => (kind === 'note' ? ['stimp_ft'] : ['line_error_deg', 'felt_percent']);
 
 /** @param {string} field @param {import('../../types.js').Settings} settings */
-export const entryUnit = (field, settings) => (field === 'aim_deg' ? unitOf('start_line_sd_deg', settings) : unitOf(UNITS_AS[field] ?? field, settings) ?? PLAIN);
-
-export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
+export const entryUnit = (field, settings) => (WHOLE.includes(field) ? COUNT : unitOf(UNITS_AS[field] ?? field, settings));
 
 const now = () => new Date().toISOString();
 
-/** @param {import('../../types.js').Preview} taken @param {boolean} whole */
-const takenWords = ({ fresh, newer, drills }, whole) =>
-  `${fresh.length} new, ${newer.length} changed${drills.length ? `, ${drills.length} drill results` : ''}${whole ? ', settings and calibration' : ''}.`;
-
 /** @param {App} app */
-export function actions({ store, engine }) {
+export function actions({ store, engine, record }) {
   /** @param {string} action @param {Partial<Noting>} patch */
   const set = (action, patch) => store.change(action, { noting: { ...store.state.noting, ...patch } });
   const all = () => store.state.entries ?? [];
-  /** @param {unknown} error */
-  const failed = (error) => {
-    const { name, message } = /** @type {Error} */ (error);
-    if (db.isNewer(error)) return set('newer', { said: NEWER });
-    set('not written', { said: name === 'QuotaExceededError' ? 'The phone has no room left. Nothing was lost; free some and try again.' : `Not kept: ${message}` });
-  };
+  const head = () => ({ id: crypto.randomUUID(), at: now(), changed: now(), place: store.state.place });
 
-  async function load() {
-    try {
-      const [entries, exported] = [await db.readAll(), await db.readMark('exported')];
-      store.change('records', { entries, noting: { ...store.state.noting, exported } });
-    } catch (error) {
-      store.change('no records', { entries: all() });
-      failed(error);
-    }
+  /** @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry>} patch @returns {Promise<boolean>} */
+  async function change(id, patch) {
+    const done = await record.change(id, patch);
+    if (store.state.noting.editing === id) set('earlier', { before: await readBefore(id) });
+    return done;
   }
-
-  /** @param {Entry[]} entries @param {Partial<Noting>} patch what to show once they are written */
-  async function write(entries, patch) {
-    try {
-      await db.write(entries);
-    } catch (error) {
-      failed(error);
-      return;
-    }
-    const ids = new Set(entries.map(({ id }) => id));
-    const rest = all().filter(({ id }) => !ids.has(id));
-    store.change('written', {
-      entries: [...entries, ...rest].sort((a, b) => (a.at < b.at ? 1 : -1)),
-      noting: { ...store.state.noting, ...patch },
-      problem: null,
-    });
-  }
-
-  /** @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry>} patch @param {Partial<Noting>} [shown] */
-  async function change(id, patch, shown = {}) {
-    const entry = all().find((each) => each.id === id);
-    if (!entry) return;
-    const next = /** @type {Entry} */ ({ ...entry, ...patch, changed: now() });
-    for (const [name, value] of Object.entries(patch)) if (value === undefined) delete (/** @type {Record<string, unknown>} */ (/** @type {unknown} */ (next))[name]);
-    await write([checked(next)], shown);
-    if (store.state.noting.editing === id) set('earlier', { before: await db.readBefore(id) });
-  }
-
-  /** @type {Promise<unknown>} */
-  let changes = Promise.resolve();
-  /** One change after another: each starts from what the last has written. @param {() => unknown} work */
-  const inTurn = (work) => (changes = changes.then(work).catch(failed));
 
   const act = {
-    load,
     /** @param {Noting['page']} page */
     turn: (page) => set('turn to', { page, said: '', preview: null, sure: false, from: 0 }),
     /** @param {number} reach_m */
     reach: (reach_m) => set('zoom', { reach_m }),
     /** @param {string} place */
-    setPlace: (place) => set('place', { place: place.trim().slice(0, 200) }),
+    setPlace: (place) => store.change('place', { place: place.trim() }),
 
     /** @param {PuttEntry['result']} result */
     async log(result) {
-      const { read, putt, noting } = store.state;
+      const { read, putt } = store.state;
       try {
         const fresh = read?.putt === putt;
         const meant = fresh ? read.value : await engine.ask('read', putt);
-        const at = now();
-        const entry = checked({ kind: 'putt', id: crypto.randomUUID(), at, changed: at, place: noting.place, text: '', ...putt, aim_deg: meant.aim_deg, result });
-        await write([entry], { last: entry.id, said: '' });
+        /** @type {PuttEntry} */
+        const entry = { kind: 'putt', ...head(), text: '', ...putt, aim_deg: meant.aim_deg, result };
+        if (await record.write([entry])) set('logged', { last: entry.id, said: '' });
       } catch (error) {
-        failed(error);
+        set('no such putt', { said: `Not logged: ${/** @type {Error} */ (error).message}.` });
       }
     },
-    undo: () => inTurn(() => change(store.state.noting.last, { gone: true }, { last: '', said: 'Undone.' })),
+    async undo() {
+      if (await change(store.state.noting.last, { gone: true })) set('undone', { last: '', said: 'Undone.' });
+    },
     /** @param {string} id @param {string} name @param {unknown} value */
-    add: (id, name, value) => inTurn(() => change(id, { [name]: value })),
-    /** @param {string} text */
-    async note(text) {
-      if (!text.trim()) return;
-      const at = now();
-      await write([checked({ kind: 'note', id: crypto.randomUUID(), at, changed: at, place: store.state.noting.place, text: text.trim() })], { said: 'Noted.' });
+    add: (id, name, value) => change(id, { [name]: value }),
+    /** @param {{text: string, weather: string, speed: string}} written @returns {Promise<boolean>} whether it was taken */
+    async note({ text, weather, speed }) {
+      const unit = entryUnit('stimp_ft', store.state.settings);
+      const [stimp_ft, [low, high]] = [fromText(speed, unit), RANGES.stimp_ft];
+      if (speed.trim() && !(stimp_ft >= low && stimp_ft <= high)) {
+        store.change('refuse note', { problem: { field: 'note-speed', text: speed, message: doesNotFit('Green speed', speed, low, high, unit) } });
+        return false;
+      }
+      if (!`${text}${weather}${speed}`.trim()) return false;
+      /** @type {NoteEntry} */
+      const entry = { kind: 'note', ...head(), text: text.trim(), ...(weather.trim() && { weather: weather.trim() }), ...(speed.trim() && { stimp_ft }) };
+      const kept = await record.write([entry]);
+      if (kept) store.change('noted', { problem: null, noting: { ...store.state.noting, said: 'Noted.' } });
+      return kept;
     },
 
     /** @param {string} id */
     async edit(id) {
-      set('edit', { editing: id, before: [] });
-      set('earlier', { before: await db.readBefore(id) });
+      set('edit', { editing: id, before: [], said: '' });
+      set('earlier', { before: await readBefore(id) });
     },
     close: () => store.change('close entry', { noting: { ...store.state.noting, editing: '', before: [] }, problem: null }),
     /** A typed number of an entry; empty takes it away where it may be missing. @param {string} id @param {string} field @param {string} label @param {string} text */
-    enter: (id, field, label, text) => inTurn(() => {
+    async enter(id, field, label, text) {
       const entry = all().find((each) => each.id === id);
+      if (!entry) return;
       const unit = entryUnit(field, store.state.settings);
       const value = fromText(text, unit);
       const [low, high] = RANGES[field];
-      if (!text.trim() && ['line_error_deg', 'felt_percent'].includes(field)) return change(id, { [field]: undefined });
-      if (!(value >= low && value <= high)) return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
-      const finish = entry?.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 };
-      return change(id, field === 'x_m' || field === 'y_m' ? { result: { ...finish, [field]: value } } : { [field]: value });
-    }),
+      if (store.state.problem?.field === field) store.change('typed anew', { problem: null });
+      if (!text.trim() && optional(entry.kind).includes(field)) return change(id, { [field]: undefined });
+      if (!(value >= low && value <= high) || (WHOLE.includes(field) && !Number.isInteger(value))) return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
+      if (field !== 'x_m' && field !== 'y_m') return change(id, { [field]: value });
+      const finish = entry.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 };
+      return change(id, { result: { ...finish, [field]: value } });
+    },
     /** @param {Partial<Noting['only']>} only */
-    filter: (only) => set('filter', { only: { ...store.state.noting.only, ...only } }),
+    filter: (only) => set('filter', { only: { ...store.state.noting.only, ...only }, from: 0 }),
     /** @param {number} from */
     scroll: (from) => void (from !== store.state.noting.from && set('scroll', { from })),
 
     async exportJson() {
-      await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(await db.readAll(), await db.readAllBefore(), store.state.practice.finished, phone()));
+      const entries = [...(await readAll()), ...store.state.unkept];
+      await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(entries, await readAllBefore(), phone()));
     },
     async exportCsv() {
-      await exportAs(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await db.readAll()));
+      await exportAs(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await readAll()));
     },
     /** @param {Blob | undefined} file */
     async look(file) {
       if (!file) return;
       try {
-        set('preview', { preview: preview(await db.readAll(), store.state, fromFile(await file.text())), said: '' });
+        set('preview', { preview: preview(await readAll(), phone(), fromFile(await file.text())), said: '' });
       } catch (error) {
         set('no file of ours', { preview: null, said: /** @type {Error} */ (error).message });
       }
@@ -151,32 +121,25 @@ export function actions({ store, engine }) {
     /** @param {boolean} whole settings and calibration too */
     async take(whole) {
       const found = store.state.noting.preview;
-      if (!found) return;
-      try {
-        await db.write([...found.fresh, ...found.newer], found.before);
-        const { practice } = store.state;
-        const come = new Set(found.drills.map(({ id }) => id));
-        const finished = [...practice.finished.filter(({ id }) => !come.has(id)), ...found.drills].sort((a, b) => (a.date < b.date ? -1 : 1));
-        if (come.size) store.change('drill results', { practice: { ...practice, finished } });
-        if (whole) store.change('settings and calibration', Object.fromEntries(Object.entries(found.phone ?? {}).map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }])));
-        set('taken in', { preview: null, said: takenWords(found, whole) });
-        await load();
-      } catch (error) {
-        failed(error);
-      }
+      if (!found || !(await record.write([...found.fresh, ...found.newer], found.before))) return;
+      if (whole) store.change('settings and calibration', Object.fromEntries(Object.entries(found.phone ?? {}).map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }])));
+      set('taken in', { preview: null, said: `${found.fresh.length} new, ${found.newer.length} changed${whole ? ', settings and calibration' : ''}.` });
     },
     leave: () => set('left', { preview: null, said: 'Nothing changed.' }),
     async sample() {
       const { sample } = await import('../../records/sample.js');
-      await write(sample().map(checked), { said: 'An invented player is loaded.' });
+      if (await record.write(sample())) set('invented', { said: 'An invented player is loaded.' });
     },
-    noSample: () => erase((entry) => entry.sample === true, 'The invented player is gone.'),
+    async noSample() {
+      if (await record.erase((entry) => entry.sample === true)) set('no longer invented', { said: 'The invented player is gone.' });
+    },
     /** @param {boolean} sure */
     askErase: (sure) => set('sure?', { sure }),
     async erase() {
-      if (!(await erase(() => true, 'Everything is deleted.'))) return;
+      if (!(await record.erase(() => true))) return;
       const { cautioned } = store.state;
       store.change('erase all', { ...restore(null), cautioned });
+      set('erased', { said: 'Everything is deleted.', sure: false, last: '' });
     },
   };
   return act;
@@ -188,28 +151,8 @@ export function actions({ store, engine }) {
 
   /** Phones share .txt and .csv, but no .json. @param {string} name @param {string} text */
   async function exportAs(name, text) {
-    try {
-      const said = await give(new File([text], name, { type: name.endsWith('.csv') ? 'text/csv' : 'text/plain' }));
-      if (!said) return;
-      const exported = now();
-      await db.writeMark('exported', exported);
-      set('exported', { exported, said });
-    } catch (error) {
-      failed(error);
-    }
-  }
-
-  /** @param {(entry: Entry) => boolean} chosen @param {string} said */
-  async function erase(chosen, said) {
-    try {
-      await db.erase(chosen);
-      set('erased', { said, sure: false, last: '' });
-      await load();
-      return true;
-    } catch (error) {
-      failed(error);
-      return false;
-    }
+    const said = await give(new File([text], name, { type: name.endsWith('.csv') ? 'text/csv' : 'text/plain' }));
+    if (said && (await record.mark(now()))) set('given', { said });
   }
 }
 

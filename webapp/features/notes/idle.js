@@ -2,5 +2,5 @@
 
 /** @type {Noting} */
 export const BLANK = {
-  page: 'log', place: '', reach_m: 1.2, last: '', editing: '', before: [], only: { place: '', what: '' }, from: 0, said: '', preview: null, sure: false, exported: '',
+  page: 'log', reach_m: 1.2, last: '', editing: '', before: [], only: { place: '', day: '', what: '' }, from: 0, said: '', preview: null, sure: false,
 };

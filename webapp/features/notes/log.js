@@ -9,12 +9,13 @@ import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
 import { entryUnit } from './actions.js';
 import { pad } from '../../parts/pad.js';
+import { placeField } from './place.js';
 import { resultWords } from './words.js';
 
 /** @type {[string, string][]} */
 const REACHES = [['0.6', 'near'], ['1.2', 'middle'], ['3', 'far']];
 /** @type {[string, string][]} */
-export const GATES = [['', 'no gate'], ['left', 'left'], ['clean', 'clean'], ['right', 'right']];
+export const STARTS = [['', 'not seen'], ['left', 'left'], ['clean', 'clean'], ['right', 'right']];
 
 /** @param {State} state @param {NoteActions} act */
 export function log(state, act) {
@@ -40,7 +41,8 @@ export function log(state, act) {
       <label>Left (− right), ${smallUnit(settings).unit}<input name="y" inputmode="text" autocomplete="off" required></label>
       <button type="submit" class="word">Log</button>
     </form>
-    ${last?.kind === 'putt' ? added(last, state, act) : ''}`;
+    ${last?.kind === 'putt' ? added(last, state, act) : ''}
+    ${placeField(state, act)}`;
 }
 
 /** @param {NoteActions} act @param {State} state @returns {(event: SubmitEvent) => void} */
@@ -62,7 +64,7 @@ const typed = (act, { settings }) => (event) => {
 /** @param {PuttEntry} last @param {State} state @param {NoteActions} act */
 function added(last, { settings, problem }, act) {
   return html`<section class="logged" aria-label="Of the putt logged last">
-    ${choice({ label: 'Start gate', name: 'gate', value: last.gate ?? '', options: GATES, onValue: (gate) => act.add(last.id, 'gate', gate || undefined) })}
+    ${choice({ label: 'Started, or gate post touched', name: 'gate', value: last.gate ?? '', options: STARTS, onValue: (gate) => act.add(last.id, 'gate', gate || undefined) })}
     <div class="fields">${extras(last, settings, problem, act)}</div>
   </section>`;
 }

@@ -1,6 +1,5 @@
 /** @import {State} from '../../types.js' @import {NoteActions} from './actions.js' */
 import { html } from 'lit-html';
-import { NEWER } from './actions.js';
 import { edit } from './edit.js';
 import { exportIsOld, file } from './file.js';
 import { list, rowAt } from './list.js';
@@ -18,10 +17,8 @@ export function view(state, act) {
       ${NAMES.map(([page, name]) => html`<button type="button" class="pick" aria-pressed=${page === noting.page} @click=${() => act.turn(page)}>${name}</button>`)}
       <a class="pick" href="#findings">Findings</a>
     </nav>
-    ${state.keptByNewer ? html`<p class="problem">${NEWER}</p>` : ''}
     ${noting.said ? html`<p class="said" role="status">${noting.said}</p>` : ''}
     ${entries === null ? html`<p class="quiet">Opening the record</p>` : PAGES[noting.page](state, act)}
-    ${noting.page === 'file' ? '' : html`<label class="text-field">Place of what you log<input autocomplete="off" maxlength="200" .value=${noting.place} @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></label>`}
     ${old && noting.page !== 'file' ? html`<p class="quiet">${old} <button type="button" class="word" @click=${() => act.turn('file')}>Export</button></p>` : ''}
     ${noting.editing ? edit(state, act) : ''}
   </main>`;

@@ -2,7 +2,7 @@
  * The session's clock. It counts only seconds in which the page was awake, so that a reload, a lock or a crash loses
  * none: the session stands where it was.
  * @import {Store} from '../../store.js'
- * @import {Drill, Practice, Run} from '../../types.js'
+ * @import {Drill, DrillEntry, Practice, Run} from '../../types.js'
  */
 
 export const TICK_MS = 1000;
@@ -37,12 +37,19 @@ export function runActions(store) {
 
   /** Keeps the block in hand and goes to the next. @param {string} action */
   function finish(action) {
-    const { run, blocks, finished } = practice();
+    const { run, blocks } = practice();
     if (!run) return;
+    const { place, unkept, practising: { drills } } = store.state;
     const { session, block, spent_s, good, bad } = run;
-    const done = { id: crypto.randomUUID(), session, drill: blocks[block].drill, date: new Date().toISOString(), spent_s: Math.round(spent_s), good, bad };
+    const { drill } = blocks[block];
+    const now = new Date().toISOString();
+    /** @type {DrillEntry} */
+    const done = {
+      kind: 'drill', id: crypto.randomUUID(), at: now, changed: now, place, text: '',
+      session, drill, name: drills.find(({ id }) => id === drill)?.name ?? drill, spent_s: Math.round(spent_s), good, bad,
+    };
     const over = block + 1 === blocks.length;
-    change(action, { finished: [...finished, done], run: over ? null : at(run, block + 1) });
+    store.change(action, { unkept: [...unkept, done], practice: { ...practice(), run: over ? null : at(run, block + 1) } });
     if (over) store.change('session over', { practising: { ...store.state.practising, page: 'done' } });
   }
 

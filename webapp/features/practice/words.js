@@ -12,12 +12,6 @@ export const REASONS = { gap: 'samples are missing', cut_off: 'cut off', unlike:
 /** What is to the left and to the right of one who looks down with the feet at the far side. @param {Settings} settings */
 export const sides = ({ handed }) => (handed === 'right' ? ['Back', 'Through'] : ['Through', 'Back']);
 
-/** A clock's reading. @param {number} seconds */
-export function clock(seconds) {
-  const whole = Math.ceil(seconds - 1e-6);
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
-}
-
 /** The engine's words with a person's names for its fields. @param {string} message */
 export const unitless = (message) => {
   const words = message.replace(/^taps_s has.*|^taps_s is a list of.*/, 'Three taps a stroke are needed: start, top, impact').replace(/^(rates|angles) is a list of.*/, 'Swing for a few seconds longer');

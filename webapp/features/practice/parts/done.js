@@ -1,19 +1,19 @@
 /**
  * What the last session held.
- * @import {State} from '../../../types.js'
+ * @import {DrillEntry, State} from '../../../types.js'
  * @import {PracticeActions} from '../actions.js'
  */
 import { html } from 'lit-html';
-import { clock } from '../words.js';
+import { clock } from '../../../format.js';
 
 /** @param {State} state @param {PracticeActions} act */
-export function done({ practice, practising }, act) {
-  const session = practice.finished.at(-1)?.session;
-  const blocks = practice.finished.filter((block) => block.session === session);
-  const find = (/** @type {string} */ wanted) => practising.drills.find(({ id }) => id === wanted);
+export function done({ entries, unkept }, act) {
+  const drills = /** @type {DrillEntry[]} */ ([...(entries ?? []).toReversed(), ...unkept].filter(({ kind, gone }) => kind === 'drill' && !gone));
+  const session = drills.at(-1)?.session;
+  const blocks = drills.filter((block) => block.session === session);
   return html`<h1>Session over</h1>
     <table class="costs"><thead><tr><th scope="col">Drill</th><th scope="col">Time</th><th scope="col">Count</th></tr></thead><tbody>
-      ${blocks.map((block) => html`<tr><th scope="row">${find(block.drill)?.name ?? block.drill}</th><td>${clock(block.spent_s)}</td>
+      ${blocks.map((block) => html`<tr><th scope="row">${block.name}</th><td>${clock(block.spent_s)}</td>
         <td>${block.good || block.bad ? `${block.good} of ${block.good + block.bad}` : '–'}</td></tr>`)}
     </tbody></table>
     <p class="quiet">Kept on this phone.</p>

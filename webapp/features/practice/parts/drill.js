@@ -15,7 +15,9 @@ export function drill(state, act) {
   const { practising } = state;
   const shown = practising.drills.find(({ id }) => id === practising.drill);
   if (!shown) return '';
-  return html`<h1>${shown.name}</h1>
+  // above all that comes late: what moves under a thumb is missed
+  return html`<button type="button" class="word" @click=${() => act.go('drills')}>All drills</button>
+    <h1>${shown.name}</h1>
     <p class="lead">${shown.why}</p>
     ${drawing(shown, state)}
     <p class="figures" aria-live="polite">${figures(shown, state)}</p>
@@ -28,6 +30,5 @@ export function drill(state, act) {
     ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}
     <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>
     ${cautions(shown)}
-    <p class="quiet">Needs: ${shown.needs.map((thing) => THINGS[thing]).join(', ') || 'nothing'}. ${shown.least} to ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>
-    <button type="button" class="word" @click=${() => act.go('drills')}>All drills</button>`;
+    <p class="quiet">Needs: ${shown.needs.map((thing) => THINGS[thing]).join(', ') || 'nothing'}. ${shown.least} to ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>`;
 }

@@ -5,7 +5,7 @@
  */
 import { html } from 'lit-html';
 import { current, remaining } from '../run.js';
-import { clock } from '../words.js';
+import { clock } from '../../../format.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
 import { pendulum } from './pendulum.js';
