@@ -32,7 +32,7 @@ def compiled(files: Files) -> dict[str, bytes]:
     """The same files with byte-code in place of Python source."""
     with tempfile.TemporaryDirectory() as folder:
         source = Path(folder) / "source.zip"
-        source.write_bytes(packed(files, zipfile.ZIP_STORED))
+        source.write_bytes(packed(files))
         # Byte-code depends on what the interpreter that writes it has done before, be it to import from byte-code of its
         # own or from source: each time it is a new one that finds none
         variables = {**os.environ, "SOURCE_DATE_EPOCH": "0", "PYTHONHASHSEED": "0", "PYTHONPYCACHEPREFIX": folder}
@@ -42,16 +42,12 @@ def compiled(files: Files) -> dict[str, bytes]:
         return read(Path(done.stdout.splitlines()[-1]))
 
 
-def smallest(files: Files) -> bytes:
-    """A zip, stored or deflated, whichever a host that speaks brotli sends in fewer bytes."""
-    return min((packed(files, method) for method in (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED)), key=weigh)
-
-
-def packed(files: Files, method: int) -> bytes:
+def packed(files: Files) -> bytes:
+    """A zip, stored: a host that speaks brotli sends that in fewer bytes than a deflated one."""
     result = io.BytesIO()
-    with zipfile.ZipFile(result, "w", method) as archive:
+    with zipfile.ZipFile(result, "w") as archive:
         for name, content in sorted(files.items()):
-            archive.writestr(zipfile.ZipInfo(name, EPOCH), content, method)
+            archive.writestr(zipfile.ZipInfo(name, EPOCH), content)
     return result.getvalue()
 
 

@@ -21,7 +21,7 @@ FLAGS = (
 
 def launch(playwright: Playwright) -> Browser:
     """A browser whose contexts keep nothing."""
-    return playwright.chromium.launch(executable_path=environment.chromium(), args=list(FLAGS))
+    return playwright.chromium.launch(executable_path=environment.windowless_chromium(), args=list(FLAGS))
 
 
 def open_store(playwright: Playwright, store: Path, **options: Any) -> BrowserContext:

@@ -3,11 +3,14 @@
 import os
 import subprocess
 import sys
+from concurrent.futures import ThreadPoolExecutor
 
 import dist
 import environment
 import protocol
 from environment import NODE_PACKAGES, ROOT, VENV
+
+PYTEST = (sys.executable, "-m", "pytest")
 
 
 def run(pytest: list[str]) -> int:
@@ -15,11 +18,12 @@ def run(pytest: list[str]) -> int:
     environment.chromium()
     if pytest:
         dist.build()
-        return _call("pytest", sys.executable, "-m", "pytest", *pytest)
+        return _call("pytest", *PYTEST, *pytest)
     stale = _stale_protocol()
     dist.build()
-    statuses = [stale, *(_call(name, *command) for name, command in _checks().items())]
-    return max(statuses)
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        statuses = [stale, *pool.map(_look, *zip(*_checks().items(), strict=True))]
+    return max(*statuses, _call("pytest", *PYTEST, "--numprocesses", "2", "--dist", "worksteal"))
 
 
 def _checks() -> dict[str, list[str]]:
@@ -31,7 +35,6 @@ def _checks() -> dict[str, list[str]]:
         "mypy": [*python, "mypy"],
         "tsc, the page": [*tsc, "webapp/tsconfig.json"],
         "tsc, the workers": [*tsc, "webapp/tsconfig.workers.json"],
-        "pytest": [*python, "pytest", "--numprocesses", "2", "--dist", "worksteal"],
     }
 
 
@@ -41,6 +44,13 @@ def _stale_protocol() -> int:
     protocol.write()
     print(f"{protocol.FILE.relative_to(ROOT)} did not say what the engine says. It does now: commit it.", flush=True)
     return 1
+
+
+def _look(name: str, command: list[str]) -> int:
+    """A check that says in one piece what it has found, beside others."""
+    done = subprocess.run(command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
+    print(f"--- {name}\n{done.stdout}", end="", flush=True)
+    return done.returncode
 
 
 def _call(name: str, *command: str) -> int:

@@ -5,7 +5,6 @@ import json
 import shutil
 import subprocess
 import tempfile
-import zipfile
 from pathlib import Path
 
 import archive
@@ -49,15 +48,15 @@ def files() -> dict[str, bytes]:
     wanted = {name: library[name] for name in needed(source)}
     return {
         **{name: (PYODIDE / name).read_bytes() for name in PROGRAM},
-        "python.zip": archive.smallest(archive.compiled(wanted)),
-        "engine.zip": archive.smallest(archive.compiled(source)),
+        "python.zip": archive.packed(archive.compiled(wanted)),
+        "engine.zip": archive.packed(archive.compiled(source)),
     }
 
 
 def needed(source: archive.Files) -> list[str]:
     """The library's files that were imported once the engine had answered every example."""
     with tempfile.NamedTemporaryFile(suffix=".zip") as trial:
-        trial.write(archive.packed(source, zipfile.ZIP_STORED))
+        trial.write(archive.packed(source))
         trial.flush()
         script = str(Path(__file__).with_name("exercise.mjs"))
         run = subprocess.run(

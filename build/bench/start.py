@@ -1,7 +1,6 @@
 """From navigation to the first answer: the app offline, and Python as it comes, each in a browser just restarted."""
 
 import shutil
-import zipfile
 from pathlib import Path
 from statistics import median
 from typing import Any
@@ -101,7 +100,7 @@ def _plain(folder: Path) -> Path:
     folder.mkdir()
     for name in (*runtime.PROGRAM, runtime.LIBRARY.name):
         shutil.copy(runtime.PYODIDE / name, folder)
-    (folder / "engine.zip").write_bytes(archive.packed(runtime.engine(), zipfile.ZIP_DEFLATED))
+    (folder / "engine.zip").write_bytes(archive.packed(runtime.engine()))
     shutil.copy(PAGES / "bench.html", folder)
     shutil.copy(PAGES / "plain.js", folder / "bench.js")
     shutil.copy(PAGES / "plain-worker.js", folder)

@@ -38,6 +38,7 @@ MISFITS = """() => {
   });
   return [...wide.map(e => told('wide', e)), ...cut.map(e => told('cut', e)), ...small.map(e => told('small', e))];
 }"""
+TOUCHED = {"has_touch": True, "permissions": ["accelerometer", "gyroscope", "magnetometer"]}  # as phones give leave for
 SCREEN = {"viewport", "color_scheme", "reduced_motion"}
 
 
@@ -88,7 +89,7 @@ class Phone:
 def installed(dist: Path, forgetful: Browser) -> Iterator[tuple[BrowserContext, str]]:
     """A context in which the app has been used before, so that it starts as on the second day; and its address."""
     served = Site(dist)
-    context = forgetful.new_context(viewport=browser.PHONE, has_touch=True)
+    context = forgetful.new_context(viewport=browser.PHONE, **TOUCHED)
     yield context, served.url
     context.close()
     served.stop()
@@ -103,7 +104,7 @@ def phone(request: pytest.FixtureRequest, forgetful: Browser) -> Iterator[Phone]
     """
     options = {"viewport": browser.PHONE, **getattr(request, "param", {})}
     if request.node.get_closest_marker("alone") or "site" in request.fixturenames or options.keys() - SCREEN:
-        context = forgetful.new_context(has_touch=True, **options)
+        context = forgetful.new_context(**TOUCHED, **options)
         held = Phone(context, request.getfixturevalue("site").url)
         yield held
         context.close()

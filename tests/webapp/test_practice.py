@@ -163,6 +163,10 @@ def test_my_tempo_from_a_swing(phone: Any) -> None:
     page = opened(phone, "Tempo")
     page.get_by_role("button", name="Find my tempo").click()
     page.get_by_role("button", name="Swing the phone").click()
+    # leave to feel the motion comes a moment after the touch, to whoever asked first
+    page.evaluate(
+        "async () => { for (const kind of [DeviceMotionEvent, DeviceOrientationEvent]) await kind.requestPermission?.(); }"
+    )
     # Grober's pendulum at 0.6 and 0.3 s, one stroke every 3.2 s, 60 samples a second
     page.evaluate(
         """() => {

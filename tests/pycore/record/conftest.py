@@ -11,7 +11,7 @@ GRAVITY, RELEASE, FOOT = 9.80665, 1.83, 0.3048  # CGPM; Holmes 1991
 HOLE, FASTEST = 0.054, 1.63  # m, Rules of Golf; m/s, Penner 2002, Eq. 23
 STEP_S, LONGEST_S = 0.02, 14.0
 AT_REST = 0.004  # m/s; a ball slower than that rolls less than a hundredth of a millimetre
-GREENS, PLAYERS, PUTTS = 160, 400, 150
+GREENS, PLAYERS, PUTTS = 160, 300, 150
 PAST_M = 0.3
 SKILLS = ("alignment", "start_line", "pace", "reading")
 
