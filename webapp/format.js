@@ -25,7 +25,7 @@ export const smallUnit = (settings) =>
     ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
     : { name: 'inches', unit: 'in', si: INCH_M, digits: 0 };
 
-/** How far apart dots of chalk are, and the unit in which their places are told. @param {Settings} settings @returns {{si: number, shown: Unit}} */
+/** How far apart dots of chalk are, and the unit in which lengths along the green are told. @param {Settings} settings @returns {{si: number, shown: Unit}} */
 export const chalkStep = (settings) =>
   metric(settings)
     ? { si: 0.25, shown: { name: 'metres', unit: 'm', si: 1, digits: 2 } }

@@ -26,12 +26,12 @@ def answer_view(fields: requests.ViewFields) -> answers.ViewAnswer:
     places = [(x, y) for _, x, y, _ in [*into, *(high or []), *(low or [])]]
     size = fields.width_px, fields.height_px
     seen = view(putt, size, fields.stand, fields.eye_height_m, fields.back_m, [(putt.distance, 0.0), spot, *places])
-    side, grid = seen.grid()
+    side, grid = seen.grid(fields.square_m)
     return {
         "horizon_px": seen.horizon,
         "grid": _drawn(grid),
         "grid_m": side,
-        "falls": _drawn(seen.falls()),
+        "falls": _drawn(seen.falls(fields.square_m)),
         "hole": seen.hole(),
         "flag": seen.flag(),
         "spot": seen.pixel(*spot),

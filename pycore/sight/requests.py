@@ -147,6 +147,7 @@ class ViewFields(PuttFields):
     back_m: Annotated[float, Range(0.3, 10.0, "m")]
     width_px: Pixels
     height_px: Pixels
+    square_m: Annotated[float, Range(0.2, 1.0, "m")] = 0.5
 
 
 @dataclass(frozen=True, kw_only=True)

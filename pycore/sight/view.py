@@ -23,7 +23,7 @@ MARGIN = 0.07  # of the picture on each side, free of what has to be seen
 SKY = 0.03  # rad; of sky over the horizon
 RING = 32  # points of the hole's outline
 AROUND = 2.0  # m of green about what has to be seen
-STEPS = (0.25, 0.5, 1.0, 2.0)  # m; sides that a cell of the grid may have
+SIDES = (0.5, 1.0, 2.0, 4.0)  # squares; sides that a cell of the grid may have
 CELLS = 22  # most cells one way
 STROKE, LONGEST = 0.2, 0.9  # of a cell's side: a stroke that shows the fall, per per cent, and the longest
 FLAG = 2.13  # m; height of a usual flagstick
@@ -60,16 +60,16 @@ class View:
         """Foot and top of the flagstick."""
         return [pixel for above in (0.0, FLAG) if (pixel := self.pixel(self.putt.distance, 0.0, above))]
 
-    def grid(self) -> tuple[float, list[Line]]:
-        """Lines on the green along and across the putt, and how far apart they are (m)."""
-        step, xs, ys = self._cells()
+    def grid(self, square: float) -> tuple[float, list[Line]]:
+        """Lines on the green along and across the putt, and how far apart they are: ``square`` (m), its half or more."""
+        step, xs, ys = self._cells(square)
         along = [self._line((x * step, y * step) for x in xs) for y in ys]
         across = [self._line((x * step, y * step) for y in ys) for x in xs]
         return step, [line for line in along + across if len(line) > 1]
 
-    def falls(self) -> list[Line]:
-        """In each cell a stroke downhill, longer where the green is steeper."""
-        step, xs, ys = self._cells()
+    def falls(self, square: float) -> list[Line]:
+        """In each cell of the grid a stroke downhill, longer where the green is steeper."""
+        step, xs, ys = self._cells(square)
         strokes = []
         for i in xs[:-1]:
             for j in ys[:-1]:
@@ -80,10 +80,10 @@ class View:
                 strokes.append(self._line([(x - half * gx, y - half * gy), (x + half * gx, y + half * gy)]))
         return [stroke for stroke in strokes if len(stroke) == 2 and stroke[0] != stroke[1]]
 
-    def _cells(self) -> tuple[float, range, range]:
+    def _cells(self, square: float) -> tuple[float, range, range]:
         sides = [(min(side) - AROUND, max(side) + AROUND) for side in zip(*self.seen, strict=True)]
         most = max(high - low for low, high in sides)
-        step = next((step for step in STEPS if most <= CELLS * step), STEPS[-1])
+        step = square * next((side for side in SIDES if most <= CELLS * side * square), SIDES[-1])
         xs, ys = (range(floor(low / step), ceil(high / step) + 1) for low, high in sides)
         return step, xs, ys
 

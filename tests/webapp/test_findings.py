@@ -46,7 +46,7 @@ def test_weeks_begin_on_a_monday_west_of_greenwich(phone: Any) -> None:
 def test_each_chart_has_its_words_and_its_table(phone: Any) -> None:
     page = found(with_the_sample(phone))
     drawn = page.locator("section").filter(has=page.locator("svg[role=img]"))
-    expect(drawn).to_have_count(4)
+    expect(drawn).to_have_count(5)
     for section in drawn.all():
         assert len(section.locator("svg[role=img]").get_attribute("aria-label") or "") > 30
         for fold in section.locator("summary").all():

@@ -62,6 +62,15 @@ def test_one_touch_logs_where_it_finished(phone: Any, engine: Any) -> None:
     assert sorted(str(putt["result"]) == "holed" for putt in kept(page)) == [False, True]
 
 
+def test_a_touch_on_the_hole_is_a_putt_holed(phone: Any) -> None:
+    page = logging(phone)
+    touch(page, 0.03, 0.02)
+    expect(page.locator(".logged-line")).to_contain_text("Holed")
+    touch(page, 0.0, 0.08)
+    expect(page.locator(".logged-line")).to_contain_text("8\xa0cm left")
+    assert {str(putt["result"]) == "holed" for putt in kept(page)} == {True, False}
+
+
 def test_a_finish_is_typed_and_undone(phone: Any) -> None:
     page = logging(phone)
     page.locator("[name=x], #entry-x_m").last.fill("-30")

@@ -472,6 +472,7 @@ export interface ViewFields {
   /** a number from 0.3 to 10 m */ back_m: number;
   /** a number from 1 to 20000 px */ width_px: number;
   /** a number from 1 to 20000 px */ height_px: number;
+  /** a number from 0.2 to 1 m */ square_m?: number;
 }
 
 export interface ViewAnswer {

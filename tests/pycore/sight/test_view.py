@@ -66,13 +66,25 @@ def test_the_hole_has_its_true_size(putt):
     assert wide == pytest.approx(2 * HOLE_RADIUS * seen.scale(3, 0), rel=0.01)
 
 
+@pytest.mark.parametrize(("distance", "side"), [(3.0, 0.6096), (14.0, 1.2192), (1.0, 0.3048)])
+def test_the_grid_is_in_squares_of_the_side_told_or_its_half_or_double(distance, side):
+    level = Putt(distance, Surface(Station.measured(0, 0, 0)), 10, 0.3)
+    seen = view(level, SIZE, "hole", EYE, BACK, [(0.0, 0.0), (distance, 0.0)])
+    apart, lines = seen.grid(0.6096)
+    assert apart == pytest.approx(side)
+    # a line along the putt goes through places that are so far apart
+    middle = next(line for line in lines if any(math.dist(seen.pixel(0, 0), pixel) < PIXEL for pixel in line))
+    for place in (-side, side):
+        assert min(math.dist(seen.pixel(place, 0), pixel) for pixel in middle) < PIXEL
+
+
 def test_strokes_run_downhill_and_tell_how_steep(putt):
     steep = Putt(3.0, Surface(Station.measured(0, 4, 90)), 10, 0.3)
     gentle = Putt(3.0, Surface(Station.measured(0, 1, 90)), 10, 0.3)
     lengths = []
     for each in (gentle, steep):
-        strokes = view(each, SIZE, "ball", EYE, BACK, SEEN).falls()
+        strokes = view(each, SIZE, "ball", EYE, BACK, SEEN).falls(0.5)
         assert all(head[0] > tail[0] for tail, head in strokes)
         lengths.append(max(math.dist(*stroke) for stroke in strokes))
     assert lengths[1] > 3 * lengths[0]
-    assert view(Putt(3.0, Surface(Station.measured(0, 0, 0)), 10, 0.3), SIZE, "ball", EYE, BACK, SEEN).falls() == []
+    assert view(Putt(3.0, Surface(Station.measured(0, 0, 0)), 10, 0.3), SIZE, "ball", EYE, BACK, SEEN).falls(0.5) == []

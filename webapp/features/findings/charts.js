@@ -1,10 +1,10 @@
 /**
  * One chart a question; each stands beside its table.
- * @import {BandAnswer, CostAnswer, PublishedAnswer} from '../../engine/protocol.js'
+ * @import {BandAnswer, CostAnswer, PublishedAnswer, WeekAnswer} from '../../engine/protocol.js'
  * @import {Settings} from '../../types.js'
  */
 import { svg, html } from 'lit-html';
-import { distanceUnit, number } from '../../format.js';
+import { dayWords, distanceUnit, number } from '../../format.js';
 import { NAMES } from './words.js';
 
 const WIDTH = 350;
@@ -50,6 +50,19 @@ export function makeChart(make, published, settings) {
       const at = x((from_m + Math.min(to_m, far)) / 2);
       return svg`<path class="reach" d="M${at} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${at} cy=${y(made / tries)} r="5"></circle>`;
     })}
+  </svg>`;
+}
+
+const LOW = 150;
+
+/** Make share week by week, each with its range. @param {WeekAnswer[]} weeks oldest first */
+export function weekChart(weeks) {
+  const x = (/** @type {number} */ i) => SIDE + ((i + 0.5) / weeks.length) * (WIDTH - SIDE - 8);
+  const y = (/** @type {number} */ share) => 8 + (1 - share) * (LOW - FOOT - 8);
+  return html`<svg class="chart" role="img" aria-label="Putts made in 100, week by week, each with its range; the table below has the numbers." viewBox="0 0 ${WIDTH} ${LOW}">
+    ${[0, 0.5, 1].map((share) => svg`<path class="grid" d="M${SIDE} ${y(share)}H${WIDTH}"></path><text class="small" x="0" y=${y(share) + 4}>${share * 100}</text>`)}
+    ${weeks.map(({ made, tries, low, high }, i) => svg`<path class="reach" d="M${x(i)} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${x(i)} cy=${y(made / tries)} r="5"></circle>`)}
+    <text class="small" x=${SIDE} y=${LOW - 4}>${dayWords(weeks[0].monday)}</text><text class="small" text-anchor="end" x=${WIDTH - 8} y=${LOW - 4}>${dayWords(weeks[weeks.length - 1].monday)}</text>
   </svg>`;
 }
 

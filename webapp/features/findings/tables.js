@@ -7,7 +7,7 @@
 import { dayWords, distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
 import { changeWords, inHundred, NAMES } from './words.js';
 
-const WEEKS = 12;
+const MOST_WEEKS = 12;
 
 /** @param {FindingsAnswer} value @param {Settings} settings @returns {Table} */
 export const costTable = ({ costs, cost_set: { from_m, to_m, slope_percent } }, settings) => ({
@@ -67,9 +67,12 @@ export const changeTable = (changes) => ({
   rows: changes.map(changeWords),
 });
 
+/** @param {FindingsAnswer['weeks']} weeks */
+export const lastWeeks = (weeks) => weeks.slice(-MOST_WEEKS);
+
 /** @param {FindingsAnswer['weeks']} weeks @returns {Table} */
 export const weekTable = (weeks) => ({
   title: 'Putts made, by week',
   head: ['Week of', 'Made', 'Of', 'In 100'],
-  rows: weeks.slice(-WEEKS).map(({ monday, made, tries, low, high }) => [dayWords(monday), made, tries, `${inHundred(low)} to ${inHundred(high)}`]),
+  rows: lastWeeks(weeks).map(({ monday, made, tries, low, high }) => [dayWords(monday), made, tries, `${inHundred(low)} to ${inHundred(high)}`]),
 });

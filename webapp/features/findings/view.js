@@ -7,8 +7,8 @@ import { html } from 'lit-html';
 import { distanceUnit, smallUnit, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { outside, pad } from '../../parts/pad.js';
-import { costChart, makeChart, offChart, strikeChart } from './charts.js';
-import { changeTable, costTable, finishTable, makeTable, publishedTable, strikeTable, weekTable } from './tables.js';
+import { costChart, makeChart, offChart, strikeChart, weekChart } from './charts.js';
+import { changeTable, costTable, finishTable, lastWeeks, makeTable, publishedTable, strikeTable, weekTable } from './tables.js';
 import { headline, leaveWords, madeWords, NAMES, restsOn, signed, SKILLS, spreadWords } from './words.js';
 
 const DRAWN_AS = { tour: 'Dashed, tour', 1995: 'Dotted, 1995' };
@@ -51,7 +51,7 @@ function found({ value, entries }, settings) {
       <p class="quiet">Start line across, roll upwards. The shape is what a level putt of ${withUnit(value.opening_m, distanceUnit(settings))} takes.${beyond(offChart(value.strikes))}</p>
       ${folded('The strikes in numbers', strikeTable(value.strikes))}</section>` : ''}
     ${value.changes.length ? html`<section><h2>Last four weeks</h2>${drawn(changeTable(value.changes))}</section>` : ''}
-    ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${drawn(weekTable(value.weeks))}${value.made_change ? html`<p>${madeWords(value.made_change)}</p>` : ''}</section>` : ''}
+    ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${weekChart(lastWeeks(value.weeks))}${drawn(weekTable(value.weeks))}${value.made_change ? html`<p>${madeWords(value.made_change)}</p>` : ''}</section>` : ''}
     ${value.left_out.length ? html`<p class="quiet">${value.left_out.length} putts say nothing here: ${value.left_out[0].why}.</p>` : ''}
     <p class="quiet printed">${signed(new Date())}</p>`;
 }

@@ -4,7 +4,7 @@
  * @import {DrillEntry, NoteEntry, Noting, PuttEntry} from '../../types.js'
  */
 import { give } from '../../device/share.js';
-import { doesNotFit, fromText, unitOf } from '../../format.js';
+import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
 import { readAll, readAllBefore, readBefore } from '../../records/db.js';
 import { RANGES, WHOLE } from '../../records/entry.js';
 import { restore } from '../../records/schema.js';
@@ -43,9 +43,10 @@ export function actions({ store, engine, record }) {
     /** @param {string} place */
     setPlace: (place) => store.change('place', { place: place.trim() }),
 
-    /** @param {PuttEntry['result']} result */
-    async log(result) {
+    /** A ball that stopped over the hole is in it. @param {PuttEntry['result']} finish */
+    async log(finish) {
       const { read, putt } = store.state;
+      const result = finish === 'holed' || Math.hypot(finish.x_m, finish.y_m) < HOLE_M / 2 ? 'holed' : finish;
       try {
         const fresh = read?.putt === putt;
         const meant = fresh ? read.value : await engine.ask('read', putt);

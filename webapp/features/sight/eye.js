@@ -4,7 +4,7 @@
  * @import {SightActions} from './actions.js'
  */
 import { html, nothing, svg } from 'lit-html';
-import { distanceUnit, percent, withUnit } from '../../format.js';
+import { chalkStep, distanceUnit, percent, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { measured, small } from '../../parts/eye.js';
 import { pathAfter, pathUntil } from '../../parts/picture/frame.js';
@@ -65,7 +65,7 @@ function kept(seen, { settings, window }) {
   if (last?.seen !== seen) {
     const from = STANDS.find(([stand]) => stand === seen.asked.stand)?.[1];
     const odds = window ? ` Make ${percent(window.value.make_probability)}.` : '';
-    last = { seen, shown: drawing(seen, `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, distanceUnit({ ...settings, distance: 'm' }))}.${odds}`) };
+    last = { seen, shown: drawing(seen, `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}.${odds}`) };
   }
   return last.shown;
 }
@@ -81,7 +81,7 @@ export function eye(state, act) {
       ${refusals.view ? html`<p class="problem" role="alert">${refusals.view}</p>` : seen ? kept(seen, state) : ''}
       ${seen && !refusals.view ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll</button>` : ''}
     </div>
-    ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, { ...distanceUnit({ ...settings, distance: 'm' }), digits: 2 })}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}
+    ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}
     ${choice({ label: 'Seen from', name: 'stand', value: stand, options: STANDS, onValue: (value) => act.standAt(/** @type {any} */ (value)) })}
     ${choice({ label: 'Eye', name: 'eye', value: sighted.eye, options: EYES, onValue: (value) => act.hold(/** @type {any} */ (value)) })}
     ${choice({ label: 'Sound of the roll', name: 'sound', value: sound ? 'on' : 'off', options: [['on', 'on'], ['off', 'off']], onValue: (value) => act.hear(value === 'on') })}
