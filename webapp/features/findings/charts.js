@@ -57,12 +57,14 @@ const LOW = 150;
 
 /** Make share week by week, each with its range. @param {WeekAnswer[]} weeks oldest first */
 export function weekChart(weeks) {
-  const x = (/** @type {number} */ i) => SIDE + ((i + 0.5) / weeks.length) * (WIDTH - SIDE - 8);
+  const days = weeks.map(({ monday }) => Date.parse(monday));
+  const [first, last] = [days[0], days[days.length - 1]];
+  const x = (/** @type {number} */ day) => SIDE + 8 + ((day - first) / (last - first)) * (WIDTH - SIDE - 16);
   const y = (/** @type {number} */ share) => 8 + (1 - share) * (LOW - FOOT - 8);
   return html`<svg class="chart" role="img" aria-label="Putts made in 100, week by week, each with its range; the table below has the numbers." viewBox="0 0 ${WIDTH} ${LOW}">
     ${[0, 0.5, 1].map((share) => svg`<path class="grid" d="M${SIDE} ${y(share)}H${WIDTH}"></path><text class="small" x="0" y=${y(share) + 4}>${share * 100}</text>`)}
-    ${weeks.map(({ made, tries, low, high }, i) => svg`<path class="reach" d="M${x(i)} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${x(i)} cy=${y(made / tries)} r="5"></circle>`)}
-    <text class="small" x=${SIDE} y=${LOW - 4}>${dayWords(weeks[0].monday)}</text><text class="small" text-anchor="end" x=${WIDTH - 8} y=${LOW - 4}>${dayWords(weeks[weeks.length - 1].monday)}</text>
+    ${weeks.map(({ made, tries, low, high }, i) => svg`<path class="reach" d="M${x(days[i])} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${x(days[i])} cy=${y(made / tries)} r="5"></circle>`)}
+    <text class="small" x=${SIDE} y=${LOW - 4}>${dayWords(weeks[0].monday)}</text><text class="small" text-anchor="end" x=${WIDTH} y=${LOW - 4}>${dayWords(weeks[weeks.length - 1].monday)}</text>
   </svg>`;
 }
 
