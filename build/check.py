@@ -20,9 +20,10 @@ def run(pytest: list[str]) -> int:
         dist.build()
         return _call("pytest", *PYTEST, *pytest)
     stale = _stale_protocol()
-    dist.build()
     with ThreadPoolExecutor(os.cpu_count()) as pool:
-        statuses = [stale, *pool.map(_look, *zip(*_checks().items(), strict=True))]
+        looks = {name: pool.submit(_look, command) for name, command in _checks().items()}
+        dist.build()
+    statuses = [stale, *(_told(name, look.result()) for name, look in looks.items())]
     return max(*statuses, _call("pytest", *PYTEST, "--numprocesses", "2", "--dist", "worksteal"))
 
 
@@ -46,9 +47,12 @@ def _stale_protocol() -> int:
     return 1
 
 
-def _look(name: str, command: list[str]) -> int:
-    """A check that says in one piece what it has found, beside others."""
-    done = subprocess.run(command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
+def _look(command: list[str]) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
+
+
+def _told(name: str, done: subprocess.CompletedProcess[str]) -> int:
+    """What a check has found, in one piece: the others ran beside it."""
     print(f"--- {name}\n{done.stdout}", end="", flush=True)
     return done.returncode
 
