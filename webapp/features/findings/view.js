@@ -41,7 +41,8 @@ function found({ value, entries }, settings) {
   const misses = putts.flatMap(({ result, past_m }) => (result === 'holed' ? [] : [{ ...result, past_m }]));
   return html`<h1>${headline(value.costs)}</h1>
     <p class="quiet">${restsOn(value, entries)}</p>
-    ${value.costs.length ? html`<section><h2>What it costs</h2>${costChart(value.costs)}${drawn(costTable(value, settings))}</section>` : ''}
+    ${value.costs.length ? html`<section><h2>What it costs</h2>${costChart(value.costs)}${drawn(costTable(value, settings))}</section>
+      <a class="word" href="#practice">The session planned from this</a>` : ''}
     ${SKILLS.map((name) => html`<section><h2>${NAMES[name]}</h2><p>${value.skills[name].words}</p><p class="quiet">${spreadWords(value.skills[name])}</p></section>`)}
     ${value.make.length ? html`<section><h2>Putts made</h2>${makeChart(value.make, value.published, settings)}${drawn(makeTable(value.make, settings))}
       <p class="quiet">Dots are yours, each with its range. ${value.published.map(({ name, source }) => `${DRAWN_AS[name]}: ${source}. `)}</p>
