@@ -27,5 +27,5 @@ def launch(playwright: Playwright) -> Browser:
 def open_store(playwright: Playwright, store: Path, **options: Any) -> BrowserContext:
     """A browser that keeps in ``store`` what it keeps: close it and open it again to restart it."""
     return playwright.chromium.launch_persistent_context(
-        store, executable_path=environment.chromium(), args=list(FLAGS), **options
+        store, **{"executable_path": environment.chromium(), "args": list(FLAGS), **options}
     )

@@ -15,6 +15,8 @@ import dist as dist_module
 import environment
 from server import Site
 
+PHONE = {"viewport": browser.PHONE, "has_touch": True}
+
 
 class EngineRuntime:
     """The engine in the Python that the site ships, run by Node."""
@@ -101,7 +103,7 @@ def open_browser(playwright: Playwright, tmp_path: Path) -> Iterator[OpenBrowser
 
     def open_browser(profile: str = "profile", **options: Any) -> BrowserContext:
         context = browser.open_store(
-            playwright, tmp_path / profile, **{"viewport": browser.PHONE, "has_touch": True, **options}
+            playwright, tmp_path / profile, **{**PHONE, "executable_path": environment.windowless_chromium(), **options}
         )
         opened.append(context)
         return context

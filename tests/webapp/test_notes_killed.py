@@ -7,7 +7,9 @@ import subprocess
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import Playwright
+import pytest
+from playwright.sync_api import Page, Playwright
+from playwright.sync_api import TimeoutError as TooSlow
 
 import browser
 import environment
@@ -25,35 +27,48 @@ WRITE_ON = """async round => {
 READ = "() => import('/records/db.js').then(db => db.readAll()).then(all => all.map(({ id }) => id))"
 
 
-def test_what_was_acknowledged_outlives_a_kill(playwright: Playwright, site: Any, tmp_path: Path) -> None:
-    acknowledged: set[str] = set()
-    for turn in range(ROUNDS + 1):
+def kill(process: subprocess.Popen[str]) -> None:
+    """All of the browser at once, as when a battery dies."""
+    os.killpg(process.pid, signal.SIGKILL)
+    process.wait()
+    assert process.stderr
+    process.stderr.close()
+
+
+def started(playwright: Playwright, store: Path, url: str) -> tuple[subprocess.Popen[str], Page]:
+    """A browser that was killed before, with a page of the site; where it hangs in its own start it is killed once more."""
+    command = [environment.windowless_chromium(), *browser.FLAGS, "--headless", "--remote-debugging-port=0"]
+    for patience_ms in (10_000, 60_000):
         process = subprocess.Popen(
-            [environment.chromium(), *browser.FLAGS, "--headless", "--remote-debugging-port=0", f"--user-data-dir={tmp_path}"],
-            stderr=subprocess.PIPE,
-            text=True,
-            start_new_session=True,
+            [*command, f"--user-data-dir={store}"], stderr=subprocess.PIPE, text=True, start_new_session=True
         )
         assert process.stderr
         try:
             address = next(found[0] for line in process.stderr if (found := re.search(r"ws://\S+", line)))
-            running = playwright.chromium.connect_over_cdp(address)
-            page = running.contexts[0].new_page()
-            page.goto(f"{site.url}licences.txt")
+            page = playwright.chromium.connect_over_cdp(address, timeout=patience_ms).contexts[0].new_page()
+            page.goto(f"{url}licences.txt", timeout=patience_ms)
+        except TooSlow:
+            kill(process)
+        else:
+            return process, page
+    pytest.fail("the browser does not start")
+
+
+def test_what_was_acknowledged_outlives_a_kill(playwright: Playwright, site: Any, tmp_path: Path) -> None:
+    acknowledged: set[str] = set()
+    for turn in range(ROUNDS + 1):
+        process, page = started(playwright, tmp_path, site.url)
+        heard: list[str] = []
+        try:
             held = page.evaluate(READ)
             assert len(held) == len(set(held))
             assert acknowledged <= set(held)
-            heard: list[str] = []
             page.on("console", lambda message, heard=heard: heard.append(message.text.removeprefix("kept ")))
             page.evaluate(f"round => {{ ({WRITE_ON})(round); }}", turn)
             page.wait_for_timeout(40 + 17 * turn)
         finally:
-            # all of the browser at once, as when a battery dies
-            os.killpg(process.pid, signal.SIGKILL)
-            process.wait()
-            process.stderr.close()
+            kill(process)
         acknowledged |= set(heard)
-        running.close()
     assert len(acknowledged) > 10 * ROUNDS
 
 
