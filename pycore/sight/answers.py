@@ -9,12 +9,14 @@ Rolled = list[tuple[float, float, float, float]]  # t_s, u_px, v_px, and the bal
 class CameraAnswer(TypedDict):
     """The points in the picture, None where one is not before the lens; how far they may be off, None if anywhere.
 
+    ``error_m`` is what ``error_px`` covers across the view at the hole.
     ``told_pitch_deg`` is the pitch that was told; far from the one found, it speaks against what else was told.
     ``height_sd_m`` and ``pitch_sd_deg`` are the deviations that a told height and pitch are taken to have.
     """
 
     points_px: list[Pixel | None]
     error_px: float | None
+    error_m: float | None
     eye_height_m: float
     pitch_deg: float
     told_pitch_deg: float | None

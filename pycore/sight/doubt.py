@@ -51,7 +51,8 @@ def weight(picture: Picture) -> float:
 def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | None:
     """How far (px) a line through ``points`` may be off in 19 pictures of 20.
 
-    Errors that have nothing to do with each other add in squares. None where a deviation leaves no camera.
+    Errors that have nothing to do with each other add in squares. None where a deviation leaves no camera, or one that has
+    a point behind it.
     """
     share = weight(picture)
     looked = [point for point in points[:: max(1, len(points) // LOOKS)] if found.pixel(point)]
@@ -65,7 +66,8 @@ def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | 
     except Unsolved:
         return None
     worst = [[max(at) for at in zip(*each, strict=True)] for each in shifts]
-    return WITHIN * max((sqrt(sum(each * each for each in at)) for at in zip(*worst, strict=True)), default=0.0)
+    off = WITHIN * max((sqrt(sum(each * each for each in at)) for at in zip(*worst, strict=True)), default=0.0)
+    return off if off < inf else None
 
 
 def _height(picture: Picture) -> float | None:

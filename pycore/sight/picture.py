@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from math import degrees, inf
+from math import degrees
 from typing import Any
 
 from pycore.desk import Desk
@@ -23,10 +23,12 @@ def answer_camera(fields: requests.CameraFields | requests.MarkedFields) -> answ
     picture, found = _found(fields.picture(), ground)
     points = _places(fields, ground)
     error = doubt.error(picture, found, points)
+    across = found.depth(ground.place(fields.distance_m, 0.0)) / found.focal
     x, y, z = found.place
     return {
         "points_px": _drawn(found, points),
-        "error_px": None if error == inf else error,
+        "error_px": error,
+        "error_m": None if error is None else error * across,
         "eye_height_m": z - ground.rise(x, y),
         "pitch_deg": degrees(pose.pitch_of(picture, found)),
         "told_pitch_deg": None if picture.pitch is None else degrees(picture.pitch),

@@ -399,6 +399,7 @@ export interface HeldFields {
 export interface CameraAnswer {
   points_px: Array<[number, number] | null>;
   error_px: number | null;
+  error_m: number | null;
   eye_height_m: number;
   pitch_deg: number;
   told_pitch_deg: number | null;

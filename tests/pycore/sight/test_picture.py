@@ -157,6 +157,9 @@ def test_a_moving_picture_takes_the_pitch_in_and_says_how_far_it_may_be_off():
 
     assert followed["points_px"] == marked["points_px"] == camera["points_px"]
     assert marked["error_px"] == pytest.approx(camera["error_px"])
+    beside = ask(ask="camera", **told | {"points_m": [(LENGTH, -0.05), (LENGTH, 0.05)]}, **ends, held=vars(phone))
+    wide = np.linalg.norm(np.subtract(*beside["points_px"]))
+    assert marked["error_m"] == pytest.approx(marked["error_px"] * 0.1 / wide, rel=0.02)
     assert off(followed) < 0.9 * off(unpitched)
     assert off(followed) < marked["error_px"] < unpitched["error_px"]
 

@@ -8,9 +8,9 @@ import { number, smallUnit, withUnit } from '../../format.js';
 /** Deviations; a pitch that is farther off has another cause. */
 const ODD = 3;
 
-/** In few words, for who looks at the green. @param {Seen['camera' | 'marked']} told */
-export const doubts = ({ error_px, asked }) =>
-  html`<p class="quiet">${error_px === null ? 'Stand farther back: from here the least error moves the line anywhere' : `Off by up to ${number((error_px / asked.width_px) * 100, 1)}\u00a0% of the width: the ring`}</p>`;
+/** In few words, for who looks at the green. @param {Seen['camera' | 'marked']} told @param {Settings} settings */
+export const doubts = ({ error_m }, settings) =>
+  html`<p class="quiet">${error_m === null ? 'Stand farther back: from here the least error moves the line anywhere' : `Off by up to ${withUnit(error_m, smallUnit(settings))}: the ring`}</p>`;
 
 /** What puts it off so far, 19 times in 20. @param {Seen['camera']} told @param {Settings} settings */
 export function causes({ error_px, told_pitch_deg, height_sd_m, pitch_sd_deg }, settings) {

@@ -45,7 +45,7 @@ const MARKS = {
 };
 
 /** The photograph, with its marks on it. @param {State} state @param {Photo} held @param {SightActions} act */
-function board({ sighting: { measuring, answers: { camera }, refusals } }, held, act) {
+function board({ settings, sighting: { measuring, answers: { camera }, refusals } }, held, act) {
   const { picture } = held;
   /** @type {Mark[]} */
   const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
@@ -56,7 +56,7 @@ function board({ sighting: { measuring, answers: { camera }, refusals } }, held,
     act.mark(next, [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
   };
   const seen = next || measuring || refusals.camera ? undefined : camera;
-  return html`<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen) : ''}</div>
+  return html`<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
     <div class="photo" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
       ${marks.map((name) => { const at = held[name]; return at ? mark(name, at, act) : ''; })}</div>`;
 }
