@@ -156,9 +156,14 @@ def _either(hint: Any) -> Reader:
 
     def read(value: Any, path: str) -> Any:
         form = forms.get(isinstance(value, dict))
-        if form is None:
-            raise _wrong(hint, (), value, path)
-        return form(value, path)
+        try:
+            if form is not None:
+                return form(value, path)
+        except Refusal as refusal:
+            if refusal.field != path:
+                raise
+        # what is of neither form is told both
+        raise _wrong(hint, (), value, path)
 
     return read
 
@@ -183,7 +188,8 @@ def _takes(hint: Any, rules: tuple[Any, ...] = ()) -> str:
     if inner is bool:
         return "true or false"
     if origin is Literal:
-        return "one of " + ", ".join(get_args(inner))
+        words = get_args(inner)
+        return "one of " + ", ".join(words) if len(words) > 1 else words[0]
     if origin is tuple:
         return "".join(["a list", *(f" of {rule} entries" for rule in rules)])
     if origin is Union or origin is UnionType:

@@ -10,6 +10,7 @@ from pycore.record.player import Skill
 HELD_BACK = 0.1  # share of belief in a finding, from which it is said
 ENOUGH = {"alignment": 0.3, "start_line": 0.3, "pace": 3.0, "reading": 10.0}  # half an interval, degrees or per cent
 STEP = 5  # putts, to which the number still wanting is rounded up
+MOST = 500  # putts; whoever would need more needs other ones
 PULLS = {("right", True): "a pull", ("right", False): "a push", ("left", True): "a push", ("left", False): "a pull"}
 NOTHING: Mapping[Name, str] = {
     "alignment": "Not told apart from the start line: log where the ball's line pointed on "
@@ -78,4 +79,5 @@ def _bias(said: _Said, handedness: str) -> str:
     if half <= ENOUGH[said.name]:
         return f"{CLEAN[said.name]}: {between}."
     more = STEP * ceil(max(1, said.n) * ((half / ENOUGH[said.name]) ** 2 - 1) / STEP)
-    return f"Not enough yet: {between}. About {more} more putts would settle it."
+    how = f"About {more} more putts would settle it." if more <= MOST else "Longer putts would tell more."
+    return f"Not enough yet: {between}. {how}"

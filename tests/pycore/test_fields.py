@@ -53,7 +53,7 @@ def test_what_is_right_comes_through():
         ({"size": 2, "parts": []}, "bad_field", "parts", "1 to 2 entries"),
         ({"size": 2, "parts": [{"at_m": 1}] * 1000}, "bad_field", "parts", "a list of 1000"),
         ({"size": 2, "parts": [{"at_m": 1}, {}]}, "missing_field", "parts[1].at_m", "a number"),
-        ({"size": 2, "result": "missed"}, "bad_field", "result", "holed"),
+        ({"size": 2, "result": "missed"}, "bad_field", "result", "it takes holed or an object with at_m"),
     ],
 )
 def test_what_is_wrong_is_named(fields, code, field, words):

@@ -46,6 +46,14 @@ def test_an_empty_record_claims_nothing():
     assert "presets" in said["skills"]["pace"]["words"]
 
 
+def test_putts_that_tell_little_are_not_asked_for_by_the_thousand():
+    short = findings([one(i, distance_m=1.0, aim_deg=6.0) for i in range(60)])["skills"]["start_line"]["words"]
+    assert "Not enough yet" in short
+    assert "Longer putts would tell more." in short
+    few = findings([one(i, result={"x_m": 0.2 * i, "y_m": 0.1 * (-1) ** i}) for i in range(4)])["skills"]["pace"]["words"]
+    assert "more putts would settle it" in few
+
+
 def test_alignment_and_start_line_are_one_until_the_line_is_logged(invented, logged):
     joint, apart = findings(logged(invented, 1, False))["skills"], findings(logged(invented, 1, True))["skills"]
     assert joint["alignment"]["bias"] is None
