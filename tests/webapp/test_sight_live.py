@@ -113,6 +113,7 @@ def test_the_line_stays_on_the_green_while_the_phone_turns(filmed: Page, soon: A
     page.get_by_role("button", name="Open the camera").click()
     expect(page.get_by_text("Touch the ball")).to_be_visible(timeout=15_000)
     video = page.locator("video")
+    soon(lambda: video.evaluate("video => video.videoWidth > 0"))
     wide, high = video.evaluate("video => [video.videoWidth, video.videoHeight]")
     assert wide / high == pytest.approx(SIZE[0] / SIZE[1], abs=0.01)
     is_taken_without_a_scroll(page)
