@@ -24,6 +24,7 @@ def test_the_last_read_is_there_before_the_engine(phone: Any) -> None:
     page = phone.ready()
     page.locator("#ruler").press("PageUp")
     expect(page.locator("#entry")).to_have_value("15")
+    expect(page.locator(".answer .pace")).to_contain_text("15")
     expect(page.locator(".window:not(.stale)")).to_have_count(1)
     before = page.locator(".answer").inner_text()
     page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.read?.putt.distance_m > 4.5")
