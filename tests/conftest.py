@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect, sync_playwright
 
 import browser
 import dist as dist_module
@@ -16,6 +16,8 @@ import environment
 from server import Site
 
 PHONE = {"viewport": browser.PHONE, "has_touch": True}
+
+expect.set_options(timeout=30_000)  # ms; a busy machine starts an engine in more than the usual five seconds
 
 
 class EngineRuntime:

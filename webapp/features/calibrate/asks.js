@@ -67,19 +67,29 @@ export function keepCalibrated({ store, engine }) {
     });
   };
 
-  /** @param {Question<keyof Calibrated>} question @param {State} state */
+  /** @type {Set<keyof Calibrated>} */
+  const waiting = new Set();
+
+  /**
+   * One answer of a kind is waited for at a time, and the next question is what the screen then says: readings that come
+   * faster than answers would put each answer out of date.
+   * @param {Question<keyof Calibrated>} question @param {State} state
+   */
   async function ask({ into, name, fields }, state) {
     const request = fields(state);
     const said = JSON.stringify(request);
-    if (said === (asked[into] ?? 'null')) return;
+    if (waiting.has(into) || said === (asked[into] ?? 'null')) return;
     asked[into] = said;
     if (!request) return land(into, {}, {});
+    waiting.add(into);
     try {
       const value = await engine.ask(name, /** @type {any} */ (request));
-      if (asked[into] === said) land(into, { [into]: value }, {});
+      waiting.delete(into);
+      land(into, { [into]: value }, {});
     } catch (error) {
       const { code, message } = /** @type {{code: string, message: string}} */ (error);
-      if (asked[into] === said) land(into, {}, { [into]: { code, message } });
+      waiting.delete(into);
+      land(into, {}, { [into]: { code, message } });
     }
   }
 

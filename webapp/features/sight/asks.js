@@ -125,7 +125,7 @@ export function keepSeen({ store, engine }) {
       const value = await engine.latest(name, /** @type {any} */ (request));
       if (value && asked[name] !== 'null') land(name, { [name]: { ...value, asked: request } }, {});
     } catch (error) {
-      if (asked[name] === said) land(name, { [name]: undefined }, { [name]: /** @type {Error} */ (error).message });
+      if (asked[name] !== 'null') land(name, { [name]: undefined }, { [name]: /** @type {Error} */ (error).message });
     }
   }
 

@@ -22,10 +22,11 @@ const label = (x, y, words, anchor = 'middle', name = 'd-text') => svg`<text cla
 
 /** Two balls, a foot ahead, the gap between them to scale. @param {State} state */
 function gate({ practice, practising }) {
-  const gap = (practice.gap_m ?? practising.gate?.matching_gap_m ?? 0.06) * MM;
+  const known = practice.gap_m ?? practising.gate?.matching_gap_m;
+  const gap = (known ?? 0.06) * MM;
   const y = gap / 2 + R;
   const half = Math.max(90, y + R + 10);
-  return { box: `-40 ${-half} 440 ${2 * half}`, body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` };
+  return { box: `-40 ${-half} 440 ${2 * half}`, body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${known ? svg`${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` : ''}` };
 }
 
 /** The line on the ball and the same line a degree off, over a foot. @param {State} state */
