@@ -8,7 +8,7 @@ from typing import Any, Literal
 from pycore.desk import Desk
 from pycore.record import answers, published, requests, tally, words
 from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, costs, example
-from pycore.record.findings import skills
+from pycore.record.findings import skills, tell_apart
 from pycore.record.logged import Evidence, Logged, evidence
 from pycore.record.player import Miss, Skill
 from pycore.record.tally import Share
@@ -37,14 +37,14 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
         said.append((putt, evidence(putt)))
     found = [each for _, each in said if isinstance(each, Evidence)]
     yield STRUCK
-    known = skills(found)
+    known = skills(found, tell_apart(found))
     yield FITTED
     cost = costs(known) if found else {}
     changes = tally.changes(found, putts[-1].at) if putts else []
     yield COUNTED
 
     def skill(name: Name) -> answers.SkillAnswer:
-        return _skill(name, known.get(name), fields.handedness, "alignment" in known)
+        return _skill(name, known.get(name), fields.handedness, known["alignment"].n if "alignment" in known else 0)
 
     return {
         "used": len(found),
@@ -74,7 +74,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     }
 
 
-def _skill(name: Name, skill: Skill | None, handedness: str, lined: bool) -> answers.SkillAnswer:
+def _skill(name: Name, skill: Skill | None, handedness: str, lines: int) -> answers.SkillAnswer:
     turn, unit = UNITS[name]
     if skill is None:
         return {
@@ -97,7 +97,7 @@ def _skill(name: Name, skill: Skill | None, handedness: str, lined: bool) -> ans
         "sd_high": turn(skill.sd.high),
         "unit": unit,
         "n": skill.n,
-        "words": words.words(name, skill, handedness, lined),
+        "words": words.words(name, skill, handedness, lines),
     }
 
 

@@ -1,12 +1,13 @@
 """The four skills behind a record: alignment, start line, pace and reading."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import radians, sqrt
 
 from pycore.putt.chance import AMATEUR, TOUR
 from pycore.record.cost import Name
 from pycore.record.logged import Evidence, apart, off_the_ball_line
-from pycore.record.player import Belief, Skill, fit, fit_plain
+from pycore.record.player import Belief, Skill, fit, fit_apart, fit_plain
 
 APART = 10  # putts with the ball's line recorded, from which alignment is told from the stroke
 
@@ -18,23 +19,25 @@ ALIGNMENT = Belief(radians(1.5), radians(0.8), 0.8)
 READING = Belief(0.5, 0.2, 0.8)
 
 
-def skills(found: Sequence[Evidence]) -> dict[Name, Skill]:
-    """The skills that these putts say something of.
+def tell_apart(found: Sequence[Evidence]) -> bool:
+    """Whether these putts tell alignment from the stroke."""
+    return sum(each.logged.line_error is not None for each in found) >= APART
 
-    Start line and alignment are one, under the name of start line, until the ball's line is known for ``APART`` putts;
-    from then on both rest on those putts alone.
-    """
-    strokes = fit(*apart([each.strike for each in found]), START_LINE, PACE)
-    lines = [(each, line) for each in found if (line := each.logged.line_error) is not None]
-    skills: dict[Name, Skill] = {}
-    if len(lines) < APART:
-        skills["start_line"] = strokes.start_line_skill()
+
+def skills(found: Sequence[Evidence], told_apart: bool) -> dict[Name, Skill]:
+    """The skills that these putts say something of; alignment and start line are one, under the name of start line,
+    unless they are told apart."""
+    lines = [line for each in found if (line := each.logged.line_error) is not None]
+    known: dict[Name, Skill] = {}
+    if told_apart:
+        unlined = apart([each.strike for each in found if each.logged.line_error is None])
+        lined = apart([off_the_ball_line(each) for each in found if each.logged.line_error is not None])
+        strokes = fit_apart(unlined, lined, lines, [START_LINE, PACE, ALIGNMENT])
+        known["alignment"] = replace(strokes.skill(2), n=len(lines))
     else:
-        off_the_line = fit(*apart([off_the_ball_line(each) for each, _ in lines]), START_LINE, PACE)
-        skills["start_line"] = off_the_line.start_line_skill()
-        skills["alignment"] = fit_plain([line for _, line in lines], ALIGNMENT)
-    skills["pace"] = strokes.pace_skill()
+        strokes = fit(apart([each.strike for each in found]), START_LINE, PACE)
+    known["start_line"], known["pace"] = strokes.skill(0), strokes.skill(1)
     read = [each.reading for each in found if each.reading is not None]
     if read:
-        skills["reading"] = fit_plain(read, READING)
-    return skills
+        known["reading"] = fit_plain(read, READING)
+    return known

@@ -27,7 +27,7 @@ class Look(NamedTuple):
     slopes: Vector
     information: Matrix
     complete: Matrix
-    sizes: Vector
+    sizes: Sequence[float] = ()
 
 
 type Hill = Callable[[Sequence[float]], Look]

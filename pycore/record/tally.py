@@ -8,7 +8,7 @@ from math import hypot
 from typing import Literal
 
 from pycore.record.cost import Name
-from pycore.record.findings import skills
+from pycore.record.findings import skills, tell_apart
 from pycore.record.logged import Evidence, Logged
 from pycore.stats.intervals import Estimate, Interval, Z, mean, newcombe, wilson
 from pycore.units import FOOT
@@ -87,7 +87,8 @@ def changes(found: Sequence[Evidence], until: datetime) -> list[Change]:
     before, now = [e for e in found if e.logged.at < since], [e for e in found if e.logged.at >= since]
     if min(len(before), len(now)) < FEWEST:
         return []
-    old, new = skills(before), skills(now)
+    told_apart = tell_apart(before) and tell_apart(now)
+    old, new = skills(before, told_apart), skills(now, told_apart)
     return [
         change
         for name in old

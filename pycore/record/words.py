@@ -39,10 +39,11 @@ LEANS = {
 }
 
 
-def words(name: Name, skill: Skill, handedness: str, lined: bool) -> str:
-    """The bias, how sure it is, and what it rests on."""
-    said = [_bias(_Said(name, skill), handedness)]
-    if name == "start_line" and not lined:
+def words(name: Name, skill: Skill, handedness: str, lines: int) -> str:
+    """The bias, how sure it is, and what it rests on; ``lines`` is how many ball's lines tell alignment from the stroke, 0
+    where they do not."""
+    said = [_bias(_Said(name, skill), handedness, lines)]
+    if name == "start_line" and not lines:
         said.append("How you line up is in this too.")
     if skill.held > HELD_BACK:
         said.append(f"With so few putts the finding leans {LEANS[name]}.")
@@ -69,7 +70,7 @@ class _Said:
         return f"{self.size(value)} {SIDES[self.name][1 if value > 0 else 2]}"
 
 
-def _bias(said: _Said, handedness: str) -> str:
+def _bias(said: _Said, handedness: str, lines: int) -> str:
     if said.low > 0 or said.high < 0:
         low, high = sorted((abs(said.low), abs(said.high)))
         stroke = f", {PULLS[handedness, said.value > 0]}" if said.name == "start_line" else ""
@@ -78,6 +79,8 @@ def _bias(said: _Said, handedness: str) -> str:
     half = (said.high - said.low) / 2
     if half <= ENOUGH[said.name]:
         return f"{CLEAN[said.name]}: {between}."
-    more = STEP * ceil(max(1, said.n) * ((half / ENOUGH[said.name]) ** 2 - 1) / STEP)
-    how = f"About {more} more putts would settle it." if more <= MOST else "Longer putts would tell more."
+    # other putts say nothing of how the two share a start
+    n, which = (lines, " with the ball's line logged") if lines and said.is_angle else (said.n, "")
+    more = STEP * ceil(max(1, n) * ((half / ENOUGH[said.name]) ** 2 - 1) / STEP)
+    how = f"About {more} more putts{which} would settle it." if more <= MOST else "Longer putts would tell more."
     return f"Not enough yet: {between}. {how}"

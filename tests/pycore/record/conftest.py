@@ -144,14 +144,15 @@ def record():
     )  # fmt: skip
 
 
-def putts_of(record, player, with_line):
-    """A player's putts as the desk takes them; the ball's line is among them if it was logged."""
+def putts_of(record, player, line_every):
+    """A player's putts as the desk takes them, the ball's line in every ``line_every``-th of them; 0 is in none."""
     greens = record.greens
     putts = []
     for i, g in enumerate(record.which[player]):
         if not record.still[player, i]:
             continue
         stop = record.stop[player, i] - greens.distance_m[g]
+        line = {"line_error_deg": float(np.degrees(record.errors[player, i, 0]))}
         putts.append(
             {
                 "id": f"{player}-{i}",
@@ -163,7 +164,7 @@ def putts_of(record, player, with_line):
                 "past_m": PAST_M,
                 "aim_deg": float(np.degrees(record.aim[player, i])),
                 "result": "holed" if record.holed[player, i] else {"x_m": stop.real, "y_m": stop.imag},
-                **({"line_error_deg": float(np.degrees(record.errors[player, i, 0]))} if with_line else {}),
+                **(line if line_every and i % line_every == 0 else {}),
             }
         )
     return putts

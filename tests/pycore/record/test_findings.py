@@ -65,6 +65,31 @@ def test_alignment_and_start_line_are_one_until_the_line_is_logged(invented, log
     assert apart["start_line"]["sd"] < joint["start_line"]["sd"]
 
 
+def test_putts_without_the_balls_line_count_beside_those_with_it(invented, logged):
+    """Of a player who logs the line now and then: the others sharpen the start line, and only lines settle alignment."""
+    every, some = logged(invented, 1, 1), logged(invented, 1, 10)
+    lined = [putt for putt in some if "line_error_deg" in putt]
+    whole, few = findings(some)["skills"], findings(lined)["skills"]
+    assert (whole["start_line"]["n"], whole["alignment"]["n"]) == (len(some), len(lined))
+    assert whole["start_line"]["bias_high"] - whole["start_line"]["bias_low"] < 0.8 * (
+        few["start_line"]["bias_high"] - few["start_line"]["bias_low"]
+    )
+    assert whole["start_line"]["bias"] == pytest.approx(findings(every)["skills"]["start_line"]["bias"], abs=0.3)
+    assert "more putts with the ball's line logged would settle it" in whole["start_line"]["words"]
+
+
+def test_logging_the_balls_line_is_no_change(invented, logged):
+    """Whoever begins to log it has not changed the start line by that."""
+    never, always = logged(invented, 1, 0), logged(invented, 1, 1)
+    putts = [{**putt, "at": f"2026-03-10T10:{i % 60:02}:00Z", "id": f"3-{i}"} for i, putt in enumerate(never[::2])]
+    putts += [{**putt, "at": f"2026-06-10T10:{i % 60:02}:00Z", "id": f"6-{i}"} for i, putt in enumerate(always[1::2])]
+    said = findings(putts)
+    assert said["skills"]["alignment"]["n"] > 50
+    changes = {(change["skill"], change["what"]): change for change in said["changes"]}
+    assert ("alignment", "bias") not in changes
+    assert not changes["start_line", "sd"]["beyond_chance"]
+
+
 def test_words_name_the_stroke_by_the_hand():
     putts = [
         one(i, result={"x_m": 0.35 + 0.02 * (i % 5), "y_m": 0.16 + 0.02 * (i % 3)}, aim_deg=AIM_DEG + 0.1) for i in range(40)

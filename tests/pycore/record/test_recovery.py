@@ -8,7 +8,7 @@ import pytest
 from bench import independent
 from pycore.fields import parse
 from pycore.record.cost import costs
-from pycore.record.findings import PACE, START_LINE, skills
+from pycore.record.findings import PACE, START_LINE, skills, tell_apart
 from pycore.record.logged import evidence
 from pycore.record.player import Miss, fit
 from pycore.record.requests import FindingsFields
@@ -22,21 +22,21 @@ SPAN_DEG, SPAN_LENGTH = np.arange(-7, 7.01, 0.1), np.arange(-0.5, 0.5001, 0.02)
 HUNDREDTH_DEG = 0.01
 
 
-def found(record, logged, player, with_line):
-    fields = parse(FindingsFields, {"putts": logged(record, player, with_line)})
+def found(record, logged, player):
+    fields = parse(FindingsFields, {"putts": logged(record, player, line_every(player))})
     return [each for putt in fields.logged() if not isinstance(each := evidence(putt), str)]
 
 
-def logs_the_line(player):
-    """Two of three do."""
-    return player % 3 > 0
+def line_every(player):
+    """A third of the players never log the ball's line, a third always, a third every fourth time."""
+    return (0, 1, 4)[player % 3]
 
 
 @pytest.fixture(scope="module")
 def findings(invented, logged):
-    """Skills, costs and evidence of every player; two of three log the ball's line."""
+    """Skills, costs and evidence of every player; see ``line_every``."""
     return [
-        (known := skills(each := found(invented, logged, player, logs_the_line(player))), costs(known), each)
+        (known := skills(each := found(invented, logged, player), tell_apart(each)), costs(known), each)
         for player in range(len(invented.players))
     ]
 
@@ -45,7 +45,7 @@ def truth(invented, player):
     """Bias and spread of each skill as the findings name them."""
     alignment, stroke, pace, reading = invented.players[player]
     both = (alignment[0] + stroke[0], np.hypot(alignment[1], stroke[1]))
-    lines = {"alignment": alignment, "start_line": stroke} if logs_the_line(player) else {"start_line": both}
+    lines = {"alignment": alignment, "start_line": stroke} if line_every(player) else {"start_line": both}
     return {**lines, "pace": pace, "reading": reading}
 
 
@@ -79,11 +79,11 @@ def test_nineteen_intervals_in_twenty_hold_the_truth(invented, findings):
 
 def test_without_the_holed_putts_they_do_not(invented, findings):
     def misses_alone(evidence):
-        strokes = fit([each.strike for each in evidence if isinstance(each.strike, Miss)], [], START_LINE, PACE)
-        return {"start_line": strokes.start_line_skill(), "pace": strokes.pace_skill()}
+        strokes = fit(([each.strike for each in evidence if isinstance(each.strike, Miss)], []), START_LINE, PACE)
+        return {"start_line": strokes.skill(0), "pace": strokes.skill(1)}
 
     # the ball's line is left out of it: only players who did not log it
-    known = [misses_alone(each) if not logs_the_line(player) else {} for player, (*_, each) in enumerate(findings)]
+    known = [misses_alone(each) if not line_every(player) else {} for player, (*_, each) in enumerate(findings)]
     inside = covered(invented, known)
     assert np.mean([each for of_one in inside.values() for each in of_one]) < COVERED[0]
     assert np.mean(inside["start_line", "sd"]) < COVERED[0]
