@@ -75,6 +75,9 @@ export function fromText(text, unit) {
 /** What a field takes, said to whoever typed something else. @param {string} name @param {string} text @param {number} low in SI @param {number} high in SI @param {Unit} unit */
 export const doesNotFit = (name, text, low, high, unit) => `${name} takes ${inUnit(low, unit)} to ${withUnit(high, unit)}; “${text}” does not fit.`;
 
+/** @param {number} count @param {string} one @param {string} [many] */
+export const several = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
+
 /** @param {number} value @param {string} one @param {string} many */
 const counted = (value, one, many) => (number(value, 1) === '1' ? one : many);
 
@@ -137,3 +140,11 @@ export const dayWords = (when) => DAY.format(new Date(typeof when === 'string' &
 
 /** @param {string} when */
 export const timeWords = (when) => TIME.format(new Date(when));
+
+/** A time with the day and hour that the player's clock shows, and how far that is from UTC. @param {string} at */
+export function localTime(at) {
+  const date = new Date(at);
+  const off_min = -date.getTimezoneOffset();
+  const two = (/** @type {number} */ value) => String(Math.trunc(Math.abs(value))).padStart(2, '0');
+  return `${new Date(date.getTime() + off_min * 60_000).toISOString().slice(0, -1)}${off_min < 0 ? '-' : '+'}${two(off_min / 60)}:${two(off_min % 60)}`;
+}

@@ -362,6 +362,13 @@ export interface Noting {
   sure: boolean;
 }
 
+/** A note that is being written, as typed. */
+export interface Draft {
+  text: string;
+  weather: string;
+  speed: string;
+}
+
 export interface State {
   practice: Practice;
   practising: Practising;
@@ -398,6 +405,7 @@ export interface State {
   /** Why something could not be kept. */
   trouble: string;
   noting: Noting;
+  draft: Draft;
   /** `given`: what became of the report. */
   findings: { entries: Entry[]; value: Engine.FindingsAnswer; given: string } | null;
   /** Why there are no findings of the newest entries. */

@@ -30,17 +30,20 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     yield READ_IN
     putts = fields.logged()
     latest = putts[-LATEST:]
+    earlier = tally.wanted_before(putts[:-LATEST], latest)
     said = []
-    for i, putt in enumerate(latest):
+    for i, putt in enumerate([*earlier, *latest]):
         if i % STEP == 0:
-            yield READ_IN + (STRUCK - READ_IN) * (i + 1) / (len(latest) + 1)
+            yield READ_IN + (STRUCK - READ_IN) * (i + 1) / (len(earlier) + len(latest) + 1)
         said.append((putt, evidence(putt)))
-    found = [each for _, each in said if isinstance(each, Evidence)]
+    before, found = (
+        [each for _, each in some if isinstance(each, Evidence)] for some in (said[: len(earlier)], said[len(earlier) :])
+    )
     yield STRUCK
     known = skills(found, tell_apart(found))
     yield FITTED
     cost = costs(known) if found else {}
-    changes = tally.changes(found, putts[-1].at) if putts else []
+    changes = tally.changes(before, found, known, putts[-1].at) if putts else []
     yield COUNTED
 
     def skill(name: Name) -> answers.SkillAnswer:
@@ -70,7 +73,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
         "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss)],
         "opening": [(row.length, degrees(row.low), degrees(row.high)) for row in example()],
         "opening_m": EXAMPLE_M,
-        "left_out": [{"id": putt.id, "why": why} for putt, why in said if isinstance(why, str)],
+        "left_out": [{"id": putt.id, "why": why} for putt, why in said[len(earlier) :] if isinstance(why, str)],
     }
 
 

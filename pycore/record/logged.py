@@ -7,6 +7,7 @@ from functools import lru_cache
 from math import inf, radians
 from typing import Literal
 
+from pycore.constants import HOLE_RADIUS
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import Read, solve
@@ -60,6 +61,8 @@ def evidence(logged: Logged) -> Evidence | str:
             return "no pace that the hole takes could be found"
         least, most = (0.0 if logged.gate == "left" else -inf), (0.0 if logged.gate == "right" else inf)
         return Evidence(logged, Holed(window, logged.aim - found.aim, least, most), reading)
+    if abs(logged.stop) < HOLE_RADIUS:
+        return "a ball that stops over the hole is holed; mend what was logged"
     struck = strike_to(putt, putt.distance + logged.stop.real, logged.stop.imag)
     if struck is None:
         return "no ball stops there as the green is given"

@@ -11,7 +11,8 @@ from pycore.putt.requests import PuttFields
 from pycore.record.logged import Logged
 from pycore.units import slope_from_percent
 
-MOST_PUTTS = 20_000
+MOST_PUTTS = 100_000
+YEARS = (1900, 2199)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -72,5 +73,8 @@ def _time(text: str) -> datetime:
     try:
         time = datetime.fromisoformat(text)
     except ValueError:
-        raise Refusal("bad_field", f'at is "{text}"; it takes a date and time as 2026-05-03T17:30:00Z', "at") from None
+        time = datetime.min
+    if not YEARS[0] <= time.year <= YEARS[1]:
+        wanted = f"a date and time as 2026-05-03T17:30:00Z, from {YEARS[0]} to {YEARS[1]}"
+        raise Refusal("bad_field", f'at is "{text}"; it takes {wanted}', "at")
     return time if time.tzinfo else time.replace(tzinfo=UTC)

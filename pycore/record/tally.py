@@ -1,6 +1,6 @@
 """What is counted: make share by distance, leaves, weeks, and what has changed beyond chance."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from itertools import pairwise
@@ -10,11 +10,13 @@ from typing import Literal
 from pycore.record.cost import Name
 from pycore.record.findings import skills, tell_apart
 from pycore.record.logged import Evidence, Logged
+from pycore.record.player import Skill
 from pycore.stats.intervals import Estimate, Interval, Z, mean, newcombe, wilson
 from pycore.units import FOOT
 
 BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 100.0)
 RECENT = timedelta(days=28)
+EARLIER = 150  # putts before the last weeks that are enough to know what was
 FEWEST = 20  # putts on either side of a change, below which none is looked for
 BEYOND = 2.73  # standard errors; 95 % for eight differences at once (Bonferroni)
 
@@ -81,14 +83,26 @@ def made_change(putts: Sequence[Logged], until: datetime) -> tuple[Share, Share,
     return before, now, newcombe(now.made, now.tries, before.made, before.tries)
 
 
-def changes(found: Sequence[Evidence], until: datetime) -> list[Change]:
-    """Skills of the last four weeks against those before."""
+def wanted_before(older: Sequence[Logged], latest: Sequence[Logged]) -> list[Logged]:
+    """The ``older`` putts that have to be looked at too, if what came before the last four weeks is to be known."""
+    if not older:
+        return []
+    since = latest[-1].at - RECENT
+    missing = EARLIER - sum(each.at < since for each in latest)
+    return [each for each in older if each.at < since][-missing:] if missing > 0 else []
+
+
+def changes(older: Sequence[Evidence], found: Sequence[Evidence], known: Mapping[Name, Skill], until: datetime) -> list[Change]:
+    """Skills of the last four weeks against those before. ``found`` are the latest putts, ``known`` the skills behind them,
+    ``older`` some before them."""
     since = until - RECENT
-    before, now = [e for e in found if e.logged.at < since], [e for e in found if e.logged.at >= since]
+    now = [e for e in found if e.logged.at >= since]
+    before = [*older, *(e for e in found if e.logged.at < since)]
     if min(len(before), len(now)) < FEWEST:
         return []
     told_apart = tell_apart(before) and tell_apart(now)
-    old, new = skills(before, told_apart), skills(now, told_apart)
+    same = len(now) == len(found) and told_apart == tell_apart(found)
+    old, new = skills(before, told_apart), known if same else skills(now, told_apart)
     return [
         change
         for name in old

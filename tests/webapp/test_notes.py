@@ -73,8 +73,11 @@ def test_a_touch_on_the_hole_is_a_putt_holed(phone: Any) -> None:
 
 def test_a_finish_is_typed_and_undone(phone: Any) -> None:
     page = logging(phone)
-    page.locator("[name=x], #entry-x_m").last.fill("-30")
-    page.locator("[name=y], #entry-y_m").last.fill("12")
+    page.locator("[name=x_m]").fill("9900")
+    page.locator("[name=y_m]").fill("12")
+    page.get_by_role("button", name="Log", exact=True).click()
+    expect(page.get_by_role("alert")).to_contain_text("to 3000\xa0cm; “9900” does not fit.")
+    page.locator("[name=x_m]").fill("-30")
     page.get_by_role("button", name="Log", exact=True).click()
     expect(page.locator(".logged-line")).to_contain_text("30\xa0cm short, 12\xa0cm left")
     page.get_by_role("button", name="Undo").click()
@@ -132,10 +135,11 @@ def test_editing_loses_nothing(phone: Any) -> None:
     page.get_by_label("Distance").fill("4")
     page.keyboard.press("Tab")
     expect(page.locator(".before li")).to_have_count(1)
-    expect(page.locator(".before li")).to_contain_text("3.05\xa0m · Holed")
+    expect(page.locator(".before li")).to_contain_text("Distance: 3.05\xa0m")
     page.locator("dialog").get_by_label("missed").check(force=True)
     expect(page.locator(".before li")).to_have_count(2)
-    page.locator("[name=x], #entry-x_m").last.fill("-20")
+    expect(page.locator(".before li").first).to_contain_text("Result: Holed")
+    page.locator("#entry-x_m").fill("-20")
     page.keyboard.press("Tab")
     expect(page.locator(".before li")).to_have_count(3)
     page.keyboard.press("Escape")
@@ -143,6 +147,39 @@ def test_editing_loses_nothing(phone: Any) -> None:
     page.reload()
     page.get_by_role("button", name="Notes", exact=True).click()
     expect(page.locator(".entry")).to_contain_text("4\xa0m · 20\xa0cm short")
+    page.locator(".entry").click()
+    page.locator(".before li").last.get_by_role("button", name="Put back").click()
+    expect(page.locator(".before li")).to_have_count(4)
+    page.keyboard.press("Escape")
+    expect(page.locator(".entry")).to_contain_text("3.05\xa0m · Holed")
+
+
+def test_a_refusal_belongs_to_one_putt(phone: Any) -> None:
+    page = holed(phone)
+    page.get_by_label("Slope you felt").fill("99")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("alert")).to_contain_text("“99” does not fit")
+    page.get_by_role("button", name="Holed").click()
+    expect(page.get_by_role("alert")).to_have_count(0)
+    expect(page.get_by_label("Slope you felt")).to_have_value("")
+
+
+def test_a_note_half_written_waits(phone: Any) -> None:
+    """For a putt that is logged in between, and for a page that the phone puts away."""
+    page = logging(phone)
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.get_by_label("Note", exact=True).fill("Slow after rain")
+    page.get_by_label("Place").fill("Quill Bay")
+    page.get_by_role("button", name="Log a putt").click()
+    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Notes", exact=True).click()
+    expect(page.get_by_label("Note", exact=True)).to_have_value("Slow after rain")
+    page.reload()
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.get_by_label("Note", exact=True)).to_have_value("")
+    expect(page.get_by_label("Place")).to_have_value("Quill Bay")
+    assert [each["text"] for each in kept(page) if each["kind"] == "note"] == ["Slow after rain"]
 
 
 def test_notes_are_kept_and_filtered(phone: Any) -> None:
@@ -201,7 +238,7 @@ def test_a_drill_result_is_mended(phone: Any) -> None:
     page.locator(".entry").click()
     page.get_by_label("Good").fill("15")
     page.keyboard.press("Tab")
-    expect(page.locator(".before li")).to_contain_text("14 of 20")
+    expect(page.locator(".before li")).to_contain_text("Good: 14")
     assert kept(page)[0]["good"] == 15
 
 
@@ -213,6 +250,31 @@ def test_another_tab_sees_what_was_logged(phone: Any, site: Any) -> None:
     expect(other.locator(".entry")).to_have_count(0)
     page.get_by_role("button", name="Holed").click()
     expect(other.locator(".entry")).to_have_count(1)
+
+
+def test_two_tabs_have_one_setting_and_forget_together(phone: Any, site: Any) -> None:
+    page = phone.open("#settings", settings={"distance": "ft"})
+    other = page.context.new_page()
+    other.goto(f"{site.url}#notes")
+    expect(other.get_by_role("button", name="Holed")).to_be_visible()
+    page.get_by_label("metres", exact=True).check(force=True)
+    expect(other.locator(".intent")).to_contain_text("3.05\xa0m")
+    other.get_by_label("Place").fill("Larkmoor")
+    other.keyboard.press("Tab")
+    other.get_by_role("button", name="Holed").click()
+    expect(other.locator(".logged-line")).to_be_visible(timeout=60_000)
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline).place === 'Larkmoor'")
+    assert page.evaluate("JSON.parse(localStorage.borrowline).settings.distance") == "m"
+    page.goto(f"{site.url}#notes")
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Delete everything").click()
+    page.get_by_role("button", name="Yes, delete everything").click()
+    expect(page.get_by_text("Everything is deleted.")).to_be_visible()
+    expect(other.locator(".intent")).to_contain_text("10\xa0ft")
+    expect(other.get_by_label("Place")).to_have_value("")
+    other.get_by_role("button", name="Holed").click()
+    expect(other.locator(".logged-line")).to_be_visible()
+    assert [each["place"] for each in kept(other)] == [""]
 
 
 def test_no_room_is_said_and_nothing_lost(phone: Any) -> None:

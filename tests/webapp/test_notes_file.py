@@ -207,6 +207,48 @@ def test_bad_rows_are_named_and_left_out_only_with_consent(files: Page) -> None:
     assert [each["id"] for each in files.evaluate(KEPT)] == ["g"]
 
 
+def test_what_was_changed_since_the_preview_stays(files: Page) -> None:
+    take(files, a_file(entry("a", text="old")))
+    give(files, a_file(entry("a", changed="2026-05-04T00:00:00.000Z", text="from the file")))
+    expect(files.locator(".preview")).to_contain_text("1 newer than here.")
+    other = files.context.new_page()
+    other.goto(files.url)
+    other.get_by_role("button", name="Notes", exact=True).click()
+    other.locator(".entry").click()
+    other.get_by_label("Remark").fill("mended")
+    other.keyboard.press("Tab")
+    expect(other.locator(".before li")).to_have_count(1)
+    files.get_by_role("button", name="Take in").click()
+    expect(files.locator(".said")).to_have_text("0 new, 0 changed.")
+    assert [each["text"] for each in files.evaluate(KEPT)] == ["mended"]
+
+
+def test_the_flags_of_a_table_are_read_as_spreadsheets_write_them(files: Page) -> None:
+    head = "id,at,distance_m,stimp_ft,slope_percent,fall_deg,past_m,aim_deg,result,sample,gone"
+    row = "2026-05-03T17:30:00Z,3,10,2,90,0.3,6,holed"
+    give(files, f"{head}\na,{row},TRUE,TRUE\nb,{row},FALSE,\nc,{row},no idea,yes\n", "putts.csv")
+    expect(files.locator(".preview li")).to_have_text('Line 4: sample is "no idea"; it takes true, false or nothing')
+    files.get_by_role("button", name="Take in the other 2").click()
+    expect(files.locator(".preview")).to_have_count(0)
+    assert {each["id"]: (each.get("sample"), each.get("gone")) for each in files.evaluate(KEPT)} == {
+        "a": (True, True),
+        "b": (None, None),
+    }
+
+
+def test_a_table_of_putts_is_no_export_of_the_record(files: Page, tmp_path: Path) -> None:
+    take(files, a_file(entry("a")))
+    exported(files, "Export putts as a table", tmp_path)
+    files.get_by_role("button", name="Notes", exact=True).click()
+    expect(files.get_by_text("This record has never been exported.")).to_be_visible()
+    files.get_by_role("button", name="File").click()
+    exported(files, "Export everything", tmp_path)
+    expect(files.get_by_text("1 entry on this phone, exported")).to_be_visible()
+    files.get_by_role("button", name="Delete everything").click()
+    files.get_by_role("button", name="Yes, delete everything").click()
+    expect(files.get_by_text("0 entries on this phone. Nothing leaves it")).to_be_visible()
+
+
 def test_an_import_that_fails_midway_leaves_nothing_behind(files: Page) -> None:
     take(files, a_file(entry("a", text="as it was")))
     files.evaluate(

@@ -179,10 +179,20 @@ def test_the_plan_is_the_players_to_change(phone: Any) -> None:
 
 
 def test_what_the_records_say_weighs_in_the_plan(phone: Any) -> None:
-    weights = {"alignment": 1, "start_line": 1, "pace": 9, "reading": 1, "tempo": 3}
-    page = phone.open("#practice", practice={"minutes": 30, "place": "green", "at_hand": ["ball", "hole"], "weights": weights})
-    expect(page.get_by_text("Needs work the most.").first).to_be_visible(timeout=60_000)
-    expect(page.locator(".plan strong").nth(1)).to_have_text("A foot past")
+    """And no longer when the record is gone."""
+    page = phone.open("#notes", practice={"minutes": 30, "place": "green", "at_hand": ["ball", "hole"]})
+    press(page, "File")
+    press(page, "Load an invented player")
+    page.goto(phone.url + "#practice")
+    needs = page.get_by_role("listitem").filter(has_text="Needs work the most.")
+    expect(needs.first).to_contain_text("Shallow breaks", timeout=60_000)
+    page.goto(phone.url + "#notes")
+    press(page, "File")
+    press(page, "Remove the invented player")
+    expect(page.get_by_text("The invented player is gone.")).to_be_visible()
+    page.goto(phone.url + "#practice")
+    expect(page.locator(".plan strong").first).not_to_be_empty()
+    expect(needs).to_have_count(0)
 
 
 def test_findings_become_weights_and_leave_a_running_session_alone(phone: Any) -> None:

@@ -663,7 +663,7 @@ export interface EyesAnswer {
 }
 
 export interface FindingsFields {
-  /** 0 to 20000 */ putts: Array<LoggedFields>;
+  /** 0 to 100000 */ putts: Array<LoggedFields>;
   handedness?: "right" | "left";
 }
 

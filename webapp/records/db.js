@@ -65,10 +65,16 @@ function abort(tx) {
   }
 }
 
-/** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere */
-export async function write(entries, before = []) {
+/**
+ * Writes entries, all or none.
+ * @param {Entry[]} all @param {Entry[]} [before] what some of them were, from elsewhere
+ * @param {boolean} [newer] only those that are newer than what is kept
+ */
+export async function write(all, before = [], newer = false) {
   await whole(async (kept, past) => {
-    const olds = await Promise.all(entries.map(({ id }) => kept.get(id)));
+    const held = await Promise.all(all.map(({ id }) => kept.get(id)));
+    const fits = all.map((entry, i) => !newer || entry.changed > (held[i]?.changed ?? ''));
+    const [entries, olds] = [all.filter((_, i) => fits[i]), held.filter((_, i) => fits[i])];
     const moved = olds.filter((old, i) => old && old.changed !== entries[i].changed);
     // async, so that one that throws at once leaves none of the others unheard
     await Promise.all([

@@ -11,6 +11,7 @@ export const RANGES = {
 };
 export const WHOLE = ['good', 'bad'];
 export const GATES = ['left', 'clean', 'right'];
+const [EARLIEST, LATEST] = [Date.UTC(1900, 0), Date.UTC(2200, 0)];
 const LONGEST_TEXT = 4000;
 const LONGEST_ID = 64;
 const MOST_STATIONS = 12;
@@ -40,7 +41,7 @@ function checkText(name, value, longest, shortest = 0) {
 /** A time, always written alike so that times sort as texts. @param {string} name @param {unknown} value */
 function checkTime(name, value) {
   const time = typeof value === 'string' && /^\d{4}-\d\d-\d\d/.test(value) ? Date.parse(value) : NaN;
-  if (Number.isNaN(time)) throw new Error(`${name} is ${shown(value)}; it takes a date and time as 2026-05-03T17:30:00Z`);
+  if (!(time >= EARLIEST && time < LATEST)) throw new Error(`${name} is ${shown(value)}; it takes a date and time as 2026-05-03T17:30:00Z, from 1900 to 2199`);
   return new Date(time).toISOString();
 }
 

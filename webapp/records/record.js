@@ -56,6 +56,9 @@ export function createRecord(store) {
   /** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere */
   const write = (entries, before) => inTurn(() => put(entries, before));
 
+  /** @param {string} exported */
+  const mark = (exported) => db.writeMark('exported', exported).then(() => store.change('exported', { exported }));
+
   let taking = false;
   /** What is over goes from where it was put in haste to the database. */
   async function takeIn() {
@@ -87,10 +90,17 @@ export function createRecord(store) {
         const entry = all().find((each) => each.id === id);
         if (entry) await put([/** @type {Entry} */ ({ ...entry, ...patch, changed: new Date().toISOString() })]);
       }),
+    /** Takes in what is newer than what is kept, or not there yet. @param {Entry[]} entries @param {Entry[]} before what some of them were */
+    merge: (entries, before) => inTurn(() => db.write(entries.map(checked), before, true).then(read)),
     /** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen */
-    erase: (chosen) => inTurn(() => db.erase(chosen).then(read)),
+    erase: (chosen) =>
+      inTurn(async () => {
+        await db.erase(chosen);
+        await read();
+        if (!all().length && store.state.exported) await mark('');
+      }),
     /** When all of it was last given away. @param {string} exported */
-    mark: (exported) => inTurn(() => db.writeMark('exported', exported).then(() => store.change('exported', { exported }))),
+    mark: (exported) => inTurn(() => mark(exported)),
   };
 }
 

@@ -1,8 +1,8 @@
 /**
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
- * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice' | 'place' | 'unkept'>} Saved
+ * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, Draft, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice' | 'place' | 'draft' | 'unkept'>} Saved
  */
 import { isRecord } from './entry.js';
 import { fitting, olderEntries } from './older.js';
@@ -31,6 +31,9 @@ const PRACTICE = {
   minutes: 20, place: 'room', at_hand: ['level_floor'], weights: {}, blocks: [], run: null, spoken: false, chime: false, strokes: [], lie_deg: 70, length_m: 0.864, above_grip_m: 0.45, gap_m: null, eyes_m: 0.02,
   tempo: { forward_s: 0.3, ratio: 2, rest_s: 2.4, strokes: 20, volume: 0.8, muted: false, vibrate: true, delay_s: 0 },
 };
+
+/** @type {Draft} */
+export const DRAFT = { text: '', weather: '', speed: '' };
 
 /** @type {Sighted} */
 const SIGHTED = { eye: 'standing', standing_m: 1.6, crouching_m: 0.7, back_m: 2, lens_mm: 26, live_mm: 26, lens_date: '', live_date: '', thing_m: 0.9144, away_m: 1.524, roll_deg: 0, height_m: null, rolled_m: null };
@@ -130,6 +133,7 @@ export function restore(data) {
     window: answered(saved.window, WINDOW_CHECKS),
     cautioned: saved.cautioned === true,
     place: typeof saved.place === 'string' ? saved.place : '',
+    draft: kept(saved.draft, DRAFT, { text: isText, weather: isText, speed: isText }),
     unkept: fitting(saved.unkept),
     calibration: kept(saved.calibration, CALIBRATION, CALIBRATION_CHECKS),
     practice: practised(kept(saved.practice, PRACTICE, PRACTICE_CHECKS)),

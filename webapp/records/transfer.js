@@ -84,6 +84,13 @@ function fromCsv(text) {
   return { entries: good, before: [], bad, phone: {} };
 }
 
+/** Spreadsheets write it in capitals. @param {string} name @param {string} value */
+function flag(name, value) {
+  const plain = value.toLowerCase();
+  if (plain !== 'true' && plain !== 'false') throw new Error(`${name} is "${value.slice(0, 40)}"; it takes true, false or nothing`);
+  return plain === 'true';
+}
+
 /** @param {string[]} names @param {string[]} cells */
 function fromRow(names, cells) {
   if (cells.length !== names.length) throw new Error(`it has ${cells.length} cells; the first line has ${names.length}`);
@@ -93,7 +100,7 @@ function fromRow(names, cells) {
     const value = cells[i];
     if (value === '') return;
     if (name === 'stations') data[name] = JSON.parse(value);
-    else if (name === 'sample' || name === 'gone') data[name] = value === 'true';
+    else if (name === 'sample' || name === 'gone') data[name] = flag(name, value);
     else if (TEXTS.includes(name) || name === 'result') data[name] = value;
     else data[name] = /^-?\d+(\.\d+)?(e-?\d+)?$/i.test(value) ? Number(value) : value;
   });

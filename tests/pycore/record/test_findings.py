@@ -138,6 +138,20 @@ def test_a_change_is_called_only_where_there_is_one(invented, logged):
     assert np.ptp([invented.players[i][3][0] for i in (0, 2)]) > 0.1
 
 
+def test_a_change_is_called_however_many_putts_there_are_since(invented, logged):
+    """Whoever putts more in four weeks than the skills rest on had a stroke before, too."""
+    before, now = logged(invented, 0, 0), [putt for i in (2, 5, 8, 11) for putt in logged(invented, i, 0)]
+    putts = [{**putt, "at": f"2026-01-10T10:{i % 60:02}:00Z", "id": f"1-{i}"} for i, putt in enumerate(before)]
+    putts += [{**putt, "at": f"2026-05-{1 + i % 28:02}T10:00:00Z", "id": f"5-{i}"} for i, putt in enumerate(now)]
+    said = findings(putts)
+    assert said["used"] == 500
+    assert len(said["changes"]) == 6
+    alone = findings(putts[: len(before)])["skills"]
+    assert {(c["skill"], c["what"]): c["before"] for c in said["changes"]}["pace", "bias"] == pytest.approx(
+        alone["pace"]["bias"], abs=1e-9
+    )
+
+
 def test_more_made_is_called_beyond_chance_by_newcombes_interval():
     """56 of 70 against 48 of 80: Newcombe, Stat. Med. 17:873-890, 1998, table II, case a, method 10 (published)."""
     counts = [(3, 48, 80), (6, 56, 70)]
@@ -159,6 +173,17 @@ def test_a_putt_that_says_nothing_is_named():
     assert [each["id"] for each in said["left_out"]] == ["2"]
 
 
+def test_a_miss_over_the_hole_is_none():
+    said = findings([one(1), one(2, result={"x_m": 0.01, "y_m": 0.0})])
+    assert (said["used"], said["left_out"][0]["id"]) == (1, "2")
+    assert "holed" in said["left_out"][0]["why"]
+
+
+def test_a_week_is_one_of_the_players_own_days():
+    """Monday morning in Sydney is Sunday night in Greenwich."""
+    assert [week["monday"] for week in findings([one(at="2026-11-16T08:30:00+11:00")])["weeks"]] == ["2026-11-16"]
+
+
 def test_a_bent_green_is_taken():
     stations = [{"at_m": 0, "slope_percent": 1, "fall_deg": 90}, {"at_m": 3, "slope_percent": 2, "fall_deg": 45}]
     bent = {
@@ -174,6 +199,7 @@ def test_a_bent_green_is_taken():
         ({"result": "missed"}, "putts[1].result"),
         ({"result": {"x_m": 1}}, "putts[1].result.y_m"),
         ({"at": "last Tuesday"}, "putts[1].at"),
+        ({"at": "0001-01-01T00:00:00Z"}, "putts[1].at"),
         ({"gate": "both"}, "putts[1].gate"),
         ({"line_error_deg": 90}, "putts[1].line_error_deg"),
         ({"stations": [{"at_m": 0, "slope_percent": 1, "fall_deg": 90}]}, "putts[1].stations"),

@@ -3,12 +3,13 @@
  * @import {Entry, PuttEntry} from '../../types.js'
  */
 import { give } from '../../device/share.js';
+import { localTime } from '../../format.js';
 import { report } from './report.js';
 import { view } from './view.js';
 
-/** What the engine takes of a putt. Ids stay here: its answer names places in the list. @param {PuttEntry} entry @param {number} i */
+/** What the engine takes of a putt. Ids stay here: its answer names places in the list. Weeks are those of the player's own days. @param {PuttEntry} entry @param {number} i */
 function asked({ at, distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent }, i) {
-  return { id: String(i), at, distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent };
+  return { id: String(i), at: localTime(at), distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent };
 }
 
 /** @param {Entry} entry @returns {entry is PuttEntry} */

@@ -4,7 +4,7 @@
  * @import {Table} from './tables.js'
  */
 import { html } from 'lit-html';
-import { distanceUnit, smallUnit, withUnit } from '../../format.js';
+import { distanceUnit, several, smallUnit, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { outside, pad } from '../../parts/pad.js';
 import { costChart, makeChart, offChart, strikeChart, weekChart } from './charts.js';
@@ -53,7 +53,7 @@ function found({ value, entries }, settings) {
       ${folded('The strikes in numbers', strikeTable(value.strikes))}</section>` : ''}
     ${value.changes.length ? html`<section><h2>Last four weeks</h2>${drawn(changeTable(value.changes))}</section>` : ''}
     ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${weekChart(lastWeeks(value.weeks))}${drawn(weekTable(value.weeks))}${value.made_change ? html`<p>${madeWords(value.made_change)}</p>` : ''}</section>` : ''}
-    ${value.left_out.length ? html`<p class="quiet">${value.left_out.length} putts say nothing here: ${value.left_out[0].why}.</p>` : ''}
+    ${value.left_out.length ? html`<p class="quiet">${several(value.left_out.length, 'putt')} can tell nothing of the skills: ${value.left_out[0].why}.</p>` : ''}
     <p class="quiet printed">${signed(new Date())}</p>`;
 }
 

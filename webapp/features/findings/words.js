@@ -3,7 +3,7 @@
  * @import {FindingsAnswer, ChangeAnswer, CostAnswer, LeavesAnswer} from '../../engine/protocol.js'
  * @import {Entry, Settings} from '../../types.js'
  */
-import { dayWords, number, smallUnit, withUnit } from '../../format.js';
+import { dayWords, number, several, smallUnit, withUnit } from '../../format.js';
 
 export const SKILLS = /** @type {const} */ (['start_line', 'alignment', 'pace', 'reading']);
 export const NAMES = { alignment: 'How you line up', start_line: 'Start line', pace: 'Pace', reading: 'Reading' };
@@ -15,8 +15,11 @@ export const signed = (now) => `Borrowline, ${dayWords(now)}, for practice. In a
 export const inHundred = (share) => (share === undefined ? '–' : number(share * 100, 0));
 
 /** What all of it rests on. @param {FindingsAnswer} value @param {Entry[]} entries */
-export const restsOn = ({ used }, entries) =>
-  `From the newest ${used} putts. Each range holds the truth 19 times in 20.${entries.some(({ sample }) => sample) ? ' The invented player is among them.' : ''}`;
+export const restsOn = ({ used, left_out, make }, entries) => {
+  const all = make.reduce((sum, { tries }) => sum + tries, 0);
+  const from = used + left_out.length < all ? `Costs and skills are from the newest ${used} putts, the rest from all ${all}.` : `From ${several(used, 'putt')}.`;
+  return `${from} Each range holds the truth 19 times in 20.${entries.some(({ sample }) => sample) ? ' The invented player is among them.' : ''}`;
+};
 
 /** @param {CostAnswer[]} costs */
 export function headline(costs) {
@@ -56,5 +59,5 @@ export function spreadWords({ sd, sd_low, sd_high, unit, n }) {
   if (sd === null || sd_low === null || sd_high === null || !n) return '';
   const [scale, sign, digits] = unit === 'degrees' ? [1, '°', 1] : [100, '\u00a0%', 0];
   const say = (/** @type {number} */ value) => number(value * scale, digits);
-  return `Spread ${say(sd)}${sign}: ${say(sd_low)} to ${say(sd_high)}. From ${n} putts.`;
+  return `Spread ${say(sd)}${sign}: ${say(sd_low)} to ${say(sd_high)}. From ${several(n, 'putt')}.`;
 }

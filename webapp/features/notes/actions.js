@@ -1,13 +1,15 @@
 /**
  * What a touch on the notes can do. A touch is done when it is on the disk; until then nothing is said.
  * @import {App} from '../../app.js'
- * @import {DrillEntry, NoteEntry, Noting, PuttEntry} from '../../types.js'
+ * @import {DrillEntry, Entry, NoteEntry, Noting, Point, PuttEntry, State} from '../../types.js'
  */
 import { give } from '../../device/share.js';
 import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
 import { readAll, readAllBefore, readBefore } from '../../records/db.js';
 import { RANGES, WHOLE } from '../../records/entry.js';
-import { restore } from '../../records/schema.js';
+import { BLANK } from './idle.js';
+import { forget } from '../../records/saved.js';
+import { DRAFT, restore } from '../../records/schema.js';
 import { fromFile, preview, toCsv, toJson } from '../../records/transfer.js';
 
 const COUNT = { unit: '', name: '', si: 1, digits: 0 };
@@ -18,6 +20,11 @@ const optional = (kind) => (kind === 'note' ? ['stimp_ft'] : ['line_error_deg', 
 
 /** @param {string} field @param {import('../../types.js').Settings} settings */
 export const entryUnit = (field, settings) => (WHOLE.includes(field) ? COUNT : unitOf(UNITS_AS[field] ?? field, settings));
+
+/** Where a ball finished, as it is typed. */
+export const FINISH = /** @type {const} */ ([['x_m', 'Past (− short)'], ['y_m', 'Left (− right)']]);
+/** @param {Point} finish */
+const isIn = ({ x_m, y_m }) => Math.hypot(x_m, y_m) < HOLE_M / 2;
 
 const now = () => new Date().toISOString();
 
@@ -37,51 +44,71 @@ export function actions({ store, engine, record }) {
 
   const act = {
     /** @param {Noting['page']} page */
-    turn: (page) => set('turn to', { page, said: '', preview: null, sure: false, from: 0 }),
+    turn: (page) => store.change('turn to', { problem: null, noting: { ...store.state.noting, page, said: '', preview: null, sure: false, from: 0 } }),
     /** @param {number} reach_m */
     reach: (reach_m) => set('zoom', { reach_m }),
     /** @param {string} place */
     setPlace: (place) => store.change('place', { place: place.trim() }),
 
-    /** A ball that stopped over the hole is in it. @param {PuttEntry['result']} finish */
+    /** A ball that stopped over the hole is in it. @param {PuttEntry['result']} finish @returns {Promise<boolean>} whether it was taken */
     async log(finish) {
       const { read, putt } = store.state;
-      const result = finish === 'holed' || Math.hypot(finish.x_m, finish.y_m) < HOLE_M / 2 ? 'holed' : finish;
+      const struck = head(); // now, not when a cold engine has answered
+      const result = finish === 'holed' || isIn(finish) ? 'holed' : finish;
       try {
         const fresh = read?.putt === putt;
         const meant = fresh ? read.value : await engine.ask('read', putt);
         /** @type {PuttEntry} */
-        const entry = { kind: 'putt', ...head(), text: '', ...putt, aim_deg: meant.aim_deg, result };
-        if (await record.write([entry])) set('logged', { last: entry.id, said: '' });
+        const entry = { kind: 'putt', ...struck, text: '', ...putt, aim_deg: meant.aim_deg, result };
+        const kept = await record.write([entry]);
+        if (kept) store.change('logged', { problem: null, noting: { ...store.state.noting, last: entry.id, said: '' } });
+        return kept;
       } catch (error) {
-        set('no such putt', { said: `Not logged: ${/** @type {Error} */ (error).message}.` });
+        const { code, message } = /** @type {{code?: string, message: string}} */ (error);
+        set('no such putt', { said: code === 'runs_away' ? 'Not logged: no ball comes to rest past this hole, so there is no line to hold it against.' : `Not logged: ${message}.` });
+        return false;
       }
     },
+    /** Where it finished as typed, past the hole and left of it. @param {string[]} texts @returns {Promise<boolean>} whether it was taken */
+    async logTyped(texts) {
+      const unit = entryUnit('x_m', store.state.settings);
+      const values = texts.map((text) => fromText(text, unit));
+      for (const [i, [field, label]] of FINISH.entries()) {
+        const [low, high] = RANGES[field];
+        if (values[i] >= low && values[i] <= high) continue;
+        store.change('refuse finish', { problem: { field: 'finish', text: texts[i], message: doesNotFit(label, texts[i], low, high, unit) } });
+        return false;
+      }
+      return act.log({ x_m: values[0], y_m: values[1] });
+    },
     async undo() {
-      if (await change(store.state.noting.last, { gone: true })) set('undone', { last: '', said: 'Undone.' });
+      if (await change(store.state.noting.last, { gone: true })) store.change('undone', { problem: null, noting: { ...store.state.noting, last: '', said: 'Undone.' } });
     },
     /** @param {string} id @param {string} name @param {unknown} value */
     add: (id, name, value) => change(id, { [name]: value }),
-    /** @param {{text: string, weather: string, speed: string}} written @returns {Promise<boolean>} whether it was taken */
-    async note({ text, weather, speed }) {
+    /** @param {Partial<State['draft']>} typed */
+    draft: (typed) => store.change('write', { draft: { ...store.state.draft, ...typed }, problem: null }),
+    async note() {
+      const { text, weather, speed } = store.state.draft;
       const unit = entryUnit('stimp_ft', store.state.settings);
       const [stimp_ft, [low, high]] = [fromText(speed, unit), RANGES.stimp_ft];
       if (speed.trim() && !(stimp_ft >= low && stimp_ft <= high)) {
-        store.change('refuse note', { problem: { field: 'note-speed', text: speed, message: doesNotFit('Green speed', speed, low, high, unit) } });
-        return false;
+        return store.change('refuse note', { problem: { field: 'note-speed', text: speed, message: doesNotFit('Green speed', speed, low, high, unit) } });
       }
-      if (!`${text}${weather}${speed}`.trim()) return false;
+      if (!`${text}${weather}${speed}`.trim()) return;
       /** @type {NoteEntry} */
       const entry = { kind: 'note', ...head(), text: text.trim(), ...(weather.trim() && { weather: weather.trim() }), ...(speed.trim() && { stimp_ft }) };
-      const kept = await record.write([entry]);
-      if (kept) store.change('noted', { problem: null, noting: { ...store.state.noting, said: 'Noted.' } });
-      return kept;
+      if (await record.write([entry])) store.change('noted', { draft: DRAFT, problem: null, noting: { ...store.state.noting, said: 'Noted.' } });
     },
 
     /** @param {string} id */
     async edit(id) {
-      set('edit', { editing: id, before: [], said: '' });
+      store.change('edit', { problem: null, noting: { ...store.state.noting, editing: id, before: [], said: '' } });
       set('earlier', { before: await readBefore(id) });
+    },
+    /** As it was. @param {Entry} old */
+    async putBack(old) {
+      if (await record.write([{ ...old, changed: now() }])) set('put back', { before: await readBefore(old.id) });
     },
     close: () => store.change('close entry', { noting: { ...store.state.noting, editing: '', before: [] }, problem: null }),
     /** A typed number of an entry; empty takes it away where it may be missing. @param {string} id @param {string} field @param {string} label @param {string} text */
@@ -95,8 +122,9 @@ export function actions({ store, engine, record }) {
       if (!text.trim() && optional(entry.kind).includes(field)) return change(id, { [field]: undefined });
       if (!(value >= low && value <= high) || (WHOLE.includes(field) && !Number.isInteger(value))) return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
       if (field !== 'x_m' && field !== 'y_m') return change(id, { [field]: value });
-      const finish = entry.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 };
-      return change(id, { result: { ...finish, [field]: value } });
+      const finish = { ...(entry.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 }), [field]: value };
+      if (isIn(finish)) return store.change('refuse entry', { problem: { field, text, message: 'That is over the hole: such a ball is holed.' } });
+      return change(id, { result: finish });
     },
     /** @param {Partial<Noting['only']>} only */
     filter: (only) => set('filter', { only: { ...store.state.noting.only, ...only }, from: 0 }),
@@ -105,7 +133,7 @@ export function actions({ store, engine, record }) {
 
     async exportJson() {
       const entries = [...(await readAll()), ...store.state.unkept];
-      await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(entries, await readAllBefore(), phone()));
+      if (await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(entries, await readAllBefore(), phone()))) await record.mark(now());
     },
     async exportCsv() {
       await exportAs(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await readAll()));
@@ -122,9 +150,11 @@ export function actions({ store, engine, record }) {
     /** @param {boolean} whole settings and calibration too */
     async take(whole) {
       const found = store.state.noting.preview;
-      if (!found || !(await record.write([...found.fresh, ...found.newer], found.before))) return;
+      if (!found || !(await record.merge([...found.fresh, ...found.newer], found.before))) return;
       if (whole) store.change('settings and calibration', Object.fromEntries(Object.entries(found.phone ?? {}).map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }])));
-      set('taken in', { preview: null, said: `${found.fresh.length} new, ${found.newer.length} changed${whole ? ', settings and calibration' : ''}.` });
+      const now = new Map(all().map(({ id, changed }) => [id, changed]));
+      const [fresh, newer] = [found.fresh, found.newer].map((some) => some.filter(({ id, changed }) => now.get(id) === changed).length);
+      set('taken in', { preview: null, said: `${fresh} new, ${newer} changed${whole ? ', settings and calibration' : ''}.` });
     },
     leave: () => set('left', { preview: null, said: 'Nothing changed.' }),
     async sample() {
@@ -132,15 +162,14 @@ export function actions({ store, engine, record }) {
       if (await record.write(sample())) set('invented', { said: 'An invented player is loaded.' });
     },
     async noSample() {
-      if (await record.erase((entry) => entry.sample === true)) set('no longer invented', { said: 'The invented player is gone.' });
+      if (await record.erase((entry) => entry.sample === true)) set('no longer invented', { said: 'The invented player is gone.', only: BLANK.only });
     },
     /** @param {boolean} sure */
     askErase: (sure) => set('sure?', { sure }),
     async erase() {
       if (!(await record.erase(() => true))) return;
-      const { cautioned } = store.state;
-      store.change('erase all', { ...restore(null), cautioned });
-      set('erased', { said: 'Everything is deleted.', sure: false, last: '' });
+      forget();
+      store.change('erase all', { ...restore(null), cautioned: store.state.cautioned, noting: { ...BLANK, page: 'file', said: 'Everything is deleted.' } });
     },
   };
   return act;
@@ -150,10 +179,11 @@ export function actions({ store, engine, record }) {
     return { settings, player, calibration, sighted };
   }
 
-  /** Phones share .txt and .csv, but no .json. @param {string} name @param {string} text */
+  /** Phones share .txt and .csv, but no .json. @param {string} name @param {string} text @returns {Promise<boolean>} whether it was given */
   async function exportAs(name, text) {
     const said = await give(new File([text], name, { type: name.endsWith('.csv') ? 'text/csv' : 'text/plain' }));
-    if (said && (await record.mark(now()))) set('given', { said });
+    if (said) set('given', { said });
+    return said !== '';
   }
 }
 

@@ -4,13 +4,13 @@
  * @import {NoteActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { clock, dayWords, inUnit, timeWords, withUnit } from '../../format.js';
+import { clock, dayWords, HOLE_M, inUnit, timeWords, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
-import { entryUnit } from './actions.js';
+import { entryUnit, FINISH } from './actions.js';
 import { extras, STARTS } from './log.js';
-import { entryWords, greenWords, inputTime } from './words.js';
+import { beforeWords, inputTime } from './words.js';
 
 const TITLES = { putt: 'Putt', note: 'Note', drill: 'Drill' };
 /** @type {['distance_m' | 'slope_percent' | 'fall_deg' | 'stimp_ft' | 'past_m' | 'aim_deg', string][]} */
@@ -32,7 +32,8 @@ export function edit(state, act) {
     }}></label>
     <button type="button" class="word" @click=${() => act.add(entry.id, 'gone', entry.gone ? undefined : true)}>${entry.gone ? 'Bring it back' : 'Delete'}</button>
     ${noting.before.length ? html`<h3>Before</h3><ul class="before">${noting.before.map(
-      (old) => html`<li><span>${entryWords(old, state.settings)}</span> <span class="quiet">${old.kind === 'putt' ? greenWords(old) : ''} until ${timeWords(old.changed)}, ${dayWords(old.changed)}</span></li>`,
+      (old, i) => html`<li><span>${beforeWords(old, noting.before[i - 1] ?? entry, state.settings)}</span> <span class="quiet">as of ${timeWords(old.changed)}, ${dayWords(old.changed)}</span>
+        <button type="button" class="word" @click=${() => act.putBack(old)}>Put back</button></li>`,
     )}</ul>` : ''}
     ${trouble ? html`<p class="problem" role="alert">${trouble}</p>` : ''}`;
   return sheet({ title: TITLES[entry.kind], body, onClose: act.close });
@@ -68,9 +69,9 @@ function drill(entry, state, act) {
 function putt(entry, state, act) {
   const finish = entry.result === 'holed' ? null : entry.result;
   const field = numbers(entry, state, act);
-  return html`${choice({ label: 'Result', name: 'result', value: finish ? 'missed' : 'holed', options: [['holed', 'holed'], ['missed', 'missed']], onValue: (value) => act.add(entry.id, 'result', value === 'holed' ? value : { x_m: entry.past_m, y_m: 0 }) })}
+  return html`${choice({ label: 'Result', name: 'result', value: finish ? 'missed' : 'holed', options: [['holed', 'holed'], ['missed', 'missed']], onValue: (value) => act.add(entry.id, 'result', value === 'holed' ? value : { x_m: Math.max(entry.past_m, HOLE_M), y_m: 0 }) })}
     <div class="fields pairs">
-      ${finish ? html`${field('x_m', 'Past (− short)', finish.x_m)} ${field('y_m', 'Left (− right)', finish.y_m)}` : ''}
+      ${finish ? FINISH.map(([name, label]) => field(name, label, finish[name])) : ''}
       ${NUMBERS.map(([name, label]) => (entry[name] === undefined ? '' : field(name, label, entry[name])))}
     </div>
     ${choice({ label: 'Started, or gate post touched', name: 'entry-gate', value: entry.gate ?? '', options: STARTS, onValue: (gate) => act.add(entry.id, 'gate', gate || undefined) })}

@@ -4,7 +4,7 @@
  * @import {NoteActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { dayWords } from '../../format.js';
+import { dayWords, several } from '../../format.js';
 
 const OLD_DAYS = 14;
 const MOST_SHOWN = 20;
@@ -20,7 +20,7 @@ export function exportIsOld({ entries, exported }) {
 /** @param {State} state @param {NoteActions} act */
 export function file({ entries, noting, exported }, act) {
   const invented = entries?.some(({ sample }) => sample);
-  return html`<h1>The record as a file</h1><p>${entries?.length ?? 0} entries on this phone${exported ? `, exported ${dayWords(exported)}` : ''}. Nothing leaves it unless you send it.</p>
+  return html`<h1>The record as a file</h1><p>${several(entries?.length ?? 0, 'entry', 'entries')} on this phone${exported ? `, exported ${dayWords(exported)}` : ''}. Nothing leaves it unless you send it.</p>
     <div class="does">
       <button type="button" class="word" @click=${act.exportJson}>Export everything</button>
       <button type="button" class="word" @click=${act.exportCsv}>Export putts as a table</button>
@@ -34,7 +34,7 @@ export function file({ entries, noting, exported }, act) {
     </div>
     ${noting.preview ? shown(noting.preview, act) : ''}
     ${noting.sure
-      ? html`<div class="sure" role="alert"><p>Delete all ${entries?.length ?? 0} entries, what they were before, calibration and settings? Nothing brings them back but an export.</p>
+      ? html`<div class="sure" role="alert"><p>Delete ${entries?.length === 1 ? 'the one entry' : `all ${entries?.length ?? 0} entries`}, what they were before, calibration and settings? Nothing brings them back but an export.</p>
         <button type="button" class="word" @click=${act.erase}>Yes, delete everything</button> <button type="button" class="word" @click=${() => act.askErase(false)}>Keep it</button></div>`
       : html`<button type="button" class="word" @click=${() => act.askErase(true)}>Delete everything</button>`}`;
 }
@@ -44,7 +44,7 @@ function shown({ fresh, newer, kept, bad, phone }, act) {
   const takes = fresh.length + newer.length;
   return html`<section class="preview" aria-live="polite"><h2>In this file</h2>
     <p>${fresh.length} new. ${newer.length} newer than here. ${kept} here already.${phone ? ' Other settings and calibration than here.' : ''}</p>
-    ${bad.length ? html`<p class="problem">${bad.length} do not fit and would be left out:</p><ul>${bad.slice(0, MOST_SHOWN).map((why) => html`<li>${why}</li>`)}</ul>
+    ${bad.length ? html`<p class="problem">${bad.length === 1 ? '1 does' : `${bad.length} do`} not fit and would be left out:</p><ul>${bad.slice(0, MOST_SHOWN).map((why) => html`<li>${why}</li>`)}</ul>
       ${bad.length > MOST_SHOWN ? html`<p>and ${bad.length - MOST_SHOWN} more.</p>` : ''}` : ''}
     ${takes ? html`<button type="button" class="word" @click=${() => act.take(false)}>${bad.length ? `Take in the other ${takes}` : `Take in ${takes}`}</button>` : ''}
     ${phone ? html`<button type="button" class="word" @click=${() => act.take(true)}>${takes ? `Take in ${takes}, and replace settings and calibration` : 'Replace settings and calibration'}</button>` : ''}

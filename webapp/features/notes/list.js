@@ -74,19 +74,18 @@ export function rowAt(page) {
 
 /** @param {State} state @param {NoteActions} act */
 function writing(state, act) {
-  const { settings, problem } = state;
+  const { settings, problem, draft } = state;
   const mine = problem?.field === 'note-speed' ? problem : null;
   const keep = (/** @type {SubmitEvent} */ event) => {
     event.preventDefault();
-    const form = /** @type {HTMLFormElement} */ (event.target);
-    const [text, weather, speed] = ['text', 'weather', 'note-speed'].map((name) => /** @type {HTMLInputElement} */ (form.elements.namedItem(name)).value);
-    void act.note({ text, weather, speed }).then((kept) => kept && form.reset());
+    void act.note();
   };
+  const typed = (/** @type {'text' | 'weather' | 'speed'} */ name) => (/** @type {Event} */ event) => act.draft({ [name]: /** @type {HTMLInputElement} */ (event.target).value });
   return html`<form class="note" @submit=${keep}>
     <h1><label for="note-text">Note</label></h1>
-    <textarea id="note-text" name="text" rows="2" maxlength="4000"></textarea>
-    <div class="fields pairs"><label class="text-field">Weather<input name="weather" autocomplete="off" maxlength="200"></label>
-      ${numberField({ name: 'note-speed', label: 'Green speed', unit: entryUnit('stimp_ft', settings).unit, value: mine?.text ?? '', message: mine?.message, onText: () => {} })}</div>
+    <textarea id="note-text" rows="2" maxlength="4000" .value=${draft.text} @input=${typed('text')}></textarea>
+    <div class="fields pairs"><label class="text-field">Weather<input autocomplete="off" maxlength="200" .value=${draft.weather} @input=${typed('weather')}></label>
+      <div @input=${typed('speed')}>${numberField({ name: 'note-speed', label: 'Green speed', unit: entryUnit('stimp_ft', settings).unit, value: draft.speed, message: mine?.message, onText: () => {} })}</div></div>
     ${placeField(state, act)}
     <button type="submit" class="word">Keep it</button>
   </form>`;
@@ -103,6 +102,6 @@ export function list(state, act) {
   return html`${writing(state, act)}
     ${choice({ label: 'Show', name: 'what', value: only.what, options: WHAT, onValue: (what) => act.filter({ what: /** @type {State['noting']['only']['what']} */ (what) }) })}
     <div class="fields pairs">${select('place', 'Where', 'everywhere', places, only, act)} ${select('day', 'When', 'every day', days, only, act)}</div>
-    <p class="quiet" role="status">${found.length} of ${living}</p>
+    <p class="quiet" role="status">${found.length} of ${only.what === 'gone' ? (entries?.length ?? 0) - living : living}</p>
     ${rows(found, { from, settings }, act)}`;
 }

@@ -7,7 +7,7 @@ import { html } from 'lit-html';
 import { aim, distanceUnit, inUnit, smallUnit, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
-import { entryUnit } from './actions.js';
+import { entryUnit, FINISH } from './actions.js';
 import { pad } from '../../parts/pad.js';
 import { placeField } from './place.js';
 import { resultWords } from './words.js';
@@ -19,7 +19,7 @@ export const STARTS = [['', 'not seen'], ['left', 'left'], ['clean', 'clean'], [
 
 /** @param {State} state @param {NoteActions} act */
 export function log(state, act) {
-  const { read, putt, settings, noting, entries } = state;
+  const { read, putt, settings, noting, entries, problem } = state;
   const last = entries?.find(({ id, gone }) => id === noting.last && !gone);
   const meant = read?.putt === putt ? aim(read.value, settings) : null;
   return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant ? html`, aim ${meant.number} ${meant.unit} ${read && read.value.aim_offset_m < 0 ? 'right' : 'left'}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>
@@ -36,29 +36,21 @@ export function log(state, act) {
       onPoint: (point) => act.log(point),
     })}
     ${choice({ label: 'Picture', name: 'reach', value: String(noting.reach_m), options: REACHES, onValue: (value) => act.reach(Number(value)) })}
-    <form class="typed" @submit=${typed(act, state)}>
-      <label>Past (− short), ${smallUnit(settings).unit}<input name="x" inputmode="text" autocomplete="off" required></label>
-      <label>Left (− right), ${smallUnit(settings).unit}<input name="y" inputmode="text" autocomplete="off" required></label>
+    <form class="typed" @submit=${typed(act)}>
+      ${FINISH.map(([field, label]) => html`<label>${label}, ${smallUnit(settings).unit}<input name=${field} inputmode="text" autocomplete="off" required></label>`)}
       <button type="submit" class="word">Log</button>
+      ${problem?.field === 'finish' ? html`<p class="problem" role="alert">${problem.message}</p>` : ''}
     </form>
     ${last?.kind === 'putt' ? added(last, state, act) : ''}
     ${placeField(state, act)}`;
 }
 
-/** @param {NoteActions} act @param {State} state @returns {(event: SubmitEvent) => void} */
-const typed = (act, { settings }) => (event) => {
+/** @param {NoteActions} act @returns {(event: SubmitEvent) => void} */
+const typed = (act) => (event) => {
   event.preventDefault();
   const form = /** @type {HTMLFormElement} */ (event.target);
-  const unit = smallUnit(settings);
-  const [x, y] = ['x', 'y'].map((name) => {
-    const field = /** @type {HTMLInputElement} */ (form.elements.namedItem(name));
-    const plain = Number(field.value.trim().replace(',', '.').replace('−', '-'));
-    field.setCustomValidity(field.value.trim() === '' || Number.isNaN(plain) ? 'Takes a number' : '');
-    return plain * unit.si;
-  });
-  if (!form.reportValidity()) return;
-  void act.log({ x_m: x, y_m: y });
-  form.reset();
+  const texts = FINISH.map(([field]) => /** @type {HTMLInputElement} */ (form.elements.namedItem(field)).value);
+  void act.logTyped(texts).then((taken) => taken && form.reset());
 };
 
 /** @param {PuttEntry} last @param {State} state @param {NoteActions} act */

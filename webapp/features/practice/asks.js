@@ -77,6 +77,12 @@ export function asks({ store, engine }) {
       return { length: await engine.ask('stroke_length', { strokes: practice.strokes, launch_mps: read.value.launch_mps }), note: '' };
     });
 
+  /** @param {State['practice']['weights']} weights */
+  function weigh(weights) {
+    const { practice } = store.state;
+    if (JSON.stringify(weights) !== JSON.stringify(practice.weights)) store.change('weigh skills', { practice: { ...practice, weights } });
+  }
+
   store.subscribe((state, before) => {
     const { practice: p, practising: now } = state;
     const { practice: was, practising: then } = before;
@@ -86,7 +92,7 @@ export function asks({ store, engine }) {
       if (!p.blocks.length) void askPlan();
       if (!now.tempo) void askTempo();
     }
-    if (state.findings?.value.costs.length && state.findings !== before.findings) store.change('weigh skills', { practice: { ...p, weights: weighed(state.findings.value.costs) } });
+    if (state.findings && state.findings !== before.findings) weigh(weighed(state.findings.value.costs));
     if ((was.run && !p.run) || p.weights !== was.weights || p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
     if (SCHEDULE.some((name) => p.tempo[name] !== was.tempo[name])) void askTempo();
     const figures = now.drill !== then.drill || p.run?.block !== was.run?.block || now.page !== then.page || now.drills !== then.drills || BODY.some((name) => p[name] !== was[name]);
