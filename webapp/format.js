@@ -148,3 +148,18 @@ export function localTime(at) {
   const two = (/** @type {number} */ value) => String(Math.trunc(Math.abs(value))).padStart(2, '0');
   return `${new Date(date.getTime() + off_min * 60_000).toISOString().slice(0, -1)}${off_min < 0 ? '-' : '+'}${two(off_min / 60)}:${two(off_min % 60)}`;
 }
+
+/** A smaller offset is none. */
+export const STRAIGHT_M = BALL_M / 4;
+
+/** @param {number} y_m to the left */
+export const sideOf = (y_m) => (y_m > 0 ? 'left' : 'right');
+
+/** What the aim's number is measured at. @param {Settings} settings */
+export const aimName = (settings) => (settings.aim === 'arm' ? 'Aim, arm’s length' : 'Aim');
+
+/** Where the aim lies. @param {Pick<Read, 'aim_offset_m'>} read */
+export function aimWords({ aim_offset_m: offset }) {
+  if (Math.abs(offset) < STRAIGHT_M / 2) return 'dead centre';
+  return Math.abs(offset) <= HOLE_M / 2 ? `${sideOf(offset)} of centre, in the cup` : `${sideOf(offset)} of the cup`;
+}

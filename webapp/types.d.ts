@@ -104,6 +104,8 @@ export interface Sighted {
   roll_deg: number;
   height_m: number | null;
   rolled_m: number | null;
+  /** Speed of the green that the trial of the ramp rolled on. */
+  rolled_stimp_ft: number | null;
 }
 
 /** A place in a picture, as shares of its width and height. */

@@ -42,10 +42,18 @@ class Window:
         return _smooth(self.low, place / step), _smooth(self.high, place / step)
 
     def extremes(self, aim: float) -> tuple[tuple[float, float], tuple[float, float]]:
-        """Launch and start that hole with the most borrow, and with the least; ``aim`` tells which side borrows."""
-        side = 1 if aim >= 0 else -1
+        """Launch and start of a soft ball and of a firm one that just hold the hole: of the slower half of the launches the
+        start farthest to the side of the slowest, of the faster half the one farthest from it.
+
+        That is the side that borrows, but where a putt that turns twice has it otherwise. Where the slowest ball starts as
+        the fastest does, ``aim`` tells the side.
+        """
+        turned = self.low[0] + self.high[0] - self.low[-1] - self.high[-1]
+        side = 1 if (turned if abs(turned) > EDGE else aim) >= 0 else -1
+        middle = (self.launch[0] + self.launch[-1]) / 2
         starts = [*zip(self.launch, self.low, strict=True), *zip(self.launch, self.high, strict=True)]
-        return max(starts, key=lambda start: side * start[1]), min(starts, key=lambda start: side * start[1])
+        soft, firm = [each for each in starts if each[0] <= middle], [each for each in starts if each[0] >= middle]
+        return max(soft, key=lambda start: side * start[1]), min(firm, key=lambda start: side * start[1])
 
 
 def _smooth(values: tuple[float, ...], place: float) -> float:

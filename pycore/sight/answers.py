@@ -44,6 +44,7 @@ class ViewAnswer(TypedDict):
     """The putt in perspective, px; ``lines`` go to the ball's rest or to where it drops, None if the hole takes none."""
 
     horizon_px: float
+    turf: list[Pixel]
     grid: list[list[Pixel]]
     grid_m: float
     falls: list[list[Pixel]]

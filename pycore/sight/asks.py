@@ -29,6 +29,7 @@ def answer_view(fields: requests.ViewFields) -> answers.ViewAnswer:
     side, grid = seen.grid(fields.square_m)
     return {
         "horizon_px": seen.horizon,
+        "turf": _drawn([seen.turf(fields.square_m)])[0],
         "grid": _drawn(grid),
         "grid_m": side,
         "falls": _drawn(seen.falls(fields.square_m)),

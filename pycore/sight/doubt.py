@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import inf, radians, sqrt
 
 from pycore.sight.camera import Camera, Pixel
-from pycore.sight.pose import Picture, Unsolved, camera, sighting
+from pycore.sight.pose import ABOVE, Picture, Unsolved, camera, sighting
 from pycore.sight.vectors import Vector
 
 # Standard deviations
@@ -28,6 +28,10 @@ def likeliest(picture: Picture, near: Camera | None = None, share: float | None 
     Unsolved : as ``camera`` does.
     """
     by_pitch = _height(picture)
+    if by_pitch is None and picture.pitch is not None and picture.field is not None:
+        steepest = replace(picture, pitch=picture.pitch + WILD * TURN)  # that a phone may have been off
+        if _height(steepest) is None:
+            raise Unsolved("above_horizon", ABOVE)
     if picture.height is not None and by_pitch is not None:
         share = weight(picture) if share is None else share
         picture = replace(picture, height=picture.height + share * (by_pitch - picture.height), pitch=None)
@@ -52,10 +56,12 @@ def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | 
     """How far (px) a line through ``points`` may be off in 19 pictures of 20.
 
     Errors that have nothing to do with each other add in squares. None where a deviation leaves no camera, or one that has
-    a point behind it.
+    a point behind it, or where no point is in front of the camera.
     """
     share = weight(picture)
     looked = [point for point in points[:: max(1, len(points) // LOOKS)] if found.pixel(point)]
+    if not looked:
+        return None
     ways = [[moved] for moved in _touched(picture)]
     if picture.height is not None:
         ways.append([replace(picture, height=picture.height + by) for by in (STATURE, -STATURE)])
@@ -66,7 +72,7 @@ def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | 
     except Unsolved:
         return None
     worst = [[max(at) for at in zip(*each, strict=True)] for each in shifts]
-    off = WITHIN * max((sqrt(sum(each * each for each in at)) for at in zip(*worst, strict=True)), default=0.0)
+    off = WITHIN * max(sqrt(sum(each * each for each in at)) for at in zip(*worst, strict=True))
     return off if off < inf else None
 
 

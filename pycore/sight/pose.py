@@ -14,7 +14,10 @@ PITCHES = [radians(-60 + 5 * i) for i in range(31)]  # from looking up to lookin
 FIELDS = [radians(2 * 1.17**i) for i in range(28)]  # from the longest lens to the widest
 USUAL_PITCH, USUAL_FIELD = radians(20), radians(65)  # of a phone held upright behind a ball
 EXACT = 1e-12  # rad; how exactly pitch and field are found
+CLOSED = 1e-6  # of the height in putts; farther off the height was jumped over, not met
 AROUND = 0.1  # rad; a camera that is all but known is looked for so far around first
+
+ABOVE = "a mark lies above the green's horizon, where there is no ground"
 
 type Seen = Callable[[float], Sighting | None]
 
@@ -80,9 +83,11 @@ def camera(picture: Picture, near: Camera | None = None) -> Camera:
 
     Raises
     ------
-    Unsolved : ``above_horizon``, ``hole_nearer`` or ``no_camera``.
+    Unsolved : ``same_place``, ``above_horizon``, ``hole_nearer`` or ``no_camera``.
     """
     height, pitch, field = picture.height, picture.pitch, picture.field
+    if picture.ball == picture.hole:
+        raise Unsolved("same_place", "ball and hole are marked at the same place")
     if height is not None and field is not None:
         lens, usual = field, pitch_of(picture, near) if near else USUAL_PITCH
         pitch = _sought(picture, height, PITCHES, usual, lambda turn: sighting(picture, turn, lens))
@@ -93,7 +98,7 @@ def camera(picture: Picture, near: Camera | None = None) -> Camera:
         raise ValueError("two of height, pitch and field have to be known")
     seen = sighting(picture, pitch, field)
     if seen is None:
-        raise Unsolved("above_horizon", "a mark lies above the green's horizon, where there is no ground")
+        raise Unsolved("above_horizon", ABOVE)
     if seen.x[2] <= 0:
         raise Unsolved("hole_nearer", "the hole is nearer to the camera than the ball: stand behind the ball")
     scale = picture.length / seen.apart
@@ -103,12 +108,16 @@ def camera(picture: Picture, near: Camera | None = None) -> Camera:
 
 
 def sighting(picture: Picture, pitch: float, field: float) -> Sighting | None:
-    """What the camera sees with that pitch and field (rad); None where a touch is above the green's horizon."""
+    """What the camera sees with that pitch and field (rad); None where a touch is above the green's horizon, or both
+    are one."""
     focal = picture.focal(field)
     ball_way, hole_way = _way(picture, picture.ball, focal), _way(picture, picture.hole, focal)
     upright = (-sin(picture.roll) * cos(pitch), -cos(picture.roll) * cos(pitch), -sin(pitch))
     lean_x, lean_y, lean_z = picture.up
-    z = upright
+    # to begin with, the putt runs as the hole is looked at: a hole uphill may lie over the level horizon
+    level = minus(hole_way, times(dot(hole_way, upright), upright))
+    x = times(1 / sqrt(dot(level, level)), level) if dot(level, level) else (0.0, 0.0, 0.0)
+    z = unit(minus(minus(upright, times(lean_x, x)), times(lean_y, cross(upright, x))))
     for _ in range(MOST_TURNS):
         to_ball, to_hole = -dot(z, ball_way), -dot(z, hole_way)
         if to_ball <= 0 or to_hole <= 0:
@@ -116,6 +125,8 @@ def sighting(picture: Picture, pitch: float, field: float) -> Sighting | None:
         ball = times(1 / to_ball, ball_way)
         along = minus(times(1 / to_hole, hole_way), ball)
         apart = sqrt(dot(along, along))
+        if not apart:
+            return None
         x = times(1 / apart, along)
         y = cross(z, x)
         # the camera knows straight up; how the green leans from it shows once the putt's direction does
@@ -129,7 +140,7 @@ def sighting(picture: Picture, pitch: float, field: float) -> Sighting | None:
 
 def pitch_of(picture: Picture, found: Camera) -> float:
     """How far down from level the camera looks, rad."""
-    return -asin(dot(picture.up, found.forward))
+    return -asin(max(-1.0, min(1.0, dot(picture.up, found.forward))))
 
 
 def field_of(picture: Picture, found: Camera) -> float:
@@ -150,9 +161,9 @@ def _sought(picture: Picture, height: float, places: Sequence[float], usual: flo
     for some in (near, places):
         values = [closer(place) for place in some]
         zeros = [
-            zero(closer, low, high, at_low, at_high, EXACT)
+            found
             for low, high, at_low, at_high in zip(some, some[1:], values, values[1:], strict=False)
-            if (at_low < 0) != (at_high < 0)
+            if (at_low < 0) != (at_high < 0) and abs(closer(found := zero(closer, low, high, at_low, at_high, EXACT))) < CLOSED
         ]
         if zeros:
             return min(zeros, key=lambda found: abs(found - usual))

@@ -6,7 +6,7 @@ horizon is that of level ground.
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from math import atan2, ceil, cos, floor, hypot, pi, sin, tan
+from math import atan2, ceil, cos, floor, hypot, inf, pi, sin, tan
 from typing import Literal
 
 from pycore.constants import HOLE_RADIUS
@@ -67,6 +67,17 @@ class View:
         across = [self._line((x * step, y * step) for y in ys) for x in xs]
         return step, [line for line in along + across if len(line) > 1]
 
+    def turf(self, square: float) -> Line:
+        """Round the grid: the edge of the green that is drawn, which may hide the horizon where it rises."""
+        step, xs, ys = self._cells(square)
+        round_it = [
+            *((x, ys[0]) for x in xs),
+            *((xs[-1], y) for y in ys),
+            *((x, ys[-1]) for x in reversed(xs)),
+            *((xs[0], y) for y in reversed(ys)),
+        ]
+        return self._line([(x * step, y * step) for x, y in round_it])
+
     def falls(self, square: float) -> list[Line]:
         """In each cell of the grid a stroke downhill, longer where the green is steeper."""
         step, xs, ys = self._cells(square)
@@ -111,7 +122,7 @@ def view(putt: Putt, size: tuple[float, float], stand: Stand, eye: float, back: 
     pixels = [pixel for point in points if (pixel := plain.pixel(point))]
     wide = max(abs(u) for u, _ in pixels)
     high = max(tan(pitch + SKY), *(abs(v) for _, v in pixels))
-    focal = (0.5 - MARGIN) * min(size[0] / wide, size[1] / high)
+    focal = (0.5 - MARGIN) * min(size[0] / wide if wide else inf, size[1] / high)
     return View(putt, replace(plain, focal=focal, middle=(size[0] / 2, size[1] / 2)), seen)
 
 

@@ -158,6 +158,15 @@ def test_the_ramp_is_put_right_by_a_trial(phone: Any, engine: Callable[..., Any]
     page.keyboard.press("Tab")
     tried = engine("ramp", launch_mps=launch, stimp_ft=10, trial={"height_m": 12 * INCH_M, "rolled_m": 8 * FOOT_M})
     expect(big).to_contain_text(f"{tried['height_m'] / INCH_M:.1f}".removesuffix(".0"))
+    # on another day's green the ramp has lost no more
+    page.get_by_role("link", name="Read", exact=True).click()
+    page.get_by_role("button", name="Stimp").click()
+    page.get_by_label(re.compile("^Stimp, ")).fill("8")
+    page.keyboard.press("Tab")
+    slow = engine("read", **{**PUTT, "stimp_ft": 8.0})["launch_mps"]
+    show(page, "Ramp")
+    expect(page.get_by_text("tried at Stimp 10.")).to_be_visible()
+    expect(big).to_contain_text(f"{tried['height_m'] * (slow / launch) ** 2 / INCH_M:.1f}".removesuffix(".0"))
     page.get_by_label("Rolled, on the level").fill("60")
     page.keyboard.press("Tab")
     expect(page.get_by_role("alert")).to_contain_text("does not roll so far")
@@ -198,7 +207,18 @@ def test_a_damaged_link_says_so_and_keeps_the_putt(phone: Any) -> None:
 
 def test_no_such_putt_is_said_in_the_view(phone: Any) -> None:
     page = phone.open("#sight", putt={**PUTT, "slope_percent": 8.0, "fall_deg": 0.0, "stimp_ft": 13.0})
-    expect(page.locator(".eye-stage [role=alert]")).to_contain_text("no such putt", timeout=60_000)
+    expect(page.locator(".eye-stage [role=alert]")).to_contain_text("No such putt", timeout=60_000)
+
+
+@pytest.mark.parametrize("fragment", ["putt", "putt%3Fm=4&stimp=10", "putt?m=4"])
+def test_a_damaged_link_is_told(phone: Any, fragment: str) -> None:
+    page = phone.open(f"#{fragment}")
+    expect(page.get_by_role("alert")).to_contain_text("The link is cut short or damaged")
+
+
+def test_a_straight_putt_that_was_sent_is_aimed_dead_centre(phone: Any) -> None:
+    page = phone.open("#putt%3Fm=3&stimp=10&past=0.3&slope=2&fall=180")
+    expect(page.get_by_text("Aim dead centre.")).to_be_visible(timeout=60_000)
 
 
 def test_the_eyes_height_is_kept(phone: Any) -> None:
@@ -241,5 +261,6 @@ def test_the_pocket_card_prints_on_one_page_and_says_practice(phone: Any) -> Non
     page.emulate_media(media="print")
     width = page.locator(".card").bounding_box()["width"]
     assert width == pytest.approx(CARD_MM * PX_PER_MM, abs=1)
-    printed = page.pdf(prefer_css_page_size=True)
-    assert len(re.findall(rb"/Type\s*/Page\b", printed)) == 1
+    for paper in ("Letter", "A4", "A5"):
+        printed = page.pdf(prefer_css_page_size=True, format=paper)
+        assert len(re.findall(rb"/Type\s*/Page\b", printed)) == 1, paper

@@ -73,6 +73,21 @@ def pixels(page: Page) -> np.ndarray:
     return np.frombuffer(flat["text"].encode("latin-1"), np.uint8).reshape(-1, flat["width"], 3)
 
 
+def test_a_photograph_of_no_putt_says_so(phone: Any, tmp_path: Path) -> None:
+    page = phone.open("#sight", putt={**PUTT, "slope_percent": 8.0, "fall_deg": 0.0, "stimp_ft": 13.0})
+    open_photo(page, save(Photograph(PUTT).picture(), tmp_path / "green.jpg"))
+    expect(page.get_by_role("alert")).to_contain_text("No such putt", timeout=60_000)
+
+
+def test_a_hole_beside_the_mark_of_the_ball_is_touched_too(phone: Any, tmp_path: Path) -> None:
+    page = phone.ready(putt=PUTT)
+    open_photo(page, save(Photograph(PUTT).picture(), tmp_path / "green.jpg"))
+    box = page.locator("canvas#photo").bounding_box()
+    for count, up in ((1, 0), (2, 12)):
+        page.mouse.click(box["x"] + 150, box["y"] + 300 - up)
+        expect(page.locator(".photo-mark")).to_have_count(count)
+
+
 def test_the_line_lies_on_the_true_plane_of_the_green(phone: Any, engine: Callable[..., Any], tmp_path: Path) -> None:
     green = Photograph(PUTT)
     page = phone.ready(putt=PUTT)

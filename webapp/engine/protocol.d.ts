@@ -478,6 +478,7 @@ export interface ViewFields {
 
 export interface ViewAnswer {
   horizon_px: number;
+  turf: Array<[number, number]>;
   grid: Array<Array<[number, number]>>;
   grid_m: number;
   falls: Array<Array<[number, number]>>;

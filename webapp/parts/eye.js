@@ -5,7 +5,7 @@
  * @import {Store} from '../store.js'
  * @import {Unit} from '../format.js'
  * @typedef {{label: string, unit: (settings: Settings) => Unit, low: number, high: number, hint?: string}} Field
- * @typedef {Exclude<keyof Sighted, 'eye' | 'lens_date' | 'live_date'>} FieldName
+ * @typedef {Exclude<keyof Sighted, 'eye' | 'lens_date' | 'live_date' | 'rolled_stimp_ft'>} FieldName
  */
 import { distanceUnit, doesNotFit, fromText, inUnit, smallUnit } from '../format.js';
 import { numberField } from './number-field.js';

@@ -36,7 +36,7 @@ const PRACTICE = {
 export const DRAFT = { text: '', weather: '', speed: '' };
 
 /** @type {Sighted} */
-const SIGHTED = { eye: 'standing', standing_m: 1.6, crouching_m: 0.7, back_m: 2, lens_mm: 26, live_mm: 26, lens_date: '', live_date: '', thing_m: 0.9144, away_m: 1.524, roll_deg: 0, height_m: null, rolled_m: null };
+const SIGHTED = { eye: 'standing', standing_m: 1.6, crouching_m: 0.7, back_m: 2, lens_mm: 26, live_mm: 26, lens_date: '', live_date: '', thing_m: 0.9144, away_m: 1.524, roll_deg: 0, height_m: null, rolled_m: null, rolled_stimp_ft: null };
 
 /** @param {unknown} value */
 const isNumber = (value) => typeof value === 'number' && Number.isFinite(value);
@@ -77,7 +77,7 @@ const CALIBRATION_CHECKS = {
   ball: oneOf('rolled', 'putted'), home_stimp_ft: isNumber, feet: isTrials, eye: isTrials,
 };
 const SIGHTED_CHECKS = {
-  eye: oneOf('standing', 'crouching'), standing_m: isNumber, crouching_m: isNumber, back_m: isNumber, lens_mm: isNumber, live_mm: isNumber, lens_date: isText, live_date: isText, thing_m: isNumber, away_m: isNumber, roll_deg: isNumber, height_m: isNumber, rolled_m: isNumber,
+  eye: oneOf('standing', 'crouching'), standing_m: isNumber, crouching_m: isNumber, back_m: isNumber, lens_mm: isNumber, live_mm: isNumber, lens_date: isText, live_date: isText, thing_m: isNumber, away_m: isNumber, roll_deg: isNumber, height_m: isNumber, rolled_m: isNumber, rolled_stimp_ft: isNumber,
 };
 const FELT_CHECKS = { felt_percent: isNumber, fall: isFall, slope_percent: isNumber, slope_sd_percent: isNumber, correction_percent: isNumber, trials: isNumber };
 

@@ -80,6 +80,23 @@ def test_most_borrow_is_soft_and_least_is_firm():
     assert most[1] > found.aim > least[1]
 
 
+@pytest.mark.parametrize(
+    ("distance", "stations"),
+    [
+        (3.0, [(0.0, 0.0, 0.0)]),
+        (5.0, [(0.0, 2.0, 180.0)]),
+        (8.0, [(0.0, 3.0, 90.0), (4.0, 1.0, 0.0), (8.0, 3.0, -90.0)]),
+    ],
+    ids=["level", "straight up", "both ways"],
+)
+def test_the_soft_ball_is_slower_than_the_firm_one_however_the_putt_turns(distance, stations):
+    putt = Putt(distance, Surface(*(Station.measured(*each) for each in stations)), 10, 0.3)
+    found = read(putt)
+    soft, firm = window(putt, found).extremes(found.aim)
+    assert soft[0] < found.launch < firm[0]
+    assert soft[1] != firm[1]
+
+
 def test_mirrored():
     right = Putt(3, Surface(Station.measured(0, 2, 60)), 10, 0.3)
     left = Putt(3, Surface(Station.measured(0, 2, -60)), 10, 0.3)

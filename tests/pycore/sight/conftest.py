@@ -33,14 +33,19 @@ class Scene:
         return np.hypot(*(np.array([found.pixel(point) for point in self.points]) - self.pixels).T)
 
 
-def scene(rng: np.random.Generator) -> Scene:
-    """A green of any tilt, photographed by somebody behind the ball, as OpenCV sees it. The world's z is straight up."""
-    length = rng.uniform(1, 9)
-    gx, gy = Surface(Station.measured(0, rng.uniform(0, 5), rng.uniform(0, 360))).downhill(0, 0)
+def scene(rng: np.random.Generator, uphill: bool = False) -> Scene:
+    """A green of any tilt, photographed by somebody behind the ball, as OpenCV sees it. The world's z is straight up.
+
+    ``uphill`` is a long putt up a steep green, looked at by one who crouches: the hole lies over the eye's own level.
+    """
+    length = rng.uniform(18, 25) if uphill else rng.uniform(1, 9)
+    slope, fall = (rng.uniform(5, 6), rng.uniform(165, 195)) if uphill else (rng.uniform(0, 5), rng.uniform(0, 360))
+    gx, gy = Surface(Station.measured(0, slope, fall)).downhill(0, 0)
     along = np.array([1, 0, -gx]) / math.hypot(1, gx)
     normal = np.array([gx, gy, 1]) / math.sqrt(1 + gx * gx + gy * gy)
     left = np.cross(normal, along)
-    height, back, aside = rng.uniform(0.5, 1.9), rng.uniform(0.8, 3), rng.uniform(-0.4, 0.4)
+    height = rng.uniform(0.5, 0.8 if uphill else 1.9)
+    back, aside = rng.uniform(0.8, 3), rng.uniform(-0.4, 0.4)
     place = -back * along + aside * left + height * normal
     pitch, roll, heading = math.atan2(height, back + length / 3), rng.uniform(-0.1, 0.1), rng.uniform(-0.05, 0.05)
     pitch += rng.uniform(-0.1, 0.1)
@@ -60,6 +65,12 @@ def scene(rng: np.random.Generator) -> Scene:
     up = (float(along[2]), float(left[2]), float(normal[2]))
     touches = [(float(u), float(v)) for u, v in pixels[[0, -1]]]
     return Scene(Picture(SIZE, *touches, length, up, roll, height, pitch, field, MIDDLE), curve, pixels)
+
+
+@pytest.fixture(scope="session")
+def uphill() -> list[Scene]:
+    rng = np.random.default_rng(7)
+    return [scene(rng, uphill=True) for _ in range(SCENES // 10)]
 
 
 @pytest.fixture(scope="session")

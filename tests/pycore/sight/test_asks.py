@@ -34,6 +34,12 @@ def test_the_touched_points_come_back():
         ({"eye_height_m": 1.6}, "missing_field", "pitch_deg"),
         ({"eye_height_m": 1.6, "fov_deg": 66, "hole_px": [600, 1500]}, "hole_nearer", "hole_px"),
         ({"pitch_deg": 2, "fov_deg": 66, "hole_px": [600, 100]}, "above_horizon", "hole_px"),
+        (
+            {"eye_height_m": 1.6, "pitch_deg": 20, "fov_deg": 65, "ball_px": [600, 100], "hole_px": [600, 10]},
+            "above_horizon",
+            "hole_px",
+        ),
+        ({"eye_height_m": 1.6, "fov_deg": 66, "hole_px": [600, 1300]}, "same_place", "hole_px"),
         ({"eye_height_m": 1.6, "fov_deg": 66, "ball_px": [600]}, "bad_field", "ball_px"),
     ],
 )
@@ -45,6 +51,8 @@ def test_refusals_name_the_field(change, code, field):
 def test_a_point_behind_the_lens_has_no_place():
     value = ask(ask="camera", **{**PHOTO, "points_m": [[-20, 0], [1, 0]]}, eye_height_m=1.6, fov_deg=66)["value"]
     assert value["points_px"][0] is None
+    nothing = ask(ask="camera", **{**PHOTO, "points_m": [[-20, 0]]}, eye_height_m=1.6, fov_deg=66)["value"]
+    assert (nothing["error_px"], nothing["error_m"]) == (None, None)
 
 
 def test_the_ball_of_a_view_ends_at_the_hole():

@@ -32,6 +32,13 @@ def test_the_curve_lies_where_opencv_has_it(scenes, unknown):
     assert twins < 0.1 * len(scenes)
 
 
+@pytest.mark.parametrize("unknown", ["height", "pitch"])
+def test_a_hole_over_the_eyes_own_level_is_found(uphill, unknown):
+    for each in uphill:
+        assert each.curve[-1][0] * each.picture.up[0] > each.picture.height
+        assert each.off(camera(replace(each.picture, **{unknown: None}))).max() < PIXEL
+
+
 LEVEL = Picture(SIZE, (600.0, 1300.0), (600.0, 700.0), 3.0, (0.0, 0.0, 1.0), 0.0, 1.6, None, math.radians(66), MIDDLE)
 
 
@@ -41,6 +48,7 @@ LEVEL = Picture(SIZE, (600.0, 1300.0), (600.0, 700.0), 3.0, (0.0, 0.0, 1.0), 0.0
         ({"pitch": math.radians(5), "height": None, "hole": (600.0, 200.0)}, "above_horizon"),
         ({"ball": (600.0, 700.0), "hole": (600.0, 1300.0)}, "hole_nearer"),
         ({"length": 0.3, "hole": (600.0, 400.0)}, "no_camera"),
+        ({"hole": (600.0, 1300.0)}, "same_place"),
     ],
 )
 def test_what_cannot_be_is_refused(change, code):

@@ -88,3 +88,14 @@ def test_strokes_run_downhill_and_tell_how_steep(putt):
         lengths.append(max(math.dist(*stroke) for stroke in strokes))
     assert lengths[1] > 3 * lengths[0]
     assert view(Putt(3.0, Surface(Station.measured(0, 0, 0)), 10, 0.3), SIZE, "ball", EYE, BACK, SEEN).falls(0.5) == []
+
+
+def test_a_green_that_rises_stands_before_the_horizon():
+    """Crouched before twenty metres uphill: the hole is over the eye's level, and turf lies under it."""
+    uphill = Putt(20.0, Surface(Station.measured(0, 5, 180)), 10, 0.3)
+    seen = view(uphill, SIZE, "ball", 0.7, BACK, [(0.0, 0.0), (20.0, 0.0)])
+    _, hole = seen.pixel(20.0, 0.0)
+    us, vs = zip(*seen.turf(0.5), strict=True)
+    assert min(vs) < hole < seen.horizon
+    assert min(us) < 0
+    assert max(us) > SIZE[0]

@@ -4,7 +4,7 @@
  * @import {NoteActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { aim, distanceUnit, inUnit, smallUnit, withUnit } from '../../format.js';
+import { aim, aimWords, distanceUnit, inUnit, smallUnit, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
 import { entryUnit, FINISH } from './actions.js';
@@ -22,7 +22,8 @@ export function log(state, act) {
   const { read, putt, settings, noting, entries, problem } = state;
   const last = entries?.find(({ id, gone }) => id === noting.last && !gone);
   const meant = read?.putt === putt ? aim(read.value, settings) : null;
-  return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant ? html`, aim ${meant.number} ${meant.unit} ${read && read.value.aim_offset_m < 0 ? 'right' : 'left'}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>
+  const side = read ? aimWords(read.value) : '';
+  return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant && read ? `, aim ${side === 'dead centre' ? side : `${meant.number} ${meant.unit} ${side.split(' ')[0]}`}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>
     <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
     ${last?.kind === 'putt'
       ? html`<p class="logged-line" role="status"><strong>${resultWords(last.result, settings)}</strong> <button type="button" class="word" @click=${act.undo}>Undo</button></p>`

@@ -1,7 +1,7 @@
 /** Where to start the ball and how hard. @import {Read, Settings, State} from '../../types.js' */
 import { html } from 'lit-html';
-import { aim, distanceUnit, inUnit } from '../../format.js';
-import { aimName, aimWords, shapeWords } from './words.js';
+import { aim, aimName, aimWords, distanceUnit, inUnit } from '../../format.js';
+import { shapeWords } from './words.js';
 
 const NOT_YET = { number: '–', unit: '', side: 'reading', length: '–', shape: 'The first read is on its way' };
 

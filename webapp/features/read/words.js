@@ -2,21 +2,7 @@
  * A read as a caddie would say it.
  * @import {Read, Putt, Settings, Cost} from '../../types.js'
  */
-import { BALL_M, HOLE_M, aim, distanceUnit, fallWords, percent, smallUnit, withUnit } from '../../format.js';
-
-const STRAIGHT_M = BALL_M / 4;
-
-/** @param {number} y_m to the left */
-const sideOf = (y_m) => (y_m > 0 ? 'left' : 'right');
-
-/** What the aim's number is measured at. @param {Settings} settings */
-export const aimName = (settings) => (settings.aim === 'arm' ? 'Aim, arm’s length' : 'Aim');
-
-/** Where the aim lies. @param {Read} read */
-export function aimWords({ aim_offset_m: offset }) {
-  if (Math.abs(offset) < STRAIGHT_M / 2) return 'dead centre';
-  return Math.abs(offset) <= HOLE_M / 2 ? `${sideOf(offset)} of centre, in the cup` : `${sideOf(offset)} of the cup`;
-}
+import { aim, aimName, aimWords, distanceUnit, fallWords, percent, sideOf, smallUnit, STRAIGHT_M, withUnit } from '../../format.js';
 
 /** Which way it breaks, and how far it swings out. @param {Read} read @param {Settings} settings */
 export function shapeWords({ path, apex, time_s, aim_offset_m }, settings) {

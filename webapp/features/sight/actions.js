@@ -37,9 +37,16 @@ export function actions({ store, engine }) {
     /** @param {Sighting['size']} size */
     sized: (size) => set('size view', { size }),
     /** @param {keyof typeof FIELDS} name @param {string} text */
-    enter: (name, text) => enterSighted(store, name, FIELDS[name], text),
+    enter(name, text) {
+      const { sighted, putt } = store.state;
+      const ofTrial = name === 'height_m' || name === 'rolled_m';
+      if (ofTrial && !text.trim()) return store.change(`empty ${name}`, { sighted: { ...sighted, [name]: null }, problem: null });
+      enterSighted(store, name, FIELDS[name], text);
+      // The ramp keeps its loss when the greens change
+      if (name === 'rolled_m' && store.state.sighted !== sighted) store.change('green of the trial', { sighted: { ...store.state.sighted, rolled_stimp_ft: putt.stimp_ft } });
+    },
     /** The ramp as if it lost nothing. */
-    forgetTrial: () => store.change('forget trial', { sighted: { ...store.state.sighted, height_m: null, rolled_m: null }, problem: null }),
+    forgetTrial: () => store.change('forget trial', { sighted: { ...store.state.sighted, height_m: null, rolled_m: null, rolled_stimp_ft: null }, problem: null }),
 
     /** @param {File} file */
     async choosePhoto(file) {
@@ -90,7 +97,8 @@ export function actions({ store, engine }) {
         set('its read', { sent: { ...sent, read } });
       } catch (error) {
         const { code, message } = /** @type {{code: string, message: string}} */ (error);
-        set('it has none', { sent: code === 'runs_away' ? { ...sent, problem: message } : { putt: null, read: null, problem: message } });
+        const problem = code === 'runs_away' ? 'On this green no ball stops past the hole at this pace.' : `The link holds no putt that can be read: ${message}.`;
+        set('it has none', { sent: { read: null, putt: code === 'runs_away' ? sent.putt : null, problem } });
       }
     },
     take() {

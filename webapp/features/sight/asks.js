@@ -22,8 +22,8 @@ const QUESTIONS = [
   { part: 'view', name: 'view', fields: ({ putt, settings, sighted, sighting: { stand, size } }) =>
     size.width ? { ...putt, stand, eye_height_m: sighted[`${sighted.eye}_m`], back_m: sighted.back_m, width_px: size.width, height_px: size.height, square_m: 2 * chalkStep(settings).si } : null },
   { part: 'chalk', name: 'chalk', fields: ({ putt, settings }) => ({ ...putt, every_m: chalkStep(settings).si }) },
-  { part: 'ramp', name: 'ramp', fields: ({ read, putt, sighted: { height_m, rolled_m } }) =>
-    read?.putt === putt ? { launch_mps: read.value.launch_mps, stimp_ft: putt.stimp_ft, ...(height_m !== null && rolled_m !== null && { trial: { height_m, rolled_m } }) } : null },
+  { part: 'ramp', name: 'ramp', fields: ({ read, putt, sighted: { height_m, rolled_m, rolled_stimp_ft } }) =>
+    read?.putt === putt ? { launch_mps: read.value.launch_mps, stimp_ft: rolled_stimp_ft ?? putt.stimp_ft, ...(height_m !== null && rolled_m !== null && { trial: { height_m, rolled_m } }) } : null },
   { part: 'photo', name: 'camera', fields: cameraFields },
   { part: 'photo', name: 'marked', fields: markedFields },
   { part: 'photo', name: 'follow', fields: followFields },

@@ -6,6 +6,7 @@
 import { html } from 'lit-html';
 import { say } from '../../device/speech.js';
 import { chalkStep, inUnit, smallUnit } from '../../format.js';
+import { noPutt } from './no-putt.js';
 
 const SIDES = { L: 'left', R: 'right', '': '' };
 
@@ -23,8 +24,9 @@ function cell(metres, settings) {
 }
 
 /** @param {State} state @param {SightActions} _act */
-export function chalk({ sighting: { answers: { chalk: found }, refusals }, settings }, _act) {
-  if (refusals.chalk) return html`<p class="problem" role="alert">${refusals.chalk}</p>`;
+export function chalk(state, _act) {
+  const { sighting: { answers: { chalk: found }, refusals }, settings } = state;
+  if (refusals.chalk) return noPutt(state) || html`<p class="problem" role="alert">${refusals.chalk}.</p>`;
   const along = chalkStep(settings);
   const across = smallUnit(settings);
   const rows = found?.rows ?? [];
@@ -38,5 +40,5 @@ export function chalk({ sighting: { answers: { chalk: found }, refusals }, setti
       <thead><tr><th scope="col">${along.shown.unit}</th><th scope="col">Chosen</th><th scope="col">High</th><th scope="col">Low</th></tr></thead>
       <tbody>${rows.map((row) => html`<tr><th scope="row">${inUnit(row.at_m, along.shown)}</th>
         <td class="dot">${cell(row.chosen_m, settings)}</td><td>${cell(row.high_m, settings)}</td><td>${cell(row.low_m, settings)}</td></tr>`)}</tbody></table>
-    <button type="button" class="word" ?disabled=${!rows.length} @click=${aloud}>Say the dots</button>`;
+    ${found && !rows.length ? html`<p>The putt is shorter than the first dot.</p>` : html`<button type="button" class="word" ?disabled=${!rows.length} @click=${aloud}>Say the dots</button>`}`;
 }

@@ -8,6 +8,7 @@ import { chalkStep, distanceUnit, percent, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { measured, small } from '../../parts/eye.js';
 import { pathAfter, pathUntil } from '../../parts/picture/frame.js';
+import { noPutt } from './no-putt.js';
 import { rollBalls } from './roll.js';
 
 /** @type {[string, string][]} */
@@ -34,13 +35,11 @@ function drawing(seen, words) {
   const at = { x: hole.reduce((sum, [u]) => sum + u, 0) / hole.length, y: hole.reduce((sum, [, v]) => sum + v, 0) / hole.length };
   const wide = Math.max(...hole.map(([u]) => u)) - at.x;
   return html`<svg class="picture seen" role="img" aria-label=${words} width=${width} height=${height} viewBox="0 0 ${width} ${height}">
-    <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch-line" d="M0 2.5H5"></path></pattern>
-      <clipPath id="ground"><rect x="0" y=${horizon_px} width=${width} height=${height}></rect></clipPath></defs>
-    <g clip-path="url(#ground)">
-      <path class="turf" d=${seen.grid.map((each) => line(each)).join('')}></path>
-      <path class="hachures" d=${seen.falls.map(stroke).join('')}></path>
-    </g>
+    <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch-line" d="M0 2.5H5"></path></pattern></defs>
     <path class="horizon" d="M0 ${horizon_px}H${width}"></path>
+    <path class="ground" d="${line(seen.turf)}Z"></path>
+    <path class="turf" d=${seen.grid.map((each) => line(each)).join('')}></path>
+    <path class="hachures" d=${seen.falls.map(stroke).join('')}></path>
     ${high && low ? svg`<path class="band" d="${line(high, 1)}${line(low.toReversed(), 1).replace('M', 'L')}Z"></path>
       <path class="high" d=${line(high, 1)}></path><path class="low" d=${line(low, 1)}></path>` : nothing}
     <path class="hole" d="${line(hole)}Z"></path>
@@ -78,7 +77,7 @@ export function eye(state, act) {
     if (root && seen) void rollBalls(root, seen, sound);
   };
   return html`<div class="eye-stage" @click=${roll}>
-      ${refusals.view ? html`<p class="problem" role="alert">${refusals.view}</p>` : seen ? kept(seen, state) : ''}
+      ${refusals.view ? noPutt(state) || html`<p class="problem" role="alert">${refusals.view}.</p>` : seen ? kept(seen, state) : ''}
       ${seen && !refusals.view ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll</button>` : ''}
     </div>
     ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}

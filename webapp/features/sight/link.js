@@ -18,8 +18,10 @@ export const addressOf = (putt) => `${location.origin}${location.pathname}#${fra
 
 /** The putt that a fragment holds: undefined where it is of another kind, null where it is damaged. @param {string} fragment @returns {Putt | null | undefined} */
 export function puttIn(fragment) {
-  if (!fragment.startsWith(MARK)) return undefined;
-  const parts = new URLSearchParams(fragment.slice(MARK.length));
+  if (!fragment.startsWith('putt')) return undefined;
+  const plain = fragment.replace(/^putt%3F/i, MARK); // as some messengers write it
+  if (!plain.startsWith(MARK)) return null;
+  const parts = new URLSearchParams(plain.slice(MARK.length));
   /** @type {Record<string, number | object[]>} */
   const putt = {};
   for (const [short, name] of PARTS) if (parts.has(short)) putt[name] = numberIn(parts.get(short));

@@ -7,6 +7,7 @@ import { html } from 'lit-html';
 import { against, doubts } from './doubts.js';
 import { entry } from './entry.js';
 import { cameraHeld } from './held.js';
+import { noPutt } from './no-putt.js';
 
 /** @param {Live} live @param {boolean} measuring */
 function words({ width, held, ball, hole }, measuring) {
@@ -33,7 +34,7 @@ export function moving(state, live, act) {
     if (video) act.takeLive(video);
   };
   const told = live.hole && !refusals.follow ? marked : undefined;
-  return html`<div class="guide"><p class="say" role="status">${words(live, measuring)}</p>${told ? doubts(told, state.settings) : ''}</div>
+  return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${words(live, measuring)}</p>${told ? doubts(told, state.settings) : ''}</div>
     <div class="photo moving" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
       <canvas class="over-video" width=${live.width || 900} height=${live.height || 1200} aria-hidden="true"></canvas></div>
     ${live.hole && refusals.follow ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.follow}.</p>` : ''}

@@ -11,6 +11,7 @@ import { entry } from './entry.js';
 import { cameraHeld } from './held.js';
 import { howToMeasure, lenses, measured } from './lens.js';
 import { moving } from './live.js';
+import { noPutt } from './no-putt.js';
 
 const STEP = 1 / 390;
 /** @type {Record<string, [number, number]>} */
@@ -45,7 +46,8 @@ const MARKS = {
 };
 
 /** The photograph, with its marks on it. @param {State} state @param {Photo} held @param {SightActions} act */
-function board({ settings, sighting: { measuring, answers: { camera }, refusals } }, held, act) {
+function board(state, held, act) {
+  const { settings, sighting: { measuring, answers: { camera }, refusals } } = state;
   const { picture } = held;
   /** @type {Mark[]} */
   const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
@@ -56,8 +58,8 @@ function board({ settings, sighting: { measuring, answers: { camera }, refusals 
     act.mark(next, [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
   };
   const seen = next || measuring || refusals.camera ? undefined : camera;
-  return html`<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
-    <div class="photo" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
+  return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
+    <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
       ${marks.map((name) => { const at = held[name]; return at ? mark(name, at, act) : ''; })}</div>`;
 }
 

@@ -4,7 +4,7 @@
  * @import {SightActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { aim, distanceUnit, number, withUnit } from '../../format.js';
+import { aim, aimWords, distanceUnit, number, withUnit } from '../../format.js';
 import { addressOf } from './link.js';
 
 /** @param {Putt} putt @param {Settings} settings */
@@ -25,10 +25,10 @@ export function send({ sighting: { sent }, putt, settings }, act) {
 /** @param {State['sighting']['sent'] & object} sent @param {Settings} settings @param {SightActions} act */
 function came({ read, putt, problem }, settings, act) {
   const said = read && aim(read, settings);
-  const side = read && (read.aim_offset_m > 0 ? 'left' : 'right');
+  const side = read && aimWords(read);
   return html`<section class="result" aria-live="polite"><h2>A putt was sent to you</h2>
     ${putt ? html`<p class="say">${puttWords(putt, settings)}</p>` : ''}
-    ${said ? html`<p>Aim ${said.number}\u00a0${said.unit} ${side}.</p>` : ''}
+    ${said ? html`<p>Aim ${side === 'dead centre' ? side : `${said.number}\u00a0${said.unit} ${side}`}.</p>` : ''}
     ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ''}
     <div class="does">${putt ? html`<button type="button" class="word" @click=${act.take}>Read it</button>` : ''}
       <button type="button" class="word" @click=${act.leave}>${putt ? 'Keep mine' : 'Close'}</button></div></section>`;
