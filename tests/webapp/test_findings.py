@@ -157,10 +157,31 @@ def test_findings_that_failed_are_tried_again(phone: Any) -> None:
     expect(page.get_by_role("alert")).to_have_count(0)
 
 
-def test_the_report_is_one_page(phone: Any) -> None:
-    page = found(with_the_sample(phone))
-    sheets = re.findall(rb"/Type\s*/Page\b", page.pdf(prefer_css_page_size=True))
-    assert len(sheets) == 1
+# A season: all that may be known of a putt, every change and every band of distance, more weeks than are shown
+SEASON = """async () => {
+  const db = await import('/records/db.js');
+  const random = i => (Math.imul(i + 1, 2654435761) >>> 0) / 2 ** 32;
+  await db.write(Array.from({ length: 400 }, (_, i) => {
+    const [a, b, c, d] = [0, 1, 2, 3].map(k => random(4 * i + k));
+    const at = new Date(Date.now() - i * 8e6).toISOString();
+    return { kind: 'putt', id: `p${i}`, at, changed: at, place: '', text: '', distance_m: 0.5 + 11 * a * a,
+      stimp_ft: 10, slope_percent: 2, fall_deg: 90, past_m: 0.3, aim_deg: 4 + 2 * b, line_error_deg: c - 0.5, felt_percent: 1 + d,
+      result: d < 0.4 ? 'holed' : { x_m: d - 0.4 + 0.1 * a, y_m: 0.4 * (b - 0.5) - 0.1 } };
+  }));
+}"""
+
+
+@pytest.mark.parametrize("record", ["sample", "season"])
+def test_the_report_is_one_page(phone: Any, record: str) -> None:
+    if record == "sample":
+        page = found(with_the_sample(phone))
+    else:
+        page = phone.open("#about", settings={"distance": "m", "aim": "cm"})
+        page.evaluate(SEASON)
+        page = found(page)
+        expect(page.get_by_role("table", name=re.compile("Before and in the last four weeks"))).to_be_visible()
+    for paper in ("A4", "Letter"):
+        assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(prefer_css_page_size=True, format=paper))) == 1, paper
 
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
