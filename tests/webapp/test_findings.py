@@ -165,7 +165,8 @@ SEASON = """async () => {
     const [a, b, c, d] = [0, 1, 2, 3].map(k => random(4 * i + k));
     const at = new Date(Date.now() - i * 8e6).toISOString();
     return { kind: 'putt', id: `p${i}`, at, changed: at, place: '', text: '', distance_m: 0.5 + 11 * a * a,
-      stimp_ft: 10, slope_percent: 2, fall_deg: 90, past_m: 0.3, aim_deg: 4 + 2 * b, line_error_deg: c - 0.5, felt_percent: 1 + d,
+      stimp_ft: 10, slope_percent: 2, fall_deg: 90, past_m: 0.3, aim_deg: 4 + 2 * b,
+      line_error_deg: c - 0.5, felt_percent: 1 + d,
       result: d < 0.4 ? 'holed' : { x_m: d - 0.4 + 0.1 * a, y_m: 0.4 * (b - 0.5) - 0.1 } };
   }));
 }"""
