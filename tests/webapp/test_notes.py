@@ -93,7 +93,7 @@ def test_a_finish_is_typed_and_undone(phone: Any) -> None:
     assert "gone" not in kept(page)[0]
 
 
-def test_what_was_seen_beside_is_added(phone: Any) -> None:
+def test_what_was_seen_beside_is_added(phone: Any, until: Any) -> None:
     page = holed(phone)
     page.get_by_label("left", exact=True).check(force=True)
     page.locator("#line_error_deg").fill("0.5")
@@ -104,25 +104,26 @@ def test_what_was_seen_beside_is_added(phone: Any) -> None:
     page.get_by_label("Slope you felt").fill("1.5")
     page.keyboard.press("Tab")
     expect(page.get_by_role("alert")).to_have_count(0)
+    until(page, f"({KEPT})().then(([putt]) => putt.felt_percent === 1.5)")
     (putt,) = kept(page)
     assert (putt["gate"], putt["line_error_deg"], putt["felt_percent"]) == ("left", 0.5, 1.5)
 
 
-def test_two_changes_at_once_are_both_kept(phone: Any) -> None:
+def test_two_changes_at_once_are_both_kept(phone: Any, until: Any) -> None:
     page = holed(phone)
     page.locator("#line_error_deg").wait_for()
     page.evaluate(AT_ONCE, [["line_error_deg", "0.5"], ["felt_percent", "1.5"]])
     expect(page.locator("#felt_percent")).to_have_value("1.5")
-    page.wait_for_function("() => import('/records/db.js').then((db) => db.readAll()).then(([putt]) => putt.felt_percent)")
+    until(page, f"({KEPT})().then(([putt]) => putt.felt_percent === 1.5 && putt.line_error_deg === 0.5)")
     (putt,) = kept(page)
     assert (putt["line_error_deg"], putt["felt_percent"]) == (0.5, 1.5)
 
 
-def test_what_was_refused_stays_while_another_change_is_written(phone: Any) -> None:
+def test_what_was_refused_stays_while_another_change_is_written(phone: Any, until: Any) -> None:
     page = holed(phone)
     page.locator("#line_error_deg").wait_for()
     page.evaluate(AT_ONCE, [["line_error_deg", "0.5"], ["felt_percent", "99"]])
-    page.wait_for_function("() => import('/records/db.js').then((db) => db.readAll()).then(([putt]) => putt.line_error_deg)")
+    until(page, f"({KEPT})().then(([putt]) => putt.line_error_deg === 0.5)")
     expect(page.locator("#line_error_deg")).to_have_value("0.5")
     expect(page.get_by_role("alert")).to_contain_text("Slope you felt takes 0 to 8")
     expect(page.locator("#felt_percent")).to_have_value("99")

@@ -161,7 +161,7 @@ def test_the_ramp_is_put_right_by_a_trial(phone: Any, engine: Callable[..., Any]
     # on another day's green the ramp has lost no more
     page.get_by_role("link", name="Read", exact=True).click()
     page.get_by_role("button", name="Stimp").click()
-    page.get_by_label(re.compile("^Stimp, ")).fill("8")
+    page.get_by_role("textbox", name=re.compile("^Stimp")).fill("8")
     page.keyboard.press("Tab")
     slow = engine("read", **{**PUTT, "stimp_ft": 8.0})["launch_mps"]
     show(page, "Ramp")
