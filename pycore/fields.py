@@ -53,11 +53,11 @@ def parse[T](kind: Callable[..., T], data: Mapping[str, Any], path: str = "") ->
     Refusal : ``unknown_field``, ``missing_field`` or ``bad_field``, for the first field that is wrong.
     """
     expected = _fields(kind)
-    for name in data:
-        if name not in expected:
-            raise Refusal(
-                "unknown_field", f"{path}{_shown(name)} is no field here; there are {', '.join(expected)}", f"{path}{name}"[:80]
-            )
+    if not data.keys() <= expected.keys():
+        name = next(name for name in data if name not in expected)
+        raise Refusal(
+            "unknown_field", f"{path}{_shown(name)} is no field here; there are {', '.join(expected)}", f"{path}{name}"[:80]
+        )
     values = {}
     for name, field in expected.items():
         if name in data:

@@ -16,7 +16,7 @@ from pycore.units import FOOT
 
 BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 100.0)
 RECENT = timedelta(days=28)
-EARLIER = 150  # putts before the last weeks that are enough to know what was
+EARLIER = 100  # putts before the last weeks that are enough to know what was
 FEWEST = 20  # putts on either side of a change, below which none is looked for
 BEYOND = 2.73  # standard errors; 95 % for eight differences at once (Bonferroni)
 
