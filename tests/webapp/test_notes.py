@@ -199,6 +199,23 @@ def test_notes_are_kept_and_filtered(phone: Any) -> None:
     expect(page.locator(".entry")).to_contain_text("Larkmoor")
 
 
+def test_a_place_without_entries_is_asked_for_no_more(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_label("Place").fill("Larkmoor")
+    page.keyboard.press("Tab")
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible()
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.locator("#only-place").select_option("Larkmoor")
+    page.locator(".entry").click()
+    page.locator("dialog").get_by_label("Place").fill("Quill Bay")
+    page.keyboard.press("Tab")
+    expect(page.locator(".before li")).to_contain_text("Place: Larkmoor")
+    page.keyboard.press("Escape")
+    expect(page.locator("#only-place")).to_have_value("")
+    expect(page.locator(".entry")).to_contain_text("Quill Bay")
+
+
 def test_a_day_has_its_weather_and_its_greens(phone: Any) -> None:
     page = logging(phone)
     page.get_by_role("button", name="Notes", exact=True).click()

@@ -28,6 +28,12 @@ function fits(entry, { place, day, what }) {
   return what === (entry.result === 'holed' ? 'holed' : 'missed');
 }
 
+/** A place or a day of which the last entry is gone is asked for no more. @param {Entry[]} entries @param {State['noting']['only']} only @param {string[]} places @param {string[]} days */
+function chosen(entries, { what, place, day }, places, days) {
+  const only = { what, place: places.includes(place) ? place : '', day: days.includes(day) ? day : '' };
+  return entries.filter((entry) => fits(entry, only));
+}
+
 /**
  * Where and when there are entries, and which are asked for. Kept until one of both changes: with each row that is scrolled
  * thousands need not be gone through.
@@ -40,8 +46,8 @@ function sought(entries, only) {
   if (last?.entries !== entries) {
     const places = [...new Set(entries.map(({ place }) => place).filter(Boolean))].sort();
     const days = [...new Set(entries.map(({ at }) => dayWords(at)))];
-    last = { entries, only, places, days, living: entries.filter(({ gone }) => !gone).length, found: entries.filter((entry) => fits(entry, only)) };
-  } else if (last.only !== only) last = { ...last, only, found: entries.filter((entry) => fits(entry, only)) };
+    last = { entries, only, places, days, living: entries.filter(({ gone }) => !gone).length, found: chosen(entries, only, places, days) };
+  } else if (last.only !== only) last = { ...last, only, found: chosen(entries, only, last.places, last.days) };
   return last;
 }
 

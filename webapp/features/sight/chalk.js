@@ -9,6 +9,10 @@ import { chalkStep, inUnit, smallUnit } from '../../format.js';
 import { noPutt } from './no-putt.js';
 
 const SIDES = { L: 'left', R: 'right', '': '' };
+/** @type {Record<string, string>} */
+const ONE = { feet: 'foot', inches: 'inch', metres: 'metre', centimetres: 'centimetre' };
+/** @param {string} number @param {string} unit */
+const aloudOf = (number, unit) => `${number} ${number === '1' ? ONE[unit] ?? unit : unit}`;
 
 /** How far beside the line, and on which side. @param {number | null} metres left of the line @param {Settings} settings */
 function beside(metres, settings) {
@@ -33,7 +37,7 @@ export function chalk(state, _act) {
   const aloud = () =>
     say(rows.map(({ at_m, chosen_m }) => {
       const { number, side } = beside(chosen_m, settings);
-      return `${inUnit(at_m, along.shown)} ${along.shown.name}: ${number} ${across.name} ${SIDES[side]}.`;
+      return `${aloudOf(inUnit(at_m, along.shown), along.shown.name)}: ${aloudOf(number, across.name)} ${SIDES[side]}.`;
     }).join(' '));
   return html`<p>A string from ball to hole. Dots of chalk beside it, on a practice green only: ask before you mark one.</p>
     <table class="chalk"><caption>${across.name} beside the string, L left, R right</caption>
