@@ -30,7 +30,7 @@ export const forget = () => localStorage.removeItem(KEY);
 
 /** What another tab kept, as this one goes on with it: the putt in hand and a session that runs here stay its own. @param {State} state @param {unknown} data */
 function adopted({ practice, unkept }, data) {
-  const { putt: _, read: __, window: ___, felt: ____, ...saved } = restore(data);
+  const { felt: _, putt: __, window: ___, read: ____, ...saved } = restore(data);
   const own = new Set(unkept.map(({ id }) => id));
   return { ...saved, practice: practice.run ? practice : saved.practice, unkept: [...unkept, ...saved.unkept.filter(({ id }) => !own.has(id))] };
 }
