@@ -41,6 +41,16 @@ def holed(phone: Any) -> Page:
     return page
 
 
+def listed_at_larkmoor(phone: Any) -> Page:
+    page = logging(phone)
+    page.get_by_label("Place").fill("Larkmoor")
+    page.keyboard.press("Tab")
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_be_visible()
+    page.get_by_role("button", name="Notes", exact=True).click()
+    return page
+
+
 def touch(page: Page, x_m: float, y_m: float) -> None:
     """Touch the picture where the ball finished; it shows 1.2 m to either side, the hole at six tenths of its height."""
     box = page.locator(".pad").bounding_box()
@@ -184,12 +194,7 @@ def test_a_note_half_written_waits(phone: Any) -> None:
 
 
 def test_notes_are_kept_and_filtered(phone: Any) -> None:
-    page = logging(phone)
-    page.get_by_label("Place").fill("Larkmoor")
-    page.keyboard.press("Tab")
-    page.get_by_role("button", name="Holed").click()
-    expect(page.locator(".logged-line")).to_be_visible()
-    page.get_by_role("button", name="Notes", exact=True).click()
+    page = listed_at_larkmoor(phone)
     page.get_by_label("Note", exact=True).fill("Windy <b>and</b> firm")
     page.get_by_role("button", name="Keep it").click()
     expect(page.locator(".entry")).to_have_count(2)
@@ -200,12 +205,7 @@ def test_notes_are_kept_and_filtered(phone: Any) -> None:
 
 
 def test_a_place_without_entries_is_asked_for_no_more(phone: Any) -> None:
-    page = logging(phone)
-    page.get_by_label("Place").fill("Larkmoor")
-    page.keyboard.press("Tab")
-    page.get_by_role("button", name="Holed").click()
-    expect(page.locator(".logged-line")).to_be_visible()
-    page.get_by_role("button", name="Notes", exact=True).click()
+    page = listed_at_larkmoor(phone)
     page.locator("#only-place").select_option("Larkmoor")
     page.locator(".entry").click()
     page.locator("dialog").get_by_label("Place").fill("Quill Bay")

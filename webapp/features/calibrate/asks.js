@@ -28,12 +28,13 @@ function windowOf(state, sd) {
 
 /**
  * @template {keyof Calibrated} Into
- * @typedef {{into: Into, part: State['calibrating']['part'], name: keyof Asks & string, fields: (state: State) => object | null}} Question
+ * @typedef {{into: Into, part: State['calibrating']['part'], name: keyof Asks & string, fields: (state: State) => object | null, flows?: boolean}} Question
+ *   flows: what is asked changes all the time, and an answer of a moment ago is better than none
  */
 
 /** @type {Question<keyof Calibrated>[]} */
 const QUESTIONS = [
-  { into: 'level', part: 'level', name: 'level', fields: ({ calibrating: { tilt }, calibration: { phone } }) =>
+  { into: 'level', part: 'level', name: 'level', flows: true, fields: ({ calibrating: { tilt }, calibration: { phone } }) =>
     tilt.kind === 'live' ? { readings: tilt.readings.map((held) => ({ ...held, turned_deg: 0 })), ...(phone && { bias_deg: phone.bias_deg }) } : null },
   { into: 'floor', part: 'level', name: 'floor', fields: ({ calibrating: { answers: { level }, draft } }) =>
     level && level.slope_percent < 20 ? { slope_percent: level.slope_percent, slope_sd_percent: level.slope_sd_percent, eye_m: draft.eye_m } : null },
@@ -70,27 +71,22 @@ export function keepCalibrated({ store, engine }) {
   /** @type {Set<keyof Calibrated>} */
   const waiting = new Set();
 
-  /**
-   * One answer of a kind is waited for at a time, and the next question is what the screen then says: readings that come
-   * faster than answers would put each answer out of date.
-   * @param {Question<keyof Calibrated>} question @param {State} state
-   */
-  async function ask({ into, name, fields }, state) {
+  /** One answer of a kind is waited for at a time; the next question is what the screen then says. @param {Question<keyof Calibrated>} question @param {State} state */
+  async function ask(question, state) {
+    const { into, name, fields, flows } = question;
     const request = fields(state);
     const said = JSON.stringify(request);
     if (waiting.has(into) || said === (asked[into] ?? 'null')) return;
     asked[into] = said;
     if (!request) return land(into, {}, {});
     waiting.add(into);
-    try {
-      const value = await engine.ask(name, /** @type {any} */ (request));
-      waiting.delete(into);
-      land(into, { [into]: value }, {});
-    } catch (error) {
-      const { code, message } = /** @type {{code: string, message: string}} */ (error);
-      waiting.delete(into);
-      land(into, {}, { [into]: { code, message } });
-    }
+    const [answers, refusals] = await engine.ask(name, /** @type {any} */ (request)).then(
+      (value) => [{ [into]: value }, {}],
+      ({ code, message }) => [{}, { [into]: { code, message } }],
+    );
+    waiting.delete(into);
+    if (flows || JSON.stringify(fields(store.state)) === said) land(into, answers, refusals);
+    else void ask(question, store.state);
   }
 
   store.subscribe((state, before) => {

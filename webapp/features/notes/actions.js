@@ -7,10 +7,10 @@ import { give } from '../../device/share.js';
 import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
 import { readAll, readAllBefore, readBefore } from '../../records/db.js';
 import { RANGES, WHOLE } from '../../records/entry.js';
-import { BLANK } from './idle.js';
 import { forget } from '../../records/saved.js';
 import { DRAFT, restore } from '../../records/schema.js';
 import { fromFile, preview, toCsv, toJson } from '../../records/transfer.js';
+import { BLANK } from './idle.js';
 
 const COUNT = { unit: '', name: '', si: 1, digits: 0 };
 /** @type {Record<string, string>} */
@@ -152,8 +152,8 @@ export function actions({ store, engine, record }) {
       const found = store.state.noting.preview;
       if (!found || !(await record.merge([...found.fresh, ...found.newer], found.before))) return;
       if (whole) store.change('settings and calibration', Object.fromEntries(Object.entries(found.phone ?? {}).map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }])));
-      const now = new Map(all().map(({ id, changed }) => [id, changed]));
-      const [fresh, newer] = [found.fresh, found.newer].map((some) => some.filter(({ id, changed }) => now.get(id) === changed).length);
+      const held = new Map(all().map(({ id, changed }) => [id, changed]));
+      const [fresh, newer] = [found.fresh, found.newer].map((some) => some.filter(({ id, changed }) => held.get(id) === changed).length);
       set('taken in', { preview: null, said: `${fresh} new, ${newer} changed${whole ? ', settings and calibration' : ''}.` });
     },
     leave: () => set('left', { preview: null, said: 'Nothing changed.' }),
