@@ -29,11 +29,13 @@ def run(pytest: list[str]) -> int:
 
 def _checks() -> dict[str, list[str]]:
     python = [sys.executable, "-m"]
+    biome = [environment.node(), str(NODE_PACKAGES / "@biomejs" / "biome" / "bin" / "biome"), "ci", "--colors=off"]
     tsc = [environment.node(), str(NODE_PACKAGES / "typescript" / "bin" / "tsc"), "--project"]
     return {
         "ruff check": [*python, "ruff", "check"],
         "ruff format": [*python, "ruff", "format", "--check"],
         "mypy": [*python, "mypy"],
+        "biome": biome,
         "tsc, the page": [*tsc, "webapp/tsconfig.json"],
         "tsc, the workers": [*tsc, "webapp/tsconfig.workers.json"],
     }

@@ -4,10 +4,10 @@ import { pathToFileURL } from 'node:url';
 
 const ASK = `
 import gc, json, sys
-from pycore.api import DESKS, EXAMPLES, answer
+from pycore.api import ENDPOINTS, EXAMPLES, answer
 answer("{")
 answered = {example["ask"] for example in EXAMPLES if json.loads(answer(json.dumps(example)))["ok"]}
-if missing := DESKS.keys() - answered:
+if missing := ENDPOINTS.keys() - answered:
     raise AssertionError(f"no example of {', '.join(sorted(missing))} is answered")
 gc.collect()
 `;

@@ -20,17 +20,17 @@ def write() -> None:
 
 def current() -> str:
     """What the file has to say."""
-    from pycore.api import DESKS
+    from pycore.api import ENDPOINTS
 
-    return declare({name: (desk.request, desk.reply) for name, desk in DESKS.items()})
+    return declare({name: (endpoint.request, endpoint.reply) for name, endpoint in ENDPOINTS.items()})
 
 
-def declare(desks: Mapping[str, tuple[Any, Any]]) -> str:
-    """Declarations of each desk's request and answer, and of every type that they hold."""
+def declare(endpoints: Mapping[str, tuple[Any, Any]]) -> str:
+    """Declarations of each endpoint's request and answer, and of every type that they hold."""
     interfaces: dict[str, str] = {}
     lines = [
         f"  {name}: {{ request: {_typed(request, interfaces)}; value: {_typed(answer, interfaces)} }};"
-        for name, (request, answer) in desks.items()
+        for name, (request, answer) in endpoints.items()
     ]
     asks = "\n".join(["export interface Asks {", *lines, "}"])
     return "\n\n".join([HEAD + asks, *interfaces.values()]) + "\n"

@@ -4,29 +4,29 @@ import json
 from collections.abc import Generator, Mapping
 from typing import Any
 
-import pycore.drills.asks as drills
-import pycore.green.asks as green
-import pycore.putt.asks as putt
-import pycore.record.asks as record
-import pycore.senses.asks as senses
-import pycore.sight.asks as sight
-import pycore.stroke.asks as stroke
-import pycore.travel.asks as travel
-from pycore.desk import Desk
+import pycore.drills.endpoints as drills
+import pycore.green.endpoints as green
+import pycore.putt.endpoints as putt
+import pycore.record.endpoints as record
+import pycore.senses.endpoints as senses
+import pycore.sight.endpoints as sight
+import pycore.stroke.endpoints as stroke
+import pycore.travel.endpoints as travel
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.fields import parse
 
 MAX_REQUEST_CHARACTERS = 6_000_000  # 20,000 putts with all that may be known of each
 
-DESKS: Mapping[str, Desk[Any, Any]] = {
-    **putt.DESKS,
-    **stroke.DESKS,
-    **green.DESKS,
-    **senses.DESKS,
-    **sight.DESKS,
-    **travel.DESKS,
-    **drills.DESKS,
-    **record.DESKS,
+ENDPOINTS: Mapping[str, Endpoint[Any, Any]] = {
+    **putt.ENDPOINTS,
+    **stroke.ENDPOINTS,
+    **green.ENDPOINTS,
+    **senses.ENDPOINTS,
+    **sight.ENDPOINTS,
+    **travel.ENDPOINTS,
+    **drills.ENDPOINTS,
+    **record.ENDPOINTS,
 }
 EXAMPLES: list[dict[str, Any]] = [
     *putt.EXAMPLES,
@@ -65,10 +65,10 @@ def steps(request: str) -> Generator[float, None, str]:
     try:
         fields = _read(request)
         ask = fields.pop("ask", None)
-        desk = DESKS.get(ask) if isinstance(ask, str) else None
-        if desk is None:
-            raise Refusal("unknown_ask", f"ask takes one of {', '.join(DESKS)}", "ask")
-        value = desk.answer(parse(desk.request, fields))
+        endpoint = ENDPOINTS.get(ask) if isinstance(ask, str) else None
+        if endpoint is None:
+            raise Refusal("unknown_ask", f"ask takes one of {', '.join(ENDPOINTS)}", "ask")
+        value = endpoint.answer(parse(endpoint.request, fields))
         if isinstance(value, Generator):
             value = yield from value
         return json.dumps({"ok": True, "value": value}, allow_nan=False)

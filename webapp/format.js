@@ -42,8 +42,14 @@ const FIELD_UNITS = {
   slope_percent: () => ({ name: 'percent', unit: '%', si: 1, digits: 1 }),
   fall_deg: () => ({ name: 'degrees', unit: '°', si: 1, digits: 0 }),
   stimp_ft: () => ({ name: 'feet on the Stimpmeter', unit: 'ft', si: 1, digits: 1 }),
-  pace_m: (settings) => (metric(settings) ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 } : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 }),
-  arm_m: (settings) => (metric(settings) ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 } : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 }),
+  pace_m: (settings) =>
+    metric(settings)
+      ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
+      : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 },
+  arm_m: (settings) =>
+    metric(settings)
+      ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
+      : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 },
   start_line_sd_deg: () => ({ name: 'degrees', unit: '°', si: 1, digits: 2 }),
   pace_sd_fraction: () => ({ name: 'percent', unit: '%', si: 0.01, digits: 1 }),
   slope_sd_percent: () => ({ name: 'percent', unit: '%', si: 1, digits: 1 }),
@@ -55,7 +61,8 @@ export const unitOf = (field, settings) => FIELD_UNITS[field](settings);
 const FILM_DIAGONAL_MM = Math.hypot(36, 24);
 
 /** Vertical field of view, degrees, of a lens whose focal length is told as for 35 mm film. @param {number} lens_mm @param {{width: number, height: number}} picture */
-export const fieldOfView = (lens_mm, { width, height }) => (360 / Math.PI) * Math.atan((height / Math.hypot(width, height)) * (FILM_DIAGONAL_MM / 2 / lens_mm));
+export const fieldOfView = (lens_mm, { width, height }) =>
+  (360 / Math.PI) * Math.atan((height / Math.hypot(width, height)) * (FILM_DIAGONAL_MM / 2 / lens_mm));
 
 /** The number without trailing noughts, with a true minus. @param {number} value @param {number} digits */
 export const number = (value, digits) => String(Number(value.toFixed(digits)) || 0).replace('-', '−');
@@ -73,7 +80,8 @@ export function fromText(text, unit) {
 }
 
 /** What a field takes, said to whoever typed something else. @param {string} name @param {string} text @param {number} low in SI @param {number} high in SI @param {Unit} unit */
-export const doesNotFit = (name, text, low, high, unit) => `${name} takes ${inUnit(low, unit)} to ${withUnit(high, unit)}; “${text}” does not fit.`;
+export const doesNotFit = (name, text, low, high, unit) =>
+  `${name} takes ${inUnit(low, unit)} to ${withUnit(high, unit)}; “${text}” does not fit.`;
 
 /** @param {number} count @param {string} one @param {string} [many] */
 export const several = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
@@ -88,7 +96,10 @@ const AIM = {
   cups: ({ aim_offset_m }) => whole(Math.abs(aim_offset_m) / HOLE_M, 'cup', 'cups'),
   balls: ({ aim_offset_m }) => whole(Math.abs(aim_offset_m) / BALL_M, 'ball', 'balls'),
   degrees: ({ aim_deg }) => ({ number: number(Math.abs(aim_deg), 1), unit: '°' }),
-  arm: ({ aim_deg }, { arm_m }) => ({ number: number(arm_m * 1000 * Math.tan((Math.abs(aim_deg) * Math.PI) / 180), 0), unit: 'mm' }),
+  arm: ({ aim_deg }, { arm_m }) => ({
+    number: number(arm_m * 1000 * Math.tan((Math.abs(aim_deg) * Math.PI) / 180), 0),
+    unit: 'mm',
+  }),
 };
 
 /** @param {number} value @param {string} unit */
@@ -136,7 +147,8 @@ const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', y
 const TIME = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
 
 /** @param {string | Date} when a time, or a day as 2026-05-03 */
-export const dayWords = (when) => DAY.format(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
+export const dayWords = (when) =>
+  DAY.format(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
 
 /** @param {string} when */
 export const timeWords = (when) => TIME.format(new Date(when));

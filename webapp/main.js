@@ -25,12 +25,34 @@ const FEATURES = [read, sight, practice, calibrate, notes, findings, settings, a
 const screen = () => location.hash.slice(1) || 'read';
 const store = createStore({
   ...load(),
-  screen: screen(), sheet: '', active: 'distance_m', station: 0, size: { width: 390, height: 400 },
-  calibrating: IDLE, sighting: UNSEEN, practising: STILL, entries: null, exported: '', noting: BLANK, findings: null, unfound: '', share: null,
-  presets: [], costs: null, refusal: null, closed: null, problem: null,
-  engine: { kind: 'starting' }, restarted: false, updateWaits: false, canInstall: false,
+  screen: screen(),
+  sheet: '',
+  active: 'distance_m',
+  station: 0,
+  size: { width: 390, height: 400 },
+  calibrating: IDLE,
+  sighting: UNSEEN,
+  practising: STILL,
+  entries: null,
+  exported: '',
+  noting: BLANK,
+  findings: null,
+  unfound: '',
+  share: null,
+  presets: [],
+  costs: null,
+  refusal: null,
+  closed: null,
+  problem: null,
+  engine: { kind: 'starting' },
+  restarted: false,
+  updateWaits: false,
+  canInstall: false,
 });
-const engine = createEngine({ onState: (state) => store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }) });
+const engine = createEngine({
+  onState: (state) =>
+    store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }),
+});
 const record = createRecord(store);
 const features = FEATURES.map((make) => make({ store, engine, record }));
 

@@ -26,4 +26,5 @@ export const page = (state, features, shown, act) => html`
   </footer>`;
 
 /** @param {string} text @param {string} does @param {() => void} onClick */
-const line = (text, does, onClick, look = 'line') => html`<div class=${look}><p>${text}</p><button type="button" class="word" @click=${onClick}>${does}</button></div>`;
+const line = (text, does, onClick, look = 'line') =>
+  html`<div class=${look}><p>${text}</p><button type="button" class="word" @click=${onClick}>${does}</button></div>`;

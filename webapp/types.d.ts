@@ -55,11 +55,7 @@ export interface Answered<T> {
   value: T;
 }
 
-export type EngineState =
-  | { kind: 'starting' }
-  | { kind: 'ready' }
-  | { kind: 'restarting' }
-  | { kind: 'failed' };
+export type EngineState = { kind: 'starting' } | { kind: 'ready' } | { kind: 'restarting' } | { kind: 'failed' };
 
 export type InputField = 'distance_m' | 'slope_percent' | 'fall_deg' | 'stimp_ft' | 'past_m';
 export type Sheet = '' | 'slopes' | 'player' | 'costs';

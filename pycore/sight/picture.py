@@ -1,11 +1,11 @@
-"""The desks of a picture: camera, marked, follow, lens."""
+"""The endpoints of a picture: camera, marked, follow, lens."""
 
 from collections.abc import Sequence
 from dataclasses import replace
 from math import degrees
 from typing import Any
 
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.sight import answers, doubt, lens, pose, requests
 from pycore.sight.camera import Camera, Pixel, rounded
@@ -87,11 +87,11 @@ def _drawn(seen: Camera, places: Sequence[Vector]) -> list[Pixel | None]:
     return [pixel and rounded(pixel) for pixel in map(seen.pixel, places)]
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    "camera": Desk(requests.CameraFields, answer_camera),
-    "marked": Desk(requests.MarkedFields, answer_camera),
-    "follow": Desk(requests.FollowFields, answer_follow),
-    "lens": Desk(requests.LensFields, answer_lens),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "camera": Endpoint(requests.CameraFields, answer_camera),
+    "marked": Endpoint(requests.MarkedFields, answer_camera),
+    "follow": Endpoint(requests.FollowFields, answer_follow),
+    "lens": Endpoint(requests.LensFields, answer_lens),
 }
 
 _HELD = {"alpha_deg": 10, "beta_deg": 70, "gamma_deg": 1}

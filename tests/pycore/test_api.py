@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from pycore.api import DESKS, EXAMPLES, MAX_REQUEST_CHARACTERS, answer
+from pycore.api import ENDPOINTS, EXAMPLES, MAX_REQUEST_CHARACTERS, answer
 
 PUTT = {"ask": "read", "distance_m": 3, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
 GREEN = {name: PUTT[name] for name in ("ask", "distance_m", "stimp_ft", "past_m")}
@@ -21,11 +21,11 @@ def ask(request):
 def test_examples_are_answered_in_the_promised_form(request_):
     reply = ask(request_)
     assert reply["ok"]
-    assert set(reply["value"]) == set(DESKS[request_["ask"]].reply.__annotations__)
+    assert set(reply["value"]) == set(ENDPOINTS[request_["ask"]].reply.__annotations__)
 
 
 def test_every_desk_has_an_example():
-    assert {example["ask"] for example in EXAMPLES} == set(DESKS)
+    assert {example["ask"] for example in EXAMPLES} == set(ENDPOINTS)
 
 
 def stations(*places):

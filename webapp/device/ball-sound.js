@@ -1,7 +1,13 @@
 /** A ball that drops into a cup, two short knocks on something hollow, or runs past it over the grass; made sample by sample. */
 
-const KNOCKS = [{ at_s: 0, loud: 0.9 }, { at_s: 0.11, loud: 0.45 }];
-const TONES = [{ hz: 310, fade_s: 0.05, loud: 0.6 }, { hz: 1240, fade_s: 0.012, loud: 0.4 }];
+const KNOCKS = [
+  { at_s: 0, loud: 0.9 },
+  { at_s: 0.11, loud: 0.45 },
+];
+const TONES = [
+  { hz: 310, fade_s: 0.05, loud: 0.6 },
+  { hz: 1240, fade_s: 0.012, loud: 0.4 },
+];
 const DROP_S = 0.4;
 /** Grass under a ball: noise without its high part, as loud as the ball is quick. */
 const GRASS = { hz: 700, loud: 0.35 };
@@ -11,7 +17,8 @@ function dropInto(samples, rate) {
   for (const { at_s, loud } of KNOCKS)
     for (let i = Math.round(at_s * rate); i < samples.length; i++) {
       const t = i / rate - at_s;
-      for (const tone of TONES) samples[i] += loud * tone.loud * Math.sin(2 * Math.PI * tone.hz * t) * Math.exp(-t / tone.fade_s);
+      for (const tone of TONES)
+        samples[i] += loud * tone.loud * Math.sin(2 * Math.PI * tone.hz * t) * Math.exp(-t / tone.fade_s);
     }
 }
 
@@ -44,6 +51,7 @@ export function createBallSound() {
     },
     drop: () => play(DROP_S, dropInto),
     /** @param {number} seconds until it rests */
-    past: (seconds) => play(seconds, pastInto, (playing) => [new BiquadFilterNode(playing, { type: 'lowpass', frequency: GRASS.hz })]),
+    past: (seconds) =>
+      play(seconds, pastInto, (playing) => [new BiquadFilterNode(playing, { type: 'lowpass', frequency: GRASS.hz })]),
   };
 }

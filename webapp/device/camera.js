@@ -1,14 +1,18 @@
 /** The moving picture of the camera that looks away from the screen. */
 
 /** Whole frames: a wide one is cut out of the picture, and shows less of a green. */
-const WANTED = { audio: false, video: { facingMode: { ideal: 'environment' }, width: { ideal: 1600 }, height: { ideal: 1200 } } };
+const WANTED = {
+  audio: false,
+  video: { facingMode: { ideal: 'environment' }, width: { ideal: 1600 }, height: { ideal: 1200 } },
+};
 
 /**
  * From a touch: the phone asks its holder. Rejects with words for whoever reads them.
  * @param {() => void} onEnd when the phone itself takes the camera away
  */
 export async function openCamera(onEnd) {
-  if (!navigator.mediaDevices?.getUserMedia) throw new Error('This browser shows no moving picture. Take a photograph instead.');
+  if (!navigator.mediaDevices?.getUserMedia)
+    throw new Error('This browser shows no moving picture. Take a photograph instead.');
   const stream = await navigator.mediaDevices.getUserMedia(WANTED).catch((error) => {
     throw new Error(
       error.name === 'NotAllowedError'
@@ -21,7 +25,7 @@ export async function openCamera(onEnd) {
 }
 
 /** @param {MediaStream} stream */
-export const closeCamera = (stream) => stream.getTracks().forEach((track) => track.stop());
+export const closeCamera = (stream) => stream.getTracks().forEach((track) => void track.stop());
 
 /** What it shows now. @param {HTMLVideoElement} video */
 export function frameOf(video) {

@@ -43,7 +43,8 @@ function toldAt(tiff) {
   const value = (directory, tag) => {
     const count = tiff.getUint16(directory, little);
     for (let at = directory + 2; at < directory + 2 + 12 * count; at += 12)
-      if (tiff.getUint16(at, little) === tag) return tiff.getUint16(at + 2, little) === LONG ? tiff.getUint32(at + 8, little) : tiff.getUint16(at + 8, little);
+      if (tiff.getUint16(at, little) === tag)
+        return tiff.getUint16(at + 2, little) === LONG ? tiff.getUint32(at + 8, little) : tiff.getUint16(at + 8, little);
     return 0;
   };
   const first = tiff.getUint32(4, little);

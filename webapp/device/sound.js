@@ -11,7 +11,13 @@ const FADE_S = 0.018;
 /** The time it takes from a touch until the first beat. */
 const AHEAD_S = 0.15;
 /** Pitch tells them apart: low away from the ball, middle at the top, high at the ball. @type {Record<string, {hz: number, loud: number}>} */
-export const VOICES = { count: { hz: 440, loud: 0.35 }, start: { hz: 440, loud: 0.8 }, top: { hz: 660, loud: 0.8 }, impact: { hz: 1320, loud: 1 }, over: { hz: 990, loud: 0.8 } };
+export const VOICES = {
+  count: { hz: 440, loud: 0.35 },
+  start: { hz: 440, loud: 0.8 },
+  top: { hz: 660, loud: 0.8 },
+  impact: { hz: 1320, loud: 1 },
+  over: { hz: 990, loud: 0.8 },
+};
 /** Three notes in a quick row: no stroke sounds so. */
 const CHIME = { lead_s: 0, cycle_s: 0.6, events: [0, 0.16, 0.32].map((at_s) => ({ at_s, kind: 'over', stroke: 0 })) };
 
@@ -24,7 +30,8 @@ export function render({ lead_s, cycle_s, events }, rate) {
     const from = Math.round(at_s * rate);
     const length = Math.min(Math.round(NOTE_S * rate), samples.length - from);
     // A cosine sounds from its first sample on
-    for (let i = 0; i < length; i++) samples[from + i] += voice.loud * Math.cos((2 * Math.PI * voice.hz * i) / rate) * Math.exp(-i / rate / FADE_S);
+    for (let i = 0; i < length; i++)
+      samples[from + i] += voice.loud * Math.cos((2 * Math.PI * voice.hz * i) / rate) * Math.exp(-i / rate / FADE_S);
   }
   return samples;
 }
@@ -38,7 +45,12 @@ function bufferOf(context, samples) {
 
 /** Lets a context play a row of strokes from `when` on. @param {BaseAudioContext} context @param {Tempo} tempo @param {AudioNode} into @param {number} when */
 export function schedule(context, tempo, into, when) {
-  const source = new AudioBufferSourceNode(context, { buffer: bufferOf(context, render(tempo, context.sampleRate)), loop: true, loopStart: tempo.lead_s, loopEnd: tempo.lead_s + tempo.cycle_s });
+  const source = new AudioBufferSourceNode(context, {
+    buffer: bufferOf(context, render(tempo, context.sampleRate)),
+    loop: true,
+    loopStart: tempo.lead_s,
+    loopEnd: tempo.lead_s + tempo.cycle_s,
+  });
   source.connect(into);
   source.start(when);
   source.stop(when + tempo.total_s);
@@ -107,7 +119,8 @@ export function createSound(onState) {
     /** @param {number} volume 0 to 1 */
     setVolume: (volume) => context && gain.gain.setTargetAtTime(volume, context.currentTime, 0.01),
     /** Seconds since the first beat, as the ear has it: what left the page is heard later. @param {number} delay_s of headphones */
-    heard: (delay_s) => (source && context ? context.currentTime - (context.outputLatency || context.baseLatency || 0) - delay_s - began : null),
+    heard: (delay_s) =>
+      source && context ? context.currentTime - (context.outputLatency || context.baseLatency || 0) - delay_s - began : null,
   };
 }
 

@@ -32,7 +32,11 @@ export function createTilt(onTilt) {
     // the value that held when the time kept began belongs to it
     while (shown.length > 1 && shown[1].at <= from) shown.shift();
     const readings = shown
-      .map(({ at, beta_deg, gamma_deg }, i) => ({ beta_deg, gamma_deg, weight_s: ((shown[i + 1]?.at ?? now) - Math.max(at, from)) / 1000 }))
+      .map(({ at, beta_deg, gamma_deg }, i) => ({
+        beta_deg,
+        gamma_deg,
+        weight_s: ((shown[i + 1]?.at ?? now) - Math.max(at, from)) / 1000,
+      }))
       .filter(({ weight_s }) => weight_s >= 0.001);
     if (readings.length) onTilt({ kind: 'live', seconds: (now - from) / 1000, readings });
   }
@@ -48,7 +52,9 @@ export function createTilt(onTilt) {
     /** To be called from a touch: some phones ask for leave, and only then. */
     async start() {
       onTilt({ kind: 'asking' });
-      const event = /** @type {{requestPermission?: () => Promise<string>} | undefined} */ (/** @type {unknown} */ (globalThis.DeviceOrientationEvent));
+      const event = /** @type {{requestPermission?: () => Promise<string>} | undefined} */ (
+        /** @type {unknown} */ (globalThis.DeviceOrientationEvent)
+      );
       if (!event) return stop('none');
       try {
         if (event.requestPermission && (await event.requestPermission()) !== 'granted') return stop('refused');

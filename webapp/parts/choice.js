@@ -8,7 +8,8 @@ export const choice = ({ label, name, value, options, onValue }) => html`<fields
   <legend>${label}</legend>
   <div class="choice-row">
     ${options.map(
-      ([id, words]) => html`<label><input type="radio" name=${name} value=${id} .checked=${id === value} @change=${() => onValue(id)}><span>${words}</span></label>`,
+      ([id, words]) =>
+        html`<label><input type="radio" name=${name} value=${id} .checked=${id === value} @change=${() => onValue(id)}><span>${words}</span></label>`,
     )}
   </div>
 </fieldset>`;

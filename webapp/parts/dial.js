@@ -27,7 +27,10 @@ const KEYS = {
   End: () => 180,
 };
 
-const TICKS = Array.from({ length: 24 }, (_, i) => svg`<line class="tick" x1="80" x2="80" y1="3" y2=${i % 6 ? 8 : 14} transform="rotate(${i * 15} 80 80)"></line>`);
+const TICKS = Array.from(
+  { length: 24 },
+  (_, i) => svg`<line class="tick" x1="80" x2="80" y1="3" y2=${i % 6 ? 8 : 14} transform="rotate(${i * 15} 80 80)"></line>`,
+);
 
 /** @param {{label: string, words: string, value: number, onValue: (deg: number) => void}} dial */
 export function dial({ label, words, value, onValue }) {

@@ -27,7 +27,15 @@ export function sightedField({ sighted, settings, problem }, name, { label, unit
   const mine = problem?.field === name ? problem : null;
   const said = unit(settings);
   const value = sighted[name];
-  return numberField({ name, label, hint, unit: said.unit, value: mine?.text ?? (value === null ? '' : inUnit(value, said)), message: mine?.message, onText });
+  return numberField({
+    name,
+    label,
+    hint,
+    unit: said.unit,
+    value: mine?.text ?? (value === null ? '' : inUnit(value, said)),
+    message: mine?.message,
+    onText,
+  });
 }
 
 /** Kept, or refused in words. @param {Store} store @param {FieldName} name @param {Field} field @param {string} text */
@@ -35,6 +43,7 @@ export function enterSighted(store, name, { label, unit, low, high }, text) {
   const { settings, sighted } = store.state;
   const said = unit(settings);
   const value = fromText(text, said);
-  if (value >= low - 1e-9 && value <= high + 1e-9) store.change(`enter ${name}`, { sighted: { ...sighted, [name]: value }, problem: null });
+  if (value >= low - 1e-9 && value <= high + 1e-9)
+    store.change(`enter ${name}`, { sighted: { ...sighted, [name]: value }, problem: null });
   else store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, said) } });
 }

@@ -15,7 +15,8 @@ const scaleOf = (reach_m) => SIZE / (2 * reach_m);
 
 /** How many finishes lie outside the picture. @param {Point[]} finishes @param {number} reach_m */
 export const outside = (finishes, reach_m) =>
-  finishes.filter(({ x_m, y_m }) => Math.abs(y_m) > reach_m || x_m > 2 * ABOVE * reach_m || x_m < -2 * (1 - ABOVE) * reach_m).length;
+  finishes.filter(({ x_m, y_m }) => Math.abs(y_m) > reach_m || x_m > 2 * ABOVE * reach_m || x_m < -2 * (1 - ABOVE) * reach_m)
+    .length;
 
 /**
  * @param {{reach_m: number, putt: Pick<Putt, 'past_m'>, finishes: Point[], words: string, ringWords: (radius_m: number) => string, onPoint?: (point: Point) => void}} pad

@@ -24,7 +24,9 @@ export function placeOf(stops, value) {
   if (value <= stops[0]) return 0;
   const above = stops.findIndex((stop) => stop >= value - 1e-9);
   if (above < 0) return stops.length - 1;
-  return Math.abs(stops[above] - value) < 1e-9 ? above : above - 1 + (value - stops[above - 1]) / (stops[above] - stops[above - 1]);
+  return Math.abs(stops[above] - value) < 1e-9
+    ? above
+    : above - 1 + (value - stops[above - 1]) / (stops[above] - stops[above - 1]);
 }
 
 /** @param {readonly number[]} stops @param {number} place */
@@ -34,8 +36,14 @@ const nearest = (stops, place) => stops[Math.max(0, Math.min(stops.length - 1, M
 function placeAfter(key, place, last) {
   /** @type {Record<string, number>} */
   const places = {
-    ArrowRight: Math.floor(place + 1), ArrowUp: Math.floor(place + 1), ArrowLeft: Math.ceil(place - 1), ArrowDown: Math.ceil(place - 1),
-    PageUp: Math.floor(place + PAGE), PageDown: Math.ceil(place - PAGE), Home: 0, End: last,
+    ArrowRight: Math.floor(place + 1),
+    ArrowUp: Math.floor(place + 1),
+    ArrowLeft: Math.ceil(place - 1),
+    ArrowDown: Math.ceil(place - 1),
+    PageUp: Math.floor(place + PAGE),
+    PageDown: Math.ceil(place - PAGE),
+    Home: 0,
+    End: last,
   };
   return places[key];
 }

@@ -3,7 +3,8 @@ import { html } from 'lit-html';
 
 /** @param {Element | undefined} element */
 function show(element) {
-  if (element instanceof HTMLDialogElement && !element.open) queueMicrotask(() => element.isConnected && !element.open && element.showModal());
+  if (element instanceof HTMLDialogElement && !element.open)
+    queueMicrotask(() => element.isConnected && !element.open && element.showModal());
 }
 
 /** @param {{title: string, body: unknown, onClose: () => void}} sheet */

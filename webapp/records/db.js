@@ -87,7 +87,8 @@ export async function write(all, before = [], newer = false) {
 /** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen */
 export async function erase(chosen) {
   await whole(async (kept, past) => {
-    for (const table of [kept, past]) for await (const cursor of table.iterate()) if (chosen(cursor.value)) await cursor.delete();
+    for (const table of [kept, past])
+      for await (const cursor of table.iterate()) if (chosen(cursor.value)) await cursor.delete();
   });
 }
 

@@ -5,9 +5,21 @@
 
 /** Ranges are those of the engine. @type {Record<string, [number, number]>} */
 export const RANGES = {
-  distance_m: [0.3, 30], stimp_ft: [5, 15], slope_percent: [0, 8], fall_deg: [-360, 360], past_m: [0, 1], aim_deg: [-90, 90],
-  x_m: [-30, 30], y_m: [-30, 30], line_error_deg: [-20, 20], felt_percent: [0, 8], at_m: [0, 30],
-  stimp_sd_ft: [0, 15], spent_s: [0, 86_400], good: [0, 100_000], bad: [0, 100_000],
+  distance_m: [0.3, 30],
+  stimp_ft: [5, 15],
+  slope_percent: [0, 8],
+  fall_deg: [-360, 360],
+  past_m: [0, 1],
+  aim_deg: [-90, 90],
+  x_m: [-30, 30],
+  y_m: [-30, 30],
+  line_error_deg: [-20, 20],
+  felt_percent: [0, 8],
+  at_m: [0, 30],
+  stimp_sd_ft: [0, 15],
+  spent_s: [0, 86_400],
+  good: [0, 100_000],
+  bad: [0, 100_000],
 };
 export const WHOLE = ['good', 'bad'];
 export const GATES = ['left', 'clean', 'right'];
@@ -27,21 +39,24 @@ export const isRecord = (value) => typeof value === 'object' && value !== null &
 /** @param {string} name @param {unknown} value */
 function checkNumber(name, value) {
   const [low, high] = RANGES[name];
-  if (typeof value !== 'number' || !(value >= low && value <= high)) throw new Error(`${name} is ${shown(value)}; it takes a number from ${low} to ${high}`);
+  if (typeof value !== 'number' || !(value >= low && value <= high))
+    throw new Error(`${name} is ${shown(value)}; it takes a number from ${low} to ${high}`);
   if (WHOLE.includes(name) && !Number.isInteger(value)) throw new Error(`${name} is ${value}; it takes a whole number`);
   return value;
 }
 
 /** @param {string} name @param {unknown} value @param {number} longest @param {number} [shortest] */
 function checkText(name, value, longest, shortest = 0) {
-  if (typeof value !== 'string' || value.length > longest || value.length < shortest) throw new Error(`${name} is ${shown(value)}; it takes a text of ${shortest} to ${longest} characters`);
+  if (typeof value !== 'string' || value.length > longest || value.length < shortest)
+    throw new Error(`${name} is ${shown(value)}; it takes a text of ${shortest} to ${longest} characters`);
   return value;
 }
 
 /** A time, always written alike so that times sort as texts. @param {string} name @param {unknown} value */
 function checkTime(name, value) {
   const time = typeof value === 'string' && /^\d{4}-\d\d-\d\d/.test(value) ? Date.parse(value) : NaN;
-  if (!(time >= EARLIEST && time < LATEST)) throw new Error(`${name} is ${shown(value)}; it takes a date and time as 2026-05-03T17:30:00Z, from 1900 to 2199`);
+  if (!(time >= EARLIEST && time < LATEST))
+    throw new Error(`${name} is ${shown(value)}; it takes a date and time as 2026-05-03T17:30:00Z, from 1900 to 2199`);
   return new Date(time).toISOString();
 }
 
@@ -71,17 +86,32 @@ export function checked(data) {
   }
   if (data.kind === 'drill') {
     const [session, drill] = ['session', 'drill'].map((name) => checkText(name, data[name], LONGEST_ID, 1));
-    const drilled = { kind: 'drill', ...head, session, drill, name: checkText('name', data.name, LONGEST_TEXT, 1), ...numbersOf(data, OF_A_DRILL) };
+    const drilled = {
+      kind: 'drill',
+      ...head,
+      session,
+      drill,
+      name: checkText('name', data.name, LONGEST_TEXT, 1),
+      ...numbersOf(data, OF_A_DRILL),
+    };
     return /** @type {Entry} */ (/** @type {unknown} */ (drilled));
   }
   if (data.kind !== 'putt') throw new Error(`kind is ${shown(data.kind)}; it takes putt, note or drill`);
   const numbers = numbersOf(data, [...NEEDED, ...known(data, OPTIONAL)]);
   const { stations, result, gate } = data;
-  if (stations === undefined ? numbers.slope_percent === undefined || numbers.fall_deg === undefined : numbers.slope_percent !== undefined || numbers.fall_deg !== undefined)
+  if (
+    stations === undefined
+      ? numbers.slope_percent === undefined || numbers.fall_deg === undefined
+      : numbers.slope_percent !== undefined || numbers.fall_deg !== undefined
+  )
     throw new Error('a putt takes slope_percent and fall_deg, or stations in their place');
-  if (gate !== undefined && !GATES.includes(/** @type {string} */ (gate))) throw new Error(`gate is ${shown(gate)}; it takes ${GATES.join(', ')}`);
+  if (gate !== undefined && !GATES.includes(/** @type {string} */ (gate)))
+    throw new Error(`gate is ${shown(gate)}; it takes ${GATES.join(', ')}`);
   const putt = {
-    kind: 'putt', ...head, ...numbers, ...(gate === undefined ? {} : { gate }),
+    kind: 'putt',
+    ...head,
+    ...numbers,
+    ...(gate === undefined ? {} : { gate }),
     ...(stations === undefined ? {} : { stations: checkStations(stations, numbers.distance_m) }),
     result: result === 'holed' ? result : checkFinish(result),
   };
@@ -96,11 +126,13 @@ function checkFinish(result) {
 
 /** @param {unknown} list @param {number} distance_m */
 function checkStations(list, distance_m) {
-  if (!Array.isArray(list) || !list.length || list.length > MOST_STATIONS) throw new Error(`stations takes a list of 1 to ${MOST_STATIONS}`);
+  if (!Array.isArray(list) || !list.length || list.length > MOST_STATIONS)
+    throw new Error(`stations takes a list of 1 to ${MOST_STATIONS}`);
   const stations = list.map((each) => {
     if (!isRecord(each)) throw new Error('each of stations takes at_m, slope_percent and fall_deg');
     return Object.fromEntries(['at_m', 'slope_percent', 'fall_deg'].map((name) => [name, checkNumber(name, each[name])]));
   });
-  if (stations.some(({ at_m }, i) => at_m > distance_m || (i && at_m - stations[i - 1].at_m < 0.01))) throw new Error('stations take rising at_m, up to distance_m');
+  if (stations.some(({ at_m }, i) => at_m > distance_m || (i && at_m - stations[i - 1].at_m < 0.01)))
+    throw new Error('stations take rising at_m, up to distance_m');
   return stations;
 }

@@ -5,7 +5,12 @@
 import { checked, isRecord, RANGES } from './entry.js';
 
 /** @param {Record<string, any>} result */
-const drillResult = ({ date, ...rest }) => ({ ...rest, kind: 'drill', at: date, name: String(rest.drill).replaceAll('_', ' ') });
+const drillResult = ({ date, ...rest }) => ({
+  ...rest,
+  kind: 'drill',
+  at: date,
+  name: String(rest.drill).replaceAll('_', ' '),
+});
 
 /** Its id is the same each time it is made. @param {Record<string, any>} speed */
 function greenSpeed({ place, date, stimp_ft, stimp_sd_ft }) {

@@ -15,7 +15,9 @@ const NEEDS = ['notes', 'findings', 'practice', 'calibrate'];
 function inWords(error) {
   if (db.isNewer(error)) return NEWER;
   const { name, message } = /** @type {Error} */ (error);
-  return name === 'QuotaExceededError' ? 'The phone has no room left. Nothing was lost; free some and try again.' : `Not kept: ${message}.`;
+  return name === 'QuotaExceededError'
+    ? 'The phone has no room left. Nothing was lost; free some and try again.'
+    : `Not kept: ${message}.`;
 }
 
 /** @param {Store} store */

@@ -9,7 +9,21 @@ import { isNewer, restore, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
 const PAUSE_MS = 300;
-const KEPT = /** @type {const} */ (['settings', 'putt', 'player', 'read', 'window', 'cautioned', 'calibration', 'sighted', 'felt', 'practice', 'place', 'draft', 'unkept']);
+const KEPT = /** @type {const} */ ([
+  'settings',
+  'putt',
+  'player',
+  'read',
+  'window',
+  'cautioned',
+  'calibration',
+  'sighted',
+  'felt',
+  'practice',
+  'place',
+  'draft',
+  'unkept',
+]);
 const NO_ROOM = 'The phone has no room left: settings and the last read are not kept. Free some.';
 
 export function load() {
@@ -32,11 +46,16 @@ export const forget = () => localStorage.removeItem(KEY);
 function adopted({ practice, unkept }, data) {
   const { felt: _, putt: __, window: ___, read: ____, ...saved } = restore(data);
   const own = new Set(unkept.map(({ id }) => id));
-  return { ...saved, practice: practice.run ? practice : saved.practice, unkept: [...unkept, ...saved.unkept.filter(({ id }) => !own.has(id))] };
+  return {
+    ...saved,
+    practice: practice.run ? practice : saved.practice,
+    unkept: [...unkept, ...saved.unkept.filter(({ id }) => !own.has(id))],
+  };
 }
 
 /** @param {State} state */
-const save = (state) => localStorage.setItem(KEY, JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(KEPT.map((name) => [name, state[name]])) }));
+const save = (state) =>
+  localStorage.setItem(KEY, JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(KEPT.map((name) => [name, state[name]])) }));
 
 /** Saves when the finger rests and when the page is put away, not at each frame of a drag. @param {Store} store */
 export function keepSaved(store) {

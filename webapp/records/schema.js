@@ -11,14 +11,33 @@ export const SCHEMA = 2;
 
 /** What makes what was kept of a schema one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
 const NEXT = {
-  1: (data) => ({ ...data, place: data.calibration?.place, unkept: olderEntries(data.practice?.finished, data.calibration?.speeds) }),
+  1: (data) => ({
+    ...data,
+    place: data.calibration?.place,
+    unkept: olderEntries(data.practice?.finished, data.calibration?.speeds),
+  }),
 };
 
 /** @type {Settings} */
-export const SETTINGS = { distance: 'ft', aim: 'in', pace_m: 0.9144, arm_m: 0.66, handed: 'right', theme: 'light', stimp_ft: 10, past_m: 0.3048 };
+export const SETTINGS = {
+  distance: 'ft',
+  aim: 'in',
+  pace_m: 0.9144,
+  arm_m: 0.66,
+  handed: 'right',
+  theme: 'light',
+  stimp_ft: 10,
+  past_m: 0.3048,
+};
 
 /** @type {Player} */
-export const PLAYER = { start_line_sd_deg: 1, pace_sd_fraction: 0.065, slope_sd_percent: 0, start_line_bias_deg: 0, pace_bias_fraction: 0 };
+export const PLAYER = {
+  start_line_sd_deg: 1,
+  pace_sd_fraction: 0.065,
+  slope_sd_percent: 0,
+  start_line_bias_deg: 0,
+  pace_bias_fraction: 0,
+};
 
 /** @type {Putt} */
 const PUTT = { distance_m: 3.048, slope_percent: 2, fall_deg: 90, stimp_ft: 10, past_m: 0.3048 };
@@ -28,7 +47,20 @@ const CALIBRATION = { phone: null, rolls: [], ball: 'rolled', home_stimp_ft: 10,
 
 /** @type {Practice} */
 const PRACTICE = {
-  minutes: 20, place: 'room', at_hand: ['level_floor'], weights: {}, blocks: [], run: null, spoken: false, chime: false, strokes: [], lie_deg: 70, length_m: 0.864, above_grip_m: 0.45, gap_m: null, eyes_m: 0.02,
+  minutes: 20,
+  place: 'room',
+  at_hand: ['level_floor'],
+  weights: {},
+  blocks: [],
+  run: null,
+  spoken: false,
+  chime: false,
+  strokes: [],
+  lie_deg: 70,
+  length_m: 0.864,
+  above_grip_m: 0.45,
+  gap_m: null,
+  eyes_m: 0.02,
   tempo: { forward_s: 0.3, ratio: 2, rest_s: 2.4, strokes: 20, volume: 0.8, muted: false, vibrate: true, delay_s: 0 },
 };
 
@@ -36,27 +68,63 @@ const PRACTICE = {
 export const DRAFT = { text: '', weather: '', speed: '' };
 
 /** @type {Sighted} */
-const SIGHTED = { eye: 'standing', standing_m: 1.6, crouching_m: 0.7, back_m: 2, lens_mm: 26, live_mm: 26, lens_date: '', live_date: '', thing_m: 0.9144, away_m: 1.524, roll_deg: 0, height_m: null, rolled_m: null, rolled_stimp_ft: null };
+const SIGHTED = {
+  eye: 'standing',
+  standing_m: 1.6,
+  crouching_m: 0.7,
+  back_m: 2,
+  lens_mm: 26,
+  live_mm: 26,
+  lens_date: '',
+  live_date: '',
+  thing_m: 0.9144,
+  away_m: 1.524,
+  roll_deg: 0,
+  height_m: null,
+  rolled_m: null,
+  rolled_stimp_ft: null,
+};
 
 /** @param {unknown} value */
 const isNumber = (value) => typeof value === 'number' && Number.isFinite(value);
 /** @param {...string} words @returns {(value: unknown) => boolean} */
-const oneOf = (...words) => (value) => words.includes(/** @type {string} */ (value));
+const oneOf =
+  (...words) =>
+  (value) =>
+    words.includes(/** @type {string} */ (value));
 /** @param {unknown} value */
-const isPath = (value) => Array.isArray(value) && value.length > 1 && value.every((p) => Array.isArray(p) && p.length === 4 && p.every(isNumber));
+const isPath = (value) =>
+  Array.isArray(value) && value.length > 1 && value.every((p) => Array.isArray(p) && p.length === 4 && p.every(isNumber));
 
 const SETTINGS_CHECKS = {
-  distance: oneOf('ft', 'm', 'paces'), aim: oneOf('in', 'cm', 'cups', 'balls', 'degrees', 'arm'), pace_m: isNumber, arm_m: isNumber,
-  handed: oneOf('right', 'left'), theme: oneOf('light', 'dark', 'system'), stimp_ft: isNumber, past_m: isNumber,
+  distance: oneOf('ft', 'm', 'paces'),
+  aim: oneOf('in', 'cm', 'cups', 'balls', 'degrees', 'arm'),
+  pace_m: isNumber,
+  arm_m: isNumber,
+  handed: oneOf('right', 'left'),
+  theme: oneOf('light', 'dark', 'system'),
+  stimp_ft: isNumber,
+  past_m: isNumber,
 };
 const PLAYER_CHECKS = {
-  start_line_sd_deg: isNumber, pace_sd_fraction: isNumber, slope_sd_percent: isNumber, start_line_bias_deg: isNumber, pace_bias_fraction: isNumber,
+  start_line_sd_deg: isNumber,
+  pace_sd_fraction: isNumber,
+  slope_sd_percent: isNumber,
+  start_line_bias_deg: isNumber,
+  pace_bias_fraction: isNumber,
 };
 const SURFACE_CHECKS = { slope_percent: isNumber, fall_deg: isNumber };
 const STATION_CHECKS = { at_m: isNumber, ...SURFACE_CHECKS };
 const READ_CHECKS = {
-  aim_deg: isNumber, aim_offset_m: isNumber, launch_mps: isNumber, entry_mps: isNumber, entry_deg: isNumber, time_s: isNumber, plays_like_m: isNumber,
-  apex: (/** @type {unknown} */ value) => fits(value, { x_m: isNumber, y_m: isNumber }), path: isPath,
+  aim_deg: isNumber,
+  aim_offset_m: isNumber,
+  launch_mps: isNumber,
+  entry_mps: isNumber,
+  entry_deg: isNumber,
+  time_s: isNumber,
+  plays_like_m: isNumber,
+  apex: (/** @type {unknown} */ value) => fits(value, { x_m: isNumber, y_m: isNumber }),
+  path: isPath,
 };
 const WINDOW_CHECKS = { make_probability: isNumber, high_line: isPath, low_line: isPath };
 
@@ -72,21 +140,63 @@ const listOf = (checks) => (value) => Array.isArray(value) && value.every((entry
 const eachOf = (checks) => ({ each: (entry) => fits(entry, checks) });
 const isTrials = eachOf({ felt_percent: isNumber, measured_percent: isNumber, fall: isFall, date: isText });
 const CALIBRATION_CHECKS = {
-  phone: (/** @type {unknown} */ value) => fits(value, { bias_deg: (pair) => Array.isArray(pair) && pair.length === 2 && pair.every(isNumber), date: isText }),
+  phone: (/** @type {unknown} */ value) =>
+    fits(value, { bias_deg: (pair) => Array.isArray(pair) && pair.length === 2 && pair.every(isNumber), date: isText }),
   rolls: eachOf({ distance_m: isNumber, time_s: isNumber, way: oneOf('out', 'back') }),
-  ball: oneOf('rolled', 'putted'), home_stimp_ft: isNumber, feet: isTrials, eye: isTrials,
+  ball: oneOf('rolled', 'putted'),
+  home_stimp_ft: isNumber,
+  feet: isTrials,
+  eye: isTrials,
 };
 const SIGHTED_CHECKS = {
-  eye: oneOf('standing', 'crouching'), standing_m: isNumber, crouching_m: isNumber, back_m: isNumber, lens_mm: isNumber, live_mm: isNumber, lens_date: isText, live_date: isText, thing_m: isNumber, away_m: isNumber, roll_deg: isNumber, height_m: isNumber, rolled_m: isNumber, rolled_stimp_ft: isNumber,
+  eye: oneOf('standing', 'crouching'),
+  standing_m: isNumber,
+  crouching_m: isNumber,
+  back_m: isNumber,
+  lens_mm: isNumber,
+  live_mm: isNumber,
+  lens_date: isText,
+  live_date: isText,
+  thing_m: isNumber,
+  away_m: isNumber,
+  roll_deg: isNumber,
+  height_m: isNumber,
+  rolled_m: isNumber,
+  rolled_stimp_ft: isNumber,
 };
-const FELT_CHECKS = { felt_percent: isNumber, fall: isFall, slope_percent: isNumber, slope_sd_percent: isNumber, correction_percent: isNumber, trials: isNumber };
+const FELT_CHECKS = {
+  felt_percent: isNumber,
+  fall: isFall,
+  slope_percent: isNumber,
+  slope_sd_percent: isNumber,
+  correction_percent: isNumber,
+  trials: isNumber,
+};
 
 const isBoolean = (/** @type {unknown} */ value) => typeof value === 'boolean';
 const isTexts = (/** @type {unknown} */ value) => Array.isArray(value) && value.every(isText);
 const COUNT_CHECKS = { session: isText, spent_s: isNumber, good: isNumber, bad: isNumber };
-const TEMPO_CHECKS = { forward_s: isNumber, ratio: isNumber, rest_s: isNumber, strokes: isNumber, volume: isNumber, muted: isBoolean, vibrate: isBoolean, delay_s: isNumber };
+const TEMPO_CHECKS = {
+  forward_s: isNumber,
+  ratio: isNumber,
+  rest_s: isNumber,
+  strokes: isNumber,
+  volume: isNumber,
+  muted: isBoolean,
+  vibrate: isBoolean,
+  delay_s: isNumber,
+};
 const PRACTICE_CHECKS = {
-  minutes: isNumber, place: oneOf('room', 'green'), at_hand: isTexts, spoken: isBoolean, chime: isBoolean, lie_deg: isNumber, length_m: isNumber, above_grip_m: isNumber, gap_m: isNumber, eyes_m: isNumber,
+  minutes: isNumber,
+  place: oneOf('room', 'green'),
+  at_hand: isTexts,
+  spoken: isBoolean,
+  chime: isBoolean,
+  lie_deg: isNumber,
+  length_m: isNumber,
+  above_grip_m: isNumber,
+  gap_m: isNumber,
+  eyes_m: isNumber,
   weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
   blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
   run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
@@ -106,7 +216,8 @@ function kept(value, defaults, checks) {
   if (isRecord(value))
     for (const name of /** @type {(keyof T & string)[]} */ (Object.keys(checks))) {
       const [check, found] = [checks[name], value[name]];
-      const good = typeof check === 'function' ? [found].filter(check)[0] : Array.isArray(found) ? found.filter(check.each) : undefined;
+      const good =
+        typeof check === 'function' ? [found].filter(check)[0] : Array.isArray(found) ? found.filter(check.each) : undefined;
       if (good !== undefined) result[name] = /** @type {T[typeof name]} */ (good);
     }
   return result;
@@ -114,7 +225,9 @@ function kept(value, defaults, checks) {
 
 /** @template T @param {unknown} value @param {Record<string, (value: unknown) => boolean>} checks @returns {Answered<T> | null} */
 const answered = (value, checks) =>
-  isRecord(value) && isPutt(value.putt) && fits(value.value, checks) ? /** @type {Answered<T>} */ (/** @type {unknown} */ (value)) : null;
+  isRecord(value) && isPutt(value.putt) && fits(value.value, checks)
+    ? /** @type {Answered<T>} */ (/** @type {unknown} */ (value))
+    : null;
 
 /** A session whose block is not there has no place to go on from. @param {Practice} practice @returns {Practice} */
 const practised = (practice) => (practice.run && !practice.blocks[practice.run.block] ? { ...practice, run: null } : practice);
@@ -127,7 +240,9 @@ export function restore(data) {
   const settings = kept(saved.settings, SETTINGS, SETTINGS_CHECKS);
   return {
     settings,
-    putt: isPutt(saved.putt) ? /** @type {Putt} */ (saved.putt) : { ...PUTT, stimp_ft: settings.stimp_ft, past_m: settings.past_m },
+    putt: isPutt(saved.putt)
+      ? /** @type {Putt} */ (saved.putt)
+      : { ...PUTT, stimp_ft: settings.stimp_ft, past_m: settings.past_m },
     player: kept(saved.player, PLAYER, PLAYER_CHECKS),
     read: answered(saved.read, READ_CHECKS),
     window: answered(saved.window, WINDOW_CHECKS),
@@ -144,7 +259,10 @@ export function restore(data) {
 
 /** @type {Record<keyof Phone, [object, Record<string, Check | {each: Check}>]>} */
 const PHONE = {
-  settings: [SETTINGS, SETTINGS_CHECKS], player: [PLAYER, PLAYER_CHECKS], calibration: [CALIBRATION, CALIBRATION_CHECKS], sighted: [SIGHTED, SIGHTED_CHECKS],
+  settings: [SETTINGS, SETTINGS_CHECKS],
+  player: [PLAYER, PLAYER_CHECKS],
+  calibration: [CALIBRATION, CALIBRATION_CHECKS],
+  sighted: [SIGHTED, SIGHTED_CHECKS],
 };
 
 /** What a file tells of the phone: the parts of which everything fits, and the names of the others. @param {unknown} data */
@@ -156,9 +274,17 @@ export function phoneOf(data) {
   for (const [name, [defaults, checks]] of Object.entries(PHONE)) {
     const part = told[name];
     if (part === undefined) continue;
-    const own = isRecord(part) ? Object.entries(checks).filter(([each]) => part[each] !== undefined).map(([each, check]) => ({ each, check, value: part[each] })) : [];
+    const own = isRecord(part)
+      ? Object.entries(checks)
+          .filter(([each]) => part[each] !== undefined)
+          .map(([each, check]) => ({ each, check, value: part[each] }))
+      : [];
     // what was never measured stands as its default, which the checks do not know
-    const whole = own.every(({ each, check, value }) => value === /** @type {any} */ (defaults)[each] || (typeof check === 'function' ? check(value) : Array.isArray(value) && value.every(check.each)));
+    const whole = own.every(
+      ({ each, check, value }) =>
+        value === /** @type {any} */ (defaults)[each] ||
+        (typeof check === 'function' ? check(value) : Array.isArray(value) && value.every(check.each)),
+    );
     if (own.length && whole) good[name] = Object.fromEntries(own.map(({ each, value }) => [each, value]));
     else bad.push(name);
   }

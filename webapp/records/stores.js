@@ -73,7 +73,7 @@ export async function dropTwin() {
 /** @param {IDBFactory} factory @returns {Promise<Database>} */
 async function openIn(factory) {
   const request = factory.open(NAME, VERSION);
-  request.onupgradeneeded = ({ oldVersion }) => NEXT.slice(oldVersion).forEach((step) => step(request.result));
+  request.onupgradeneeded = ({ oldVersion }) => NEXT.slice(oldVersion).forEach((step) => void step(request.result));
   const db = /** @type {Database} */ (/** @type {unknown} */ (await wrap(request)));
   // A newer version in another tab waits for nobody
   db.addEventListener('versionchange', close);

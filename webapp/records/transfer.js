@@ -15,8 +15,26 @@ const NEXT = {
   2: (data) => ({ ...data, entries: [...data.entries, ...olderEntries(data.drills, data.phone?.calibration?.speeds)] }),
 };
 const COLUMNS = [
-  'id', 'at', 'changed', 'place', 'text', 'distance_m', 'stimp_ft', 'slope_percent', 'fall_deg', 'stations', 'past_m', 'aim_deg',
-  'result', 'x_m', 'y_m', 'gate', 'line_error_deg', 'felt_percent', 'sample', 'gone',
+  'id',
+  'at',
+  'changed',
+  'place',
+  'text',
+  'distance_m',
+  'stimp_ft',
+  'slope_percent',
+  'fall_deg',
+  'stations',
+  'past_m',
+  'aim_deg',
+  'result',
+  'x_m',
+  'y_m',
+  'gate',
+  'line_error_deg',
+  'felt_percent',
+  'sample',
+  'gone',
 ];
 const TEXTS = ['id', 'at', 'changed', 'place', 'text', 'gate'];
 
@@ -63,12 +81,19 @@ function fromJson(text) {
   }
   if (data.format !== FORMAT || !Array.isArray(data.entries)) throw new Error('This is no record of Borrowline.');
   const { version } = data;
-  if (!Number.isInteger(version) || /** @type {number} */ (version) < 1) throw new Error('This is no record of Borrowline: its version is none.');
+  if (!Number.isInteger(version) || /** @type {number} */ (version) < 1)
+    throw new Error('This is no record of Borrowline: its version is none.');
   if (/** @type {number} */ (version) > VERSION) throw new Error('The file is from a newer Borrowline; update this one first.');
   for (let at = /** @type {number} */ (version); at < VERSION; at++) data = NEXT[at](data);
-  const good = sorted(/** @type {unknown[]} */ (data.entries).map((each, i) => [`Entry ${i + 1}`, each]), checked);
+  const good = sorted(
+    /** @type {unknown[]} */ (data.entries).map((each, i) => [`Entry ${i + 1}`, each]),
+    checked,
+  );
   // What an entry was before is no reason to stop: what does not fit of it is left out
-  const before = sorted((Array.isArray(data.before) ? data.before : []).map((each, i) => [`Earlier ${i + 1}`, each]), checked);
+  const before = sorted(
+    (Array.isArray(data.before) ? data.before : []).map((each, i) => [`Earlier ${i + 1}`, each]),
+    checked,
+  );
   const phone = phoneOf(data.phone);
   const misfits = phone.bad.map((name) => `${name} of the settings and calibration`);
   return { entries: good.good, before: before.good, phone: phone.good, bad: [...good.bad, ...before.bad, ...misfits] };
@@ -77,17 +102,22 @@ function fromJson(text) {
 /** @param {string} text */
 function fromCsv(text) {
   const [head, ...rows] = table(text);
-  if (!head?.cells.includes('distance_m') || !head.cells.includes('result')) throw new Error('This is no record of Borrowline: the first line names no distance_m and result.');
+  if (!head?.cells.includes('distance_m') || !head.cells.includes('result'))
+    throw new Error('This is no record of Borrowline: the first line names no distance_m and result.');
   const unknown = head.cells.filter((name) => !COLUMNS.includes(name));
   if (unknown.length) throw new Error(`The first line names ${unknown[0].slice(0, 40)}, which is no column of a record.`);
-  const { good, bad } = sorted(rows.map(({ line, cells }) => [`Line ${line}`, cells]), (cells) => checked(fromRow(head.cells, /** @type {string[]} */ (cells))));
+  const { good, bad } = sorted(
+    rows.map(({ line, cells }) => [`Line ${line}`, cells]),
+    (cells) => checked(fromRow(head.cells, /** @type {string[]} */ (cells))),
+  );
   return { entries: good, before: [], bad, phone: {} };
 }
 
 /** Spreadsheets write it in capitals. @param {string} name @param {string} value */
 function flag(name, value) {
   const plain = value.toLowerCase();
-  if (plain !== 'true' && plain !== 'false') throw new Error(`${name} is "${value.slice(0, 40)}"; it takes true, false or nothing`);
+  if (plain !== 'true' && plain !== 'false')
+    throw new Error(`${name} is "${value.slice(0, 40)}"; it takes true, false or nothing`);
   return plain === 'true';
 }
 
@@ -161,6 +191,8 @@ export function preview(held, own, { entries, before, bad, phone }) {
   const fresh = unique.filter(({ id }) => !known.has(id));
   const newer = unique.filter(({ id, changed }) => changed > (known.get(id) ?? '\uffff'));
   const here = phoneOf(own).good;
-  const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some((name) => JSON.stringify(phone[name]) !== JSON.stringify(here[name]));
+  const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some(
+    (name) => JSON.stringify(phone[name]) !== JSON.stringify(here[name]),
+  );
   return { fresh, newer, before, bad, kept: entries.length - fresh.length - newer.length, phone: differs ? phone : null };
 }

@@ -145,7 +145,7 @@ def record():
 
 
 def putts_of(record, player, line_every):
-    """A player's putts as the desk takes them, the ball's line in every ``line_every``-th of them; 0 is in none."""
+    """A player's putts as the endpoint takes them, the ball's line in every ``line_every``-th of them; 0 is in none."""
     greens = record.greens
     putts = []
     for i, g in enumerate(record.which[player]):

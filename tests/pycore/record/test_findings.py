@@ -1,4 +1,4 @@
-"""The desk: what it says of small and large records, and what it will not take."""
+"""The endpoint: what it says of small and large records, and what it will not take."""
 
 import json
 from math import degrees

@@ -26,7 +26,11 @@ export function actions({ store, engine, record }) {
   /** Changes what lasts, and remembers how it was. @param {string} words @param {Partial<State>} patch @param {Partial<Calibrating>} [also] @param {string} [entry] that came or went */
   function keep(words, patch, also = {}, entry) {
     const before = Object.fromEntries(Object.keys(patch).map((name) => [name, store.state[/** @type {keyof State} */ (name)]]));
-    store.change(words, { ...patch, calibrating: { ...store.state.calibrating, ...also, undo: { words, before, entry } }, problem: null });
+    store.change(words, {
+      ...patch,
+      calibrating: { ...store.state.calibrating, ...also, undo: { words, before, entry } },
+      problem: null,
+    });
   }
   /** @param {string} words @param {Partial<Calibration>} patch @param {Partial<Calibrating>} [also] */
   const keepCalibration = (words, patch, also) => keep(words, { calibration: { ...store.state.calibration, ...patch } }, also);
@@ -34,14 +38,23 @@ export function actions({ store, engine, record }) {
   /** @param {Slope} slope @param {number} sd @param {number | undefined} station @returns {{putt: Putt, player: Player} | null} */
   function intoRead({ slope_percent, fall_deg }, sd, station) {
     if (slope_percent > STEEPEST_PERCENT) {
-      store.change('refuse steep', { problem: { field: 'take', text: '', message: `A read takes up to ${STEEPEST_PERCENT} %; this is ${withUnit(slope_percent, FIELDS.slope_percent.unit(store.state.settings))}.` } });
+      store.change('refuse steep', {
+        problem: {
+          field: 'take',
+          text: '',
+          message: `A read takes up to ${STEEPEST_PERCENT} %; this is ${withUnit(slope_percent, FIELDS.slope_percent.unit(store.state.settings))}.`,
+        },
+      });
       return null;
     }
     const { putt, player } = store.state;
     const slope = { slope_percent: Number(slope_percent.toFixed(1)), fall_deg: Math.round(fall_deg) };
     const { stations, ...rest } = putt;
     return {
-      putt: stations && station !== undefined ? { ...rest, stations: stations.map((s, i) => (i === station ? { ...s, ...slope } : s)) } : { ...rest, ...slope },
+      putt:
+        stations && station !== undefined
+          ? { ...rest, stations: stations.map((s, i) => (i === station ? { ...s, ...slope } : s)) }
+          : { ...rest, ...slope },
       player: { ...player, slope_sd_percent: Number(Math.min(sd, 4).toFixed(2)) },
     };
   }
@@ -71,7 +84,7 @@ export function actions({ store, engine, record }) {
     },
     /** @param {string} name @param {string} text */
     enter(name, text) {
-      const { calibrating, calibration, settings } = store.state;
+      const { calibrating, settings } = store.state;
       const { label, low, high, unit } = FIELDS[name];
       const value = fromText(text, unit(settings));
       if (!text.trim()) {
@@ -79,7 +92,9 @@ export function actions({ store, engine, record }) {
         if (name !== 'home_stimp_ft' && name !== 'eye_m') return set(`empty ${name}`, { draft });
       }
       if (!(value >= low - 1e-9 && value <= high + 1e-9)) {
-        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, unit(settings)) } });
+        store.change(`refuse ${name}`, {
+          problem: { field: name, text, message: doesNotFit(label, text, low, high, unit(settings)) },
+        });
       } else if (name === 'home_stimp_ft') {
         keepCalibration('Speed at home changed.', { home_stimp_ft: value });
       } else {
@@ -92,12 +107,20 @@ export function actions({ store, engine, record }) {
     /** @param {Slope} slope @param {number} sd @param {number} [station] */
     take(slope, sd, station) {
       const taken = intoRead(slope, sd, station);
-      if (taken) keep(station === undefined ? 'In the read.' : `In place ${station + 1} of the read.`, { ...taken, felt: null });
+      if (taken)
+        keep(station === undefined ? 'In the read.' : `In place ${station + 1} of the read.`, { ...taken, felt: null });
     },
     takeFelt() {
-      const { answers: { felt }, draft: { felt_percent }, fall } = store.state.calibrating;
+      const {
+        answers: { felt },
+        draft: { felt_percent },
+        fall,
+      } = store.state.calibrating;
       const putt = asFelt(store.state);
-      const taken = felt && putt && intoRead({ slope_percent: felt.slope_percent, fall_deg: putt.fall_deg ?? 0 }, felt.slope_sd_percent, undefined);
+      const taken =
+        felt &&
+        putt &&
+        intoRead({ slope_percent: felt.slope_percent, fall_deg: putt.fall_deg ?? 0 }, felt.slope_sd_percent, undefined);
       if (taken) keep('As felt and corrected, in the read.', { ...taken, felt: { ...felt, felt_percent, fall } });
     },
 
@@ -111,7 +134,11 @@ export function actions({ store, engine, record }) {
       const { zero, tilt: shown } = store.state.calibrating;
       if (!zero || shown.kind !== 'live') return;
       const done = new Set(zero.held.map(({ turned_deg }) => turned_deg)).size;
-      const next = { ...zero, problem: '', held: [...zero.held, ...shown.readings.map((held) => ({ ...held, turned_deg: zero.turns[done] }))] };
+      const next = {
+        ...zero,
+        problem: '',
+        held: [...zero.held, ...shown.readings.map((held) => ({ ...held, turned_deg: zero.turns[done] }))],
+      };
       tilt.again();
       if (done + 1 < zero.turns.length) set('hold position', { zero: next });
       else void endZero(next);
@@ -126,12 +153,19 @@ export function actions({ store, engine, record }) {
       else set('ball stops', { rolling: null, draft: { ...draft, time_s: Number(((now - rolling) / 1000).toFixed(2)) } });
     },
     addRoll() {
-      const { calibrating: { draft: { time_s, distance_m, ...draft }, way }, calibration } = store.state;
+      const {
+        calibrating: {
+          draft: { time_s, distance_m, ...draft },
+          way,
+        },
+        calibration,
+      } = store.state;
       const roll = { distance_m, time_s, way };
       keepCalibration('Roll kept.', { rolls: [...calibration.rolls, roll] }, { draft, way: way === 'out' ? 'back' : 'out' });
     },
     /** @param {number} index */
-    removeRoll: (index) => keepCalibration('Roll removed.', { rolls: store.state.calibration.rolls.filter((_, i) => i !== index) }),
+    removeRoll: (index) =>
+      keepCalibration('Roll removed.', { rolls: store.state.calibration.rolls.filter((_, i) => i !== index) }),
     clearRolls: () => keepCalibration('Rolls cleared.', { rolls: [] }),
     /** @param {Calibration['ball']} ball */
     setBall: (ball) => keepCalibration(ball === 'putted' ? 'The balls are putted.' : 'The balls are rolled by hand.', { ball }),
@@ -143,8 +177,18 @@ export function actions({ store, engine, record }) {
       const at = new Date().toISOString();
       const spread = stimp_sd_ft === null ? {} : { stimp_sd_ft };
       /** @type {NoteEntry} */
-      const speed = { kind: 'note', id: crypto.randomUUID(), at, changed: at, place, text: '', stimp_ft: Number(stimp_ft.toFixed(2)), ...spread };
-      if (await record.write([speed])) keep('Kept, and in the read.', { putt: { ...store.state.putt, stimp_ft: Number(stimp_ft.toFixed(1)) } }, {}, speed.id);
+      const speed = {
+        kind: 'note',
+        id: crypto.randomUUID(),
+        at,
+        changed: at,
+        place,
+        text: '',
+        stimp_ft: Number(stimp_ft.toFixed(2)),
+        ...spread,
+      };
+      if (await record.write([speed]))
+        keep('Kept, and in the read.', { putt: { ...store.state.putt, stimp_ft: Number(stimp_ft.toFixed(1)) } }, {}, speed.id);
     },
     /** @param {number} stimp_ft */
     useSpeed: (stimp_ft) => keep('In the read.', { putt: { ...store.state.putt, stimp_ft: Number(stimp_ft.toFixed(1)) } }),
@@ -156,11 +200,28 @@ export function actions({ store, engine, record }) {
     },
 
     addTrial() {
-      const { calibrating: { draft: { felt_percent, measured_percent, ...draft }, fall }, calibration } = store.state;
-      keepCalibration('Trial kept.', { feet: [...calibration.feet, { felt_percent, measured_percent, fall, date: today() }] }, { draft });
+      const {
+        calibrating: {
+          draft: { felt_percent, measured_percent, ...draft },
+          fall,
+        },
+        calibration,
+      } = store.state;
+      keepCalibration(
+        'Trial kept.',
+        { feet: [...calibration.feet, { felt_percent, measured_percent, fall, date: today() }] },
+        { draft },
+      );
     },
     guess() {
-      const { calibrating: { answers: { look }, draft: { guess_percent, ...draft }, fall }, calibration } = store.state;
+      const {
+        calibrating: {
+          answers: { look },
+          draft: { guess_percent, ...draft },
+          fall,
+        },
+        calibration,
+      } = store.state;
       if (!look || guess_percent === undefined) return;
       const trial = { felt_percent: guess_percent, measured_percent: look.slope_percent, fall: look.fall, date: today() };
       // a fall seen the wrong way is a slope of the other sign, which the eye's bias does not hold

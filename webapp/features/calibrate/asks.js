@@ -34,23 +34,78 @@ function windowOf(state, sd) {
 
 /** @type {Question<keyof Calibrated>[]} */
 const QUESTIONS = [
-  { into: 'level', part: 'level', name: 'level', flows: true, fields: ({ calibrating: { tilt }, calibration: { phone } }) =>
-    tilt.kind === 'live' ? { readings: tilt.readings.map((held) => ({ ...held, turned_deg: 0 })), ...(phone && { bias_deg: phone.bias_deg }) } : null },
-  { into: 'floor', part: 'level', name: 'floor', fields: ({ calibrating: { answers: { level }, draft } }) =>
-    level && level.slope_percent < 20 ? { slope_percent: level.slope_percent, slope_sd_percent: level.slope_sd_percent, eye_m: draft.eye_m } : null },
-  { into: 'rolled', part: 'speed', name: 'roll_test', fields: ({ calibration: { rolls, ball }, settings }) =>
-    rolls.length > 1 ? { rolls, skid: ball, measure: settings.distance === 'paces' ? 'paces' : 'tape' } : null },
-  { into: 'stimpmeter', part: 'speed', name: 'stimpmeter', fields: ({ calibrating: { draft } }) => {
-    const [out_ft, back_ft] = [balls(draft, 'out'), balls(draft, 'back')];
-    return out_ft.length && back_ft.length ? { out_ft, back_ft } : null;
-  } },
-  { into: 'translated', part: 'compare', name: 'translate', fields: ({ putt, calibration }) => ({ ...putt, home_stimp_ft: calibration.home_stimp_ft }) },
-  { into: 'table', part: 'compare', name: 'table', fields: ({ putt, settings }) => ({ stimp_ft: putt.stimp_ft, past_m: putt.past_m, distances_m: distancesOf(settings), slopes_percent: SLOPES }) },
+  {
+    into: 'level',
+    part: 'level',
+    name: 'level',
+    flows: true,
+    fields: ({ calibrating: { tilt }, calibration: { phone } }) =>
+      tilt.kind === 'live'
+        ? { readings: tilt.readings.map((held) => ({ ...held, turned_deg: 0 })), ...(phone && { bias_deg: phone.bias_deg }) }
+        : null,
+  },
+  {
+    into: 'floor',
+    part: 'level',
+    name: 'floor',
+    fields: ({
+      calibrating: {
+        answers: { level },
+        draft,
+      },
+    }) =>
+      level && level.slope_percent < 20
+        ? { slope_percent: level.slope_percent, slope_sd_percent: level.slope_sd_percent, eye_m: draft.eye_m }
+        : null,
+  },
+  {
+    into: 'rolled',
+    part: 'speed',
+    name: 'roll_test',
+    fields: ({ calibration: { rolls, ball }, settings }) =>
+      rolls.length > 1 ? { rolls, skid: ball, measure: settings.distance === 'paces' ? 'paces' : 'tape' } : null,
+  },
+  {
+    into: 'stimpmeter',
+    part: 'speed',
+    name: 'stimpmeter',
+    fields: ({ calibrating: { draft } }) => {
+      const [out_ft, back_ft] = [balls(draft, 'out'), balls(draft, 'back')];
+      return out_ft.length && back_ft.length ? { out_ft, back_ft } : null;
+    },
+  },
+  {
+    into: 'translated',
+    part: 'compare',
+    name: 'translate',
+    fields: ({ putt, calibration }) => ({ ...putt, home_stimp_ft: calibration.home_stimp_ft }),
+  },
+  {
+    into: 'table',
+    part: 'compare',
+    name: 'table',
+    fields: ({ putt, settings }) => ({
+      stimp_ft: putt.stimp_ft,
+      past_m: putt.past_m,
+      distances_m: distancesOf(settings),
+      slopes_percent: SLOPES,
+    }),
+  },
   { into: 'feet', part: 'feet', name: 'feel', fields: ({ calibration }) => ({ trials: plain(calibration.feet) }) },
   { into: 'eye', part: 'eye', name: 'feel', fields: ({ calibration }) => ({ trials: plain(calibration.eye) }) },
-  { into: 'felt', part: 'feet', name: 'felt', fields: ({ calibration, calibrating: { draft, fall } }) =>
-    draft.felt_percent === undefined ? null : { trials: plain(calibration.feet), felt_percent: draft.felt_percent, fall } },
-  { into: 'asFelt', part: 'feet', name: 'window', fields: (state) => windowOf(state, state.calibrating.answers.felt?.slope_sd_percent) },
+  {
+    into: 'felt',
+    part: 'feet',
+    name: 'felt',
+    fields: ({ calibration, calibrating: { draft, fall } }) =>
+      draft.felt_percent === undefined ? null : { trials: plain(calibration.feet), felt_percent: draft.felt_percent, fall },
+  },
+  {
+    into: 'asFelt',
+    part: 'feet',
+    name: 'window',
+    fields: (state) => windowOf(state, state.calibrating.answers.felt?.slope_sd_percent),
+  },
   { into: 'ifSure', part: 'feet', name: 'window', fields: (state) => windowOf(state, 0) },
   { into: 'look', part: 'eye', name: 'look', fields: ({ calibrating }) => ({ case: calibrating.case }) },
 ];
@@ -64,7 +119,11 @@ export function keepCalibrated({ store, engine }) {
   const land = (into, answers, refusals) => {
     const { calibrating } = store.state;
     store.change(`answer ${into}`, {
-      calibrating: { ...calibrating, answers: { ...calibrating.answers, [into]: undefined, ...answers }, refusals: { ...calibrating.refusals, [into]: undefined, ...refusals } },
+      calibrating: {
+        ...calibrating,
+        answers: { ...calibrating.answers, [into]: undefined, ...answers },
+        refusals: { ...calibrating.refusals, [into]: undefined, ...refusals },
+      },
     });
   };
 

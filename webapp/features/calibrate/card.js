@@ -8,7 +8,8 @@ import { aim, aimName, distanceUnit, inUnit, number } from '../../format.js';
 export const SLOPES = [1, 2, 3, 4];
 const FOOT_M = 0.3048;
 /** @param {Settings} settings */
-export const distancesOf = (settings) => (settings.distance === 'm' ? [1, 2, 3, 4.5, 6, 9] : [3, 6, 10, 15, 20, 30].map((feet) => feet * FOOT_M));
+export const distancesOf = (settings) =>
+  settings.distance === 'm' ? [1, 2, 3, 4.5, 6, 9] : [3, 6, 10, 15, 20, 30].map((feet) => feet * FOOT_M);
 
 /** @param {State} state @param {Calibrated['table']} table */
 export function card({ putt, settings }, { rows }) {
@@ -16,12 +17,16 @@ export function card({ putt, settings }, { rows }) {
   const unit = distanceUnit(settings.distance === 'paces' ? { ...settings, distance: 'ft' } : settings);
   const distances = distancesOf(settings);
   /** @param {Calibrated['table']['rows'][number][number]} cell */
-  const across = ({ aim_deg, aim_offset_m }) => (aim_deg === null || aim_offset_m === null ? '–' : aim({ aim_deg, aim_offset_m }, settings).number);
+  const across = ({ aim_deg, aim_offset_m }) =>
+    aim_deg === null || aim_offset_m === null ? '–' : aim({ aim_deg, aim_offset_m }, settings).number;
   /** @param {number | null} metres */
   const plays = (metres) => (metres === null ? '–' : inUnit(metres, unit));
   const head = SLOPES.map((slope) => html`<th scope="col">${slope}\u00a0%</th>`);
   /** @param {string} caption @param {(cell: Calibrated['table']['rows'][number][number]) => string} shown */
-  const block = (caption, shown) => html`<table><caption>${caption}</caption><thead><tr><th scope="col">${unit.unit}</th>${head}</tr></thead>
+  const block = (
+    caption,
+    shown,
+  ) => html`<table><caption>${caption}</caption><thead><tr><th scope="col">${unit.unit}</th>${head}</tr></thead>
     <tbody>${rows.map((row, i) => html`<tr><th scope="row">${inUnit(distances[i], unit)}</th>${row.map((cell) => html`<td>${shown(cell)}</td>`)}</tr>`)}</tbody></table>`;
   return html`<section class="card" aria-label="Pocket card">
     <h2>Stimp ${number(putt.stimp_ft, 1)} ft</h2>

@@ -11,7 +11,13 @@ import { percents } from './words.js';
 
 /** @param {State} state @param {CalibrateActions} act */
 export function compare(state, act) {
-  const { calibration, calibrating: { answers: { translated, table }, refusals }, putt } = state;
+  const {
+    calibration,
+    calibrating: {
+      answers: { translated, table },
+      refusals,
+    },
+  } = state;
   return html`<div class="fields">${entry(state, act, 'home_stimp_ft', calibration.home_stimp_ft)}</div>
     ${refusals.translated ? html`<p class="problem" role="alert">The putt in hand cannot be holed at this pace on this green.</p>` : ''}
     ${translated ? sides(state, translated) : ''}
@@ -30,9 +36,11 @@ function sides({ putt, settings, read }, { today, home, slope_percent, breaks_li
   /** @param {Calibrated['translated']['today'] | null} green */
   const paced = (green) => (green ? withUnit(green.plays_like_m, unit) : '–');
   return html`<section aria-live="polite">
-    ${breaks_like_percent === null
-      ? html`<p class="say">${home ? 'This putt is as good as straight on both.' : 'At home there is no such putt.'}</p>`
-      : html`<p class="say">On ${number(today.stimp_ft, 1)} this ${percents(slope_percent)} breaks like <span class="big like">${number(breaks_like_percent, 1)}<small> %</small></span> at home</p>`}
+    ${
+      breaks_like_percent === null
+        ? html`<p class="say">${home ? 'This putt is as good as straight on both.' : 'At home there is no such putt.'}</p>`
+        : html`<p class="say">On ${number(today.stimp_ft, 1)} this ${percents(slope_percent)} breaks like <span class="big like">${number(breaks_like_percent, 1)}<small> %</small></span> at home</p>`
+    }
     <table class="sides"><thead><tr><td></td><th scope="col"><svg class="key" viewBox="0 0 24 6" aria-hidden="true"><path class="today" d="M0 3H24"></path></svg> Today ${number(today.stimp_ft, 1)}</th><th scope="col"><svg class="key" viewBox="0 0 24 6" aria-hidden="true"><path class="home" d="M0 3H24"></path></svg> Home ${home ? number(home.stimp_ft, 1) : ''}</th></tr></thead>
       <tbody><tr><th scope="row">Aim</th><td>${aimed(today)}</td><td>${aimed(home)}</td></tr><tr><th scope="row">Plays like</th><td>${paced(today)}</td><td>${paced(home)}</td></tr></tbody></table>
     ${curves(putt.distance_m, today, home)}
@@ -49,7 +57,9 @@ function curves(distance_m, today, home) {
   const Y = Math.min(60 / widest, 4 * X);
   const swings = paths.flat().map(([, y]) => y * Y);
   const [up, down] = [Math.max(0, ...swings) + 12, 12 - Math.min(0, ...swings)];
-  const [first, second] = paths.map((path) => path.map(([x, y], i) => `${i ? 'L' : 'M'}${(20 + x * X).toFixed(1)} ${(75 - y * Y).toFixed(1)}`).join(''));
+  const [first, second] = paths.map((path) =>
+    path.map(([x, y], i) => `${i ? 'L' : 'M'}${(20 + x * X).toFixed(1)} ${(75 - y * Y).toFixed(1)}`).join(''),
+  );
   return html`<svg class="curves" viewBox="0 ${75 - up} 340 ${up + down}" role="img" aria-label="Both paths from above, the swing drawn larger than the length">
     <path class="aim-line" d="M20 75H320"></path><circle class="cup" cx="320" cy="75" r="6"></circle><circle class="ball" cx="20" cy="75" r="4"></circle>
     <path class="today" d=${first}></path><path class="home" d=${second}></path></svg>`;

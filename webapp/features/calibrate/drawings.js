@@ -23,6 +23,10 @@ const ARCS = {
 };
 
 /** A position to hold in a zeroing, and the turn that leads there. @param {number} turned_deg @param {number} by_deg @param {string} words */
-export const turned = (turned_deg, by_deg, words) => html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label=${words}>
+export const turned = (
+  turned_deg,
+  by_deg,
+  words,
+) => html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label=${words}>
   <g transform="rotate(${turned_deg} 80 74)">${phone}<path class="phone-arrow" d="M80 100V58M70 68L80 54L90 68"></path></g>${ARCS[by_deg]}
 </svg>`;

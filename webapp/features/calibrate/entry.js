@@ -13,7 +13,10 @@ export function entry({ calibrating, settings, problem }, act, name, value = cal
   const mine = problem?.field === name ? problem : null;
   const said = unit(settings);
   return numberField({
-    name, label, hint, unit: said.unit,
+    name,
+    label,
+    hint,
+    unit: said.unit,
     value: mine?.text ?? (value === undefined ? '' : inUnit(value, said)),
     message: mine?.message,
     onText: (text) => act.enter(name, text),

@@ -11,11 +11,19 @@ import { learned } from './learned.js';
 import { percents } from './words.js';
 
 /** @type {[Fall, string][]} */
-const FALLS = [['left', 'left'], ['right', 'right'], ['toes', 'toes'], ['heels', 'heels']];
+const FALLS = [
+  ['left', 'left'],
+  ['right', 'right'],
+  ['toes', 'toes'],
+  ['heels', 'heels'],
+];
 
 /** @param {State} state @param {CalibrateActions} act */
 export function feet(state, act) {
-  const { calibration, calibrating: { draft, fall, answers } } = state;
+  const {
+    calibration,
+    calibrating: { draft, fall, answers },
+  } = state;
   const ready = draft.felt_percent !== undefined && draft.measured_percent !== undefined;
   return html`
     <p>Stand facing the hole. Say what you feel first, then measure.</p>
@@ -28,9 +36,20 @@ export function feet(state, act) {
 }
 
 /** The felt slope on its way into the read. @param {State} state @param {CalibrateActions} act */
-function likely({ calibrating: { answers: { felt, asFelt, ifSure } }, problem }, act) {
+function likely(
+  {
+    calibrating: {
+      answers: { felt, asFelt, ifSure },
+    },
+    problem,
+  },
+  act,
+) {
   if (!felt) return '';
-  const gain = asFelt && ifSure ? html`<p>This putt drops ${percent(asFelt.make_probability)} of the time as felt, ${percent(ifSure.make_probability)} if the slope were known.</p>` : '';
+  const gain =
+    asFelt && ifSure
+      ? html`<p>This putt drops ${percent(asFelt.make_probability)} of the time as felt, ${percent(ifSure.make_probability)} if the slope were known.</p>`
+      : '';
   return html`<section class="result" aria-live="polite">
     <p class="say">Likely ${percents(felt.slope_percent)}, give or take ${percents(felt.slope_sd_percent)}</p>
     <p class="quiet">${felt.trials ? `Your feet are corrected by ${signed(felt.correction_percent, 1)} % after ${felt.trials} ${felt.trials === 1 ? 'trial' : 'trials'} of this kind.` : 'No trial of this kind yet: taken as felt, with the spread of untried feet.'}</p>

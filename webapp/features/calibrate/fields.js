@@ -17,7 +17,13 @@ const ball = (label) => ({ label, unit: feet, low: 2, high: 40 });
 /** @type {Record<string, Field>} */
 export const FIELDS = {
   slope_percent: { label: 'Slope', unit: as('slope_percent'), low: 0, high: 8 },
-  fall_deg: { label: 'Falls', unit: as('fall_deg'), low: -360, high: 360, hint: 'Clockwise from the line to the hole: 0° downhill, 90° to the right.' },
+  fall_deg: {
+    label: 'Falls',
+    unit: as('fall_deg'),
+    low: -360,
+    high: 360,
+    hint: 'Clockwise from the line to the hole: 0° downhill, 90° to the right.',
+  },
   eye_m: { label: 'Eye over the floor', unit: as('arm_m'), low: 0.5, high: 2.2 },
   distance_m: { label: 'Length of the roll', unit: distanceUnit, low: 1, high: 15 },
   time_s: { label: 'Time', unit: seconds, low: 1, high: 15 },

@@ -12,20 +12,29 @@ import { percents, small } from './words.js';
 import { zeroing } from './zero.js';
 
 const SILENT = {
-  refused: 'The tilt is refused to this page. Allow motion and orientation in the browser’s settings for this site, then start again. Or type.',
+  refused:
+    'The tilt is refused to this page. Allow motion and orientation in the browser’s settings for this site, then start again. Or type.',
   none: 'This phone or browser gives no tilt. Type what another level shows.',
 };
-const FLOOR = { level: 'Level enough for mirror and laser.', tilted: 'Not level enough for mirror and laser.', unsure: 'Too close to tell: zero the phone, or turn it and look again.' };
+const FLOOR = {
+  level: 'Level enough for mirror and laser.',
+  tilted: 'Not level enough for mirror and laser.',
+  unsure: 'Too close to tell: zero the phone, or turn it and look again.',
+};
 
 /** The phone's top points up the screen as it is held: a turned screen turns the drawing. @param {number} fall_deg */
 const drawn = (fall_deg) => fall_deg - (screen.orientation?.angle ?? 0);
 
 /** @param {State} state @param {CalibrateActions} act */
 export function level(state, act) {
-  const { calibrating: { tilt, zero, answers, refusals } } = state;
+  const {
+    calibrating: { tilt, zero, answers, refusals },
+  } = state;
   if (zero) return zeroing(state, act);
-  if (tilt.kind === 'refused' || tilt.kind === 'none') return html`<p class="problem" role="alert">${SILENT[tilt.kind]}</p>${start(act, 'Start again')} ${typed(state, act)}`;
-  if (tilt.kind === 'off') return html`<p>Lay the phone on its back on the green, its long edge along the line to the hole, its top towards the hole.</p>${start(act, 'Start the level')} ${zeroed(state, act)} ${typed(state, act)}`;
+  if (tilt.kind === 'refused' || tilt.kind === 'none')
+    return html`<p class="problem" role="alert">${SILENT[tilt.kind]}</p>${start(act, 'Start again')} ${typed(state, act)}`;
+  if (tilt.kind === 'off')
+    return html`<p>Lay the phone on its back on the green, its long edge along the line to the hole, its top towards the hole.</p>${start(act, 'Start the level')} ${zeroed(state, act)} ${typed(state, act)}`;
   if (!answers.level) {
     const refused = refusals.level?.message;
     return html`<p class=${refused ? 'problem' : ''} role="alert">${refused ? `No level: ${refused}.` : 'Waiting for the phone’s tilt.'}</p>${stop(act)} ${typed(state, act)}`;
@@ -43,7 +52,8 @@ function live({ calibrating: { tilt }, problem, putt }, act, found) {
   const settled = tilt.kind === 'live' && tilt.seconds >= SETTLED_S;
   const { slope_percent, fall_deg, slope_sd_percent } = found;
   const words = fallWords(fall_deg);
-  const take = (/** @type {number} */ station) => html`<button type="button" class="word" @click=${() => act.take(found, slope_sd_percent, station)}>Take into place ${station + 1}</button>`;
+  const take = (/** @type {number} */ station) =>
+    html`<button type="button" class="word" @click=${() => act.take(found, slope_sd_percent, station)}>Take into place ${station + 1}</button>`;
   return html`<section class="measured" aria-label="Slope">
     <div><p class="big">${number(slope_percent, 1)}<small> %</small></p>
       <p class="say">give or take ${percents(Math.max(0.1, slope_sd_percent))}</p>
@@ -81,7 +91,9 @@ const TYPED_SD_PERCENT = 0.1;
 
 /** @param {State} state @param {CalibrateActions} act */
 function typed(state, act) {
-  const { draft: { slope_percent, fall_deg } } = state.calibrating;
+  const {
+    draft: { slope_percent, fall_deg },
+  } = state.calibrating;
   const ready = slope_percent !== undefined && fall_deg !== undefined;
   return html`<section><h2>Or type it</h2>
     <div class="fields two">${entry(state, act, 'slope_percent')} ${entry(state, act, 'fall_deg')}</div>

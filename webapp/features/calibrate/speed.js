@@ -12,11 +12,23 @@ import { percents } from './words.js';
 
 /** @param {State} state @param {CalibrateActions} act */
 export function speed(state, act) {
-  const { place, calibrating: { by } } = state;
+  const {
+    place,
+    calibrating: { by },
+  } = state;
   return html`
     <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off" maxlength="80" placeholder="Larkmoor (invented)" .value=${place}
       @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></span></div>
-    ${choice({ label: 'Measured with', name: 'by', value: by, options: [['rolls', 'a ball'], ['stimpmeter', 'a Stimpmeter']], onValue: (value) => act.choose({ by: /** @type {typeof by} */ (value) }) })}
+    ${choice({
+      label: 'Measured with',
+      name: 'by',
+      value: by,
+      options: [
+        ['rolls', 'a ball'],
+        ['stimpmeter', 'a Stimpmeter'],
+      ],
+      onValue: (value) => act.choose({ by: /** @type {typeof by} */ (value) }),
+    })}
     ${by === 'rolls' ? rolls(state, act) : stimpmeter(state, act)}
     <section><h2>Or as told</h2><div class="fields">${entry(state, act, 'stimp_ft')}</div>
       <button type="button" class="word" ?disabled=${state.calibrating.draft.stimp_ft === undefined} @click=${() => act.keepSpeed(state.calibrating.draft.stimp_ft, null)}>Keep what was told</button></section>
@@ -25,23 +37,51 @@ export function speed(state, act) {
 
 /** @param {State} state @param {CalibrateActions} act */
 function rolls(state, act) {
-  const { calibration, calibrating: { rolling, way, draft, answers, refusals }, settings } = state;
+  const {
+    calibration,
+    calibrating: { rolling, way, draft, answers, refusals },
+    settings,
+  } = state;
   const wrong = answers.rolled?.suspects ?? [];
   const unit = FIELDS.distance_m.unit(settings);
   return html`<section>
     <p>Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then measure the roll.</p>
-    ${choice({ label: 'The ball is', name: 'ball', value: calibration.ball, options: [['rolled', 'rolled by hand'], ['putted', 'putted']], onValue: (value) => act.setBall(/** @type {typeof calibration.ball} */ (value)) })}
-    ${choice({ label: 'This roll goes', name: 'way', value: way, options: [['out', 'out'], ['back', 'back']], onValue: (value) => act.choose({ way: /** @type {typeof way} */ (value) }) })}
+    ${choice({
+      label: 'The ball is',
+      name: 'ball',
+      value: calibration.ball,
+      options: [
+        ['rolled', 'rolled by hand'],
+        ['putted', 'putted'],
+      ],
+      onValue: (value) => act.setBall(/** @type {typeof calibration.ball} */ (value)),
+    })}
+    ${choice({
+      label: 'This roll goes',
+      name: 'way',
+      value: way,
+      options: [
+        ['out', 'out'],
+        ['back', 'back'],
+      ],
+      onValue: (value) => act.choose({ way: /** @type {typeof way} */ (value) }),
+    })}
     <div class="taps">
       <button type="button" class="press" ?disabled=${rolling !== null} @pointerdown=${() => rolling === null && act.tap()} @keydown=${onKey(act.tap)}>Leaves</button>
       <button type="button" class="press" ?disabled=${rolling === null} @pointerdown=${() => rolling !== null && act.tap()} @keydown=${onKey(act.tap)}>Stops</button>
     </div>
     <div class="fields two">${entry(state, act, 'time_s')} ${entry(state, act, 'distance_m')}</div>
     <button type="button" class="word" ?disabled=${draft.time_s === undefined || draft.distance_m === undefined} @click=${() => act.addRoll()}>Keep this roll</button>
-    ${calibration.rolls.length ? html`<ol class="list">${calibration.rolls.map((roll, i) => html`<li class=${wrong.includes(i) ? 'suspect' : nothing}>
+    ${
+      calibration.rolls.length
+        ? html`<ol class="list">${calibration.rolls.map(
+            (roll, i) => html`<li class=${wrong.includes(i) ? 'suspect' : nothing}>
       <span>${roll.way}, ${withUnit(roll.distance_m, unit)}, ${number(roll.time_s, 2)}\u00a0s${wrong.includes(i) ? html` <b>${wrong.length > 1 ? 'this or its like looks wrong' : 'looks wrong'}</b>` : ''}</span>
-      <button type="button" class="word" aria-label="Remove roll ${i + 1}" @click=${() => act.removeRoll(i)}>Remove</button></li>`)}</ol>
-      <button type="button" class="word" @click=${() => act.clearRolls()}>Clear the rolls</button>` : ''}
+      <button type="button" class="word" aria-label="Remove roll ${i + 1}" @click=${() => act.removeRoll(i)}>Remove</button></li>`,
+          )}</ol>
+      <button type="button" class="word" @click=${() => act.clearRolls()}>Clear the rolls</button>`
+        : ''
+    }
     ${refusals.rolled ? html`<p class="hint" role="note">${sentence(refusals.rolled.message)}</p>` : ''}
     ${answers.rolled ? result(answers.rolled, act) : ''}
   </section>`;
@@ -62,9 +102,13 @@ function stimpmeter(state, act) {
   const { answers, refusals } = state.calibrating;
   return html`<section>
     <p>Three balls out, three back along the same line, each from the bar’s end to where it stops.</p>
-    ${/** @type {const} */ (['out', 'back']).map((way) => html`<fieldset class="choice"><legend>${way === 'out' ? 'Out' : 'Back'}</legend>
+    ${
+      /** @type {const} */ (['out', 'back']).map(
+        (way) => html`<fieldset class="choice"><legend>${way === 'out' ? 'Out' : 'Back'}</legend>
       <div class="fields three">${[1, 2, 3].map((n) => entry(state, act, `${way}${n}`))}</div>
-      ${answers.stimpmeter?.again.includes(way) ? html`<p class="problem" role="alert">More than 8 in apart: the booklet has these three rolled again.</p>` : ''}</fieldset>`)}
+      ${answers.stimpmeter?.again.includes(way) ? html`<p class="problem" role="alert">More than 8 in apart: the booklet has these three rolled again.</p>` : ''}</fieldset>`,
+      )
+    }
     ${refusals.stimpmeter ? html`<p class="problem" role="alert">${sentence(refusals.stimpmeter.message)}</p>` : ''}
     ${answers.stimpmeter ? result(answers.stimpmeter, act) : ''}
   </section>`;
@@ -83,12 +127,16 @@ const MOST_SHOWN = 8;
 
 /** @param {State} state @param {CalibrateActions} act */
 function kept({ entries }, act) {
-  const speeds = /** @type {(NoteEntry & {stimp_ft: number})[]} */ ((entries ?? []).filter((entry) => entry.kind === 'note' && entry.stimp_ft !== undefined && !entry.gone)).slice(0, MOST_SHOWN);
+  const speeds = /** @type {(NoteEntry & {stimp_ft: number})[]} */ (
+    (entries ?? []).filter((entry) => entry.kind === 'note' && entry.stimp_ft !== undefined && !entry.gone)
+  ).slice(0, MOST_SHOWN);
   return speeds.length
-    ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map(({ id, at, place, stimp_ft, stimp_sd_ft }, i) => html`<li>
+    ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map(
+        ({ id, at, place, stimp_ft, stimp_sd_ft }, i) => html`<li>
       <span><b>${number(stimp_ft, 1)} ft</b>${stimp_sd_ft === undefined ? '' : ` ± ${number(Math.max(0.1, stimp_sd_ft), 1)}`} ${place || 'A green'}, ${dayWords(at)}</span>
       <span class="does"><button type="button" class="word" aria-label="Use ${number(stimp_ft, 1)} ft" @click=${() => act.useSpeed(stimp_ft)}>Use</button>
       <button type="button" class="word" aria-label="${place || 'A green'} is home" @click=${() => act.makeHome(stimp_ft)}>Home</button>
-      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`)}</ol></section>`
+      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`,
+      )}</ol></section>`
     : '';
 }

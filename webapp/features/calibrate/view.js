@@ -12,7 +12,13 @@ import { speed } from './speed.js';
 
 const PARTS = { level, speed, compare, feet, eye };
 /** @type {[Calibrating['part'], string][]} */
-const NAMES = [['level', 'Level'], ['speed', 'Speed'], ['compare', 'Compare'], ['feet', 'Feet'], ['eye', 'Eye']];
+const NAMES = [
+  ['level', 'Level'],
+  ['speed', 'Speed'],
+  ['compare', 'Compare'],
+  ['feet', 'Feet'],
+  ['eye', 'Eye'],
+];
 
 /** @param {State} state @param {CalibrateActions} act */
 export function view(state, act) {

@@ -2,7 +2,14 @@
 import { number, smallUnit, withUnit } from '../../format.js';
 
 /** @type {Record<Fall | 'small' | 'large', string>} */
-export const KINDS = { left: 'Falls left', right: 'Falls right', toes: 'Toes lower', heels: 'Heels lower', small: 'Under 2 %', large: '2 % and more' };
+export const KINDS = {
+  left: 'Falls left',
+  right: 'Falls right',
+  toes: 'Toes lower',
+  heels: 'Heels lower',
+  small: 'Under 2 %',
+  large: '2 % and more',
+};
 /** @type {Record<Fall, string>} */
 export const SEEN = { left: 'falls left', right: 'falls right', toes: 'downhill', heels: 'uphill' };
 

@@ -8,7 +8,11 @@ import { SETTLED_S } from './actions.js';
 import { sideways, turned } from './drawings.js';
 
 /** @type {Record<number, string>} */
-const HOW = { 0: 'Lay it down flat. Mark the spot.', 90: 'Turn it a quarter clockwise, on the same spot.', 180: 'Turn it half round, on the same spot.' };
+const HOW = {
+  0: 'Lay it down flat. Mark the spot.',
+  90: 'Turn it a quarter clockwise, on the same spot.',
+  180: 'Turn it half round, on the same spot.',
+};
 
 /** @param {State} state @param {CalibrateActions} act */
 export function zeroing({ calibrating: { zero, tilt, refusals } }, act) {
@@ -26,11 +30,13 @@ export function zeroing({ calibrating: { zero, tilt, refusals } }, act) {
     ${turned(at, by, how)}
     ${sideways}
     <p class="quiet">Always the same side down. A case or the camera’s bump does no harm if it lies the same each time. Let go before you touch.</p>
-    ${tilt.kind === 'live'
-      ? html`<p class="settle">${refusals.level ? `No level: ${refusals.level.message}.` : settled ? '✓ Settled' : '… Settling'}</p>
+    ${
+      tilt.kind === 'live'
+        ? html`<p class="settle">${refusals.level ? `No level: ${refusals.level.message}.` : settled ? '✓ Settled' : '… Settling'}</p>
         <button type="button" class="press" ?disabled=${!settled} @click=${() => act.holdZero()}>Take this position</button>`
-      : html`<button type="button" class="press" @click=${() => act.startLevel()}>Start the level</button>
-        ${tilt.kind === 'refused' || tilt.kind === 'none' ? html`<p class="problem" role="alert">The phone gives no tilt to this page.</p>` : ''}`}
+        : html`<button type="button" class="press" @click=${() => act.startLevel()}>Start the level</button>
+        ${tilt.kind === 'refused' || tilt.kind === 'none' ? html`<p class="problem" role="alert">The phone gives no tilt to this page.</p>` : ''}`
+    }
     <button type="button" class="word" @click=${() => act.stopZero()}>Leave it</button>
   </section>`;
 }

@@ -15,10 +15,12 @@ export function costChart(costs) {
   const most = Math.max(5, ...costs.map(({ high }) => high));
   const x = (/** @type {number} */ value) => (Math.max(0, value) / most) * (WIDTH - 8);
   return html`<svg class="chart" role="img" aria-label="What each fault costs, largest first; the table below has the numbers." viewBox="0 0 ${WIDTH} ${costs.length * ROW}">
-    ${costs.map((cost, i) => svg`<g transform="translate(0 ${i * ROW})">
+    ${costs.map(
+      (cost, i) => svg`<g transform="translate(0 ${i * ROW})">
       <text x="0" y="16">${NAMES[cost.skill]}, ${number(cost.putts_per_100, 0)} in 100</text>
       <rect class=${i ? 'bar' : 'bar first'} x="0" y="22" height="12" width=${x(cost.putts_per_100)}></rect>
-      <path class="reach" d="M${x(cost.low)} 28H${x(cost.high)}M${x(cost.low)} 23v10M${x(cost.high)} 23v10"></path></g>`)}
+      <path class="reach" d="M${x(cost.low)} 28H${x(cost.high)}M${x(cost.low)} 23v10M${x(cost.high)} 23v10"></path></g>`,
+    )}
   </svg>`;
 }
 
@@ -84,7 +86,10 @@ export const offChart = (strikes) => strikes.filter((strike) => !inside(strike))
 export function strikeChart(strikes, opening) {
   const x = (/** @type {number} */ deg) => WIDTH / 2 - (deg / WIDE_DEG) * (WIDTH / 2 - 8);
   const y = (/** @type {number} */ part) => HEIGHT / 2 - (part / LONG) * (HEIGHT / 2 - 8);
-  const taken = [...opening.map(([part, right]) => [right, part]), ...opening.toReversed().map(([part, , left]) => [left, part])];
+  const taken = [
+    ...opening.map(([part, right]) => [right, part]),
+    ...opening.toReversed().map(([part, , left]) => [left, part]),
+  ];
   return html`<svg class="chart cut" role="img" aria-label="Start and pace of ${strikes.length} misses: left and right of the line meant, long above and short below, over what a level putt takes; the table below has the numbers." viewBox="0 0 ${WIDTH} ${HEIGHT}">
     <path class="taken" d="M${taken.map(([deg, part]) => `${x(deg)} ${y(part)}`).join('L')}Z"></path>
     <path class="grid" d="M0 ${HEIGHT / 2}H${WIDTH}M${WIDTH / 2} 0V${HEIGHT}"></path>

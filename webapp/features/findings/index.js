@@ -8,8 +8,25 @@ import { report } from './report.js';
 import { view } from './view.js';
 
 /** What the engine takes of a putt. Ids stay here: its answer names places in the list. Weeks are those of the player's own days. @param {PuttEntry} entry @param {number} i */
-function asked({ at, distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent }, i) {
-  return { id: String(i), at: localTime(at), distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent };
+function asked(
+  { at, distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent },
+  i,
+) {
+  return {
+    id: String(i),
+    at: localTime(at),
+    distance_m,
+    stimp_ft,
+    slope_percent,
+    fall_deg,
+    stations,
+    past_m,
+    aim_deg,
+    result,
+    gate,
+    line_error_deg,
+    felt_percent,
+  };
 }
 
 /** @param {Entry} entry @returns {entry is PuttEntry} */
@@ -32,7 +49,11 @@ function actions({ store, engine }) {
     change('look for findings', { unfound: '', share: 0 });
     try {
       const onShare = (/** @type {number} */ share) => change('share of findings', { share });
-      const value = await engine.latest('findings', { putts: entries.filter(counts).map(asked), handedness: settings.handed }, { signal, onShare });
+      const value = await engine.latest(
+        'findings',
+        { putts: entries.filter(counts).map(asked), handedness: settings.handed },
+        { signal, onShare },
+      );
       if (value) change('findings', { findings: { entries, value, given: '' }, share: null });
     } catch (error) {
       change('no findings', { unfound: /** @type {Error} */ (error).message, share: null });
@@ -48,7 +69,9 @@ function actions({ store, engine }) {
     async give() {
       const { findings, settings } = store.state;
       if (!findings) return;
-      const given = await give(new File([report(findings, settings, new Date())], 'borrowline-findings.txt', { type: 'text/plain' }));
+      const given = await give(
+        new File([report(findings, settings, new Date())], 'borrowline-findings.txt', { type: 'text/plain' }),
+      );
       if (store.state.findings === findings) store.change('give findings', { findings: { ...findings, given } });
     },
     /** @param {'right' | 'left'} handed */

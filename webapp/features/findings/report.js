@@ -8,8 +8,12 @@ import { headline, leaveWords, madeWords, NAMES, restsOn, signed, SKILLS, spread
 
 /** @param {NonNullable<State['findings']>} findings @param {Settings} settings @param {Date} now */
 export function report({ value, entries }, settings, now) {
-  const skills = SKILLS.map((name) => [`${NAMES[name]}:`, value.skills[name].words, spreadWords(value.skills[name])].filter(Boolean).join(' '));
-  const tables = [makeTable(value.make, settings), changeTable(value.changes), weekTable(value.weeks)].filter(({ rows }) => rows.length);
+  const skills = SKILLS.map((name) =>
+    [`${NAMES[name]}:`, value.skills[name].words, spreadWords(value.skills[name])].filter(Boolean).join(' '),
+  );
+  const tables = [makeTable(value.make, settings), changeTable(value.changes), weekTable(value.weeks)].filter(
+    ({ rows }) => rows.length,
+  );
   const parts = [
     [headline(value.costs), restsOn(value, entries)],
     value.costs.length ? listed(costTable(value, settings)) : [],
@@ -19,7 +23,10 @@ export function report({ value, entries }, settings, now) {
     value.made_change ? [madeWords(value.made_change)] : [],
     [signed(now)],
   ];
-  return `${parts.filter((lines) => lines.length).map((lines) => lines.join('\n')).join('\n\n')}\n`;
+  return `${parts
+    .filter((lines) => lines.length)
+    .map((lines) => lines.join('\n'))
+    .join('\n\n')}\n`;
 }
 
 /** A line a row, each number under its name. @param {Table} table */

@@ -19,17 +19,38 @@ export function view(state, act) {
   return html`<main class="page findings">
     <a class="word" href="#notes">Notes</a>
     ${unfound ? html`<div role="alert"><p class="problem">No new findings: ${unfound}</p><button type="button" class="word" @click=${act.again}>Try again</button></div>` : ''}
-    ${share === null ? '' : html`<div class="working"><p role="status">Going through the putts</p><button type="button" class="word" @click=${act.stop}>Stop</button>
-      <progress aria-label="Putts gone through" .value=${share}></progress></div>`}
+    ${
+      share === null
+        ? ''
+        : html`<div class="working"><p role="status">Going through the putts</p><button type="button" class="word" @click=${act.stop}>Stop</button>
+      <progress aria-label="Putts gone through" .value=${share}></progress></div>`
+    }
     ${findings ? found(findings, settings) : html`<h1>Findings</h1>${entries === null && !unfound ? html`<p class="quiet" role="status">Opening the record</p>` : ''}`}
-    ${choice({ label: 'You putt', name: 'hand', value: settings.handed, options: [['right', 'right-handed'], ['left', 'left-handed']], onValue: (value) => act.setHand(value === 'left' ? 'left' : 'right') })}
-    ${findings ? html`<div class="gives"><button type="button" class="word" @click=${act.give}>Share</button> <button type="button" class="word" @click=${() => print()}>Print or save this page</button>
-      <p class="quiet" role="status">${findings.given}</p></div>` : ''}
+    ${choice({
+      label: 'You putt',
+      name: 'hand',
+      value: settings.handed,
+      options: [
+        ['right', 'right-handed'],
+        ['left', 'left-handed'],
+      ],
+      onValue: (value) => act.setHand(value === 'left' ? 'left' : 'right'),
+    })}
+    ${
+      findings
+        ? html`<div class="gives"><button type="button" class="word" @click=${act.give}>Share</button> <button type="button" class="word" @click=${() => print()}>Print or save this page</button>
+      <p class="quiet" role="status">${findings.given}</p></div>`
+        : ''
+    }
   </main>`;
 }
 
 /** @param {Table} table */
-const drawn = ({ title, head, rows }) => html`<table><caption>${title}</caption><thead><tr>${head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+const drawn = ({
+  title,
+  head,
+  rows,
+}) => html`<table><caption>${title}</caption><thead><tr>${head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
   <tbody>${rows.map(([first, ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((value) => html`<td>${value}</td>`)}</tr>`)}</tbody></table>`;
 
 /** @param {string} name @param {Table} table */
@@ -41,16 +62,28 @@ function found({ value, entries }, settings) {
   const misses = putts.flatMap(({ result, past_m }) => (result === 'holed' ? [] : [{ ...result, past_m }]));
   return html`<h1>${headline(value.costs)}</h1>
     <p class="quiet">${restsOn(value, entries)}</p>
-    ${value.costs.length ? html`<section><h2>What it costs</h2>${costChart(value.costs)}${drawn(costTable(value, settings))}</section>
-      <a class="word" href="#practice">The session planned from this</a>` : ''}
+    ${
+      value.costs.length
+        ? html`<section><h2>What it costs</h2>${costChart(value.costs)}${drawn(costTable(value, settings))}</section>
+      <a class="word" href="#practice">The session planned from this</a>`
+        : ''
+    }
     ${SKILLS.map((name) => html`<section><h2>${NAMES[name]}</h2><p>${value.skills[name].words}</p><p class="quiet">${spreadWords(value.skills[name])}</p></section>`)}
-    ${value.make.length ? html`<section><h2>Putts made</h2>${makeChart(value.make, value.published, settings)}${drawn(makeTable(value.make, settings))}
+    ${
+      value.make.length
+        ? html`<section><h2>Putts made</h2>${makeChart(value.make, value.published, settings)}${drawn(makeTable(value.make, settings))}
       <p class="quiet">Dots are yours, each with its range. ${value.published.map(({ name, source }) => `${DRAWN_AS[name]}: ${source}. `)}</p>
-      ${folded('Tour and 1995 in numbers', publishedTable(value.published, settings))}</section>` : ''}
-    ${misses.length ? html`<section><h2>Where misses stop</h2>${finishes(misses, value, settings)}</section>
+      ${folded('Tour and 1995 in numbers', publishedTable(value.published, settings))}</section>`
+        : ''
+    }
+    ${
+      misses.length
+        ? html`<section><h2>Where misses stop</h2>${finishes(misses, value, settings)}</section>
       <section><h2>How misses were struck</h2>${strikeChart(value.strikes, value.opening)}
       <p class="quiet">Start line across, roll upwards. The shape is what a level putt of ${withUnit(value.opening_m, distanceUnit(settings))} takes.${beyond(offChart(value.strikes))}</p>
-      ${folded('The strikes in numbers', strikeTable(value.strikes))}</section>` : ''}
+      ${folded('The strikes in numbers', strikeTable(value.strikes))}</section>`
+        : ''
+    }
     ${value.changes.length ? html`<section><h2>Last four weeks</h2>${drawn(changeTable(value.changes))}</section>` : ''}
     ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${weekChart(lastWeeks(value.weeks))}${drawn(weekTable(value.weeks))}${value.made_change ? html`<p>${madeWords(value.made_change)}</p>` : ''}</section>` : ''}
     ${value.left_out.length ? html`<p class="quiet">${several(value.left_out.length, 'putt')} can tell nothing of the skills: ${value.left_out[0].why}.</p>` : ''}

@@ -9,7 +9,8 @@ export const SKILLS = /** @type {const} */ (['start_line', 'alignment', 'pace', 
 export const NAMES = { alignment: 'How you line up', start_line: 'Start line', pace: 'Pace', reading: 'Reading' };
 
 /** What stands under a page that is handed on. @param {Date} now */
-export const signed = (now) => `Borrowline, ${dayWords(now)}, for practice. In a round, Rule 4.3a does not allow a device to give you a line.`;
+export const signed = (now) =>
+  `Borrowline, ${dayWords(now)}, for practice. In a round, Rule 4.3a does not allow a device to give you a line.`;
 
 /** @param {number | undefined} share */
 export const inHundred = (share) => (share === undefined ? '–' : number(share * 100, 0));
@@ -17,7 +18,10 @@ export const inHundred = (share) => (share === undefined ? '–' : number(share 
 /** What all of it rests on. @param {FindingsAnswer} value @param {Entry[]} entries */
 export const restsOn = ({ used, left_out, make }, entries) => {
   const all = make.reduce((sum, { tries }) => sum + tries, 0);
-  const from = used + left_out.length < all ? `Costs and skills are from the newest ${used} putts, the rest from all ${all}.` : `From ${several(used, 'putt')}.`;
+  const from =
+    used + left_out.length < all
+      ? `Costs and skills are from the newest ${used} putts, the rest from all ${all}.`
+      : `From ${several(used, 'putt')}.`;
   return `${from} Each range holds the truth 19 times in 20.${entries.some(({ sample }) => sample) ? ' The invented player is among them.' : ''}`;
 };
 

@@ -14,7 +14,13 @@ import { BLANK } from './idle.js';
 
 const COUNT = { unit: '', name: '', si: 1, digits: 0 };
 /** @type {Record<string, string>} */
-const UNITS_AS = { aim_deg: 'start_line_sd_deg', line_error_deg: 'start_line_sd_deg', felt_percent: 'slope_percent', x_m: 'past_m', y_m: 'past_m' };
+const UNITS_AS = {
+  aim_deg: 'start_line_sd_deg',
+  line_error_deg: 'start_line_sd_deg',
+  felt_percent: 'slope_percent',
+  x_m: 'past_m',
+  y_m: 'past_m',
+};
 /** Numbers that an entry may do without. @param {string} kind */
 const optional = (kind) => (kind === 'note' ? ['stimp_ft'] : ['line_error_deg', 'felt_percent']);
 
@@ -22,7 +28,10 @@ const optional = (kind) => (kind === 'note' ? ['stimp_ft'] : ['line_error_deg', 
 export const entryUnit = (field, settings) => (WHOLE.includes(field) ? COUNT : unitOf(UNITS_AS[field] ?? field, settings));
 
 /** Where a ball finished, as it is typed. */
-export const FINISH = /** @type {const} */ ([['x_m', 'Past (− short)'], ['y_m', 'Left (− right)']]);
+export const FINISH = /** @type {const} */ ([
+  ['x_m', 'Past (− short)'],
+  ['y_m', 'Left (− right)'],
+]);
 /** @param {Point} finish */
 const isIn = ({ x_m, y_m }) => Math.hypot(x_m, y_m) < HOLE_M / 2;
 
@@ -44,7 +53,11 @@ export function actions({ store, engine, record }) {
 
   const act = {
     /** @param {Noting['page']} page */
-    turn: (page) => store.change('turn to', { problem: null, noting: { ...store.state.noting, page, said: '', preview: null, sure: false, from: 0 } }),
+    turn: (page) =>
+      store.change('turn to', {
+        problem: null,
+        noting: { ...store.state.noting, page, said: '', preview: null, sure: false, from: 0 },
+      }),
     /** @param {number} reach_m */
     reach: (reach_m) => set('zoom', { reach_m }),
     /** @param {string} place */
@@ -65,7 +78,12 @@ export function actions({ store, engine, record }) {
         return kept;
       } catch (error) {
         const { code, message } = /** @type {{code?: string, message: string}} */ (error);
-        set('no such putt', { said: code === 'runs_away' ? 'Not logged: no ball comes to rest past this hole, so there is no line to hold it against.' : `Not logged: ${message}.` });
+        set('no such putt', {
+          said:
+            code === 'runs_away'
+              ? 'Not logged: no ball comes to rest past this hole, so there is no line to hold it against.'
+              : `Not logged: ${message}.`,
+        });
         return false;
       }
     },
@@ -76,13 +94,16 @@ export function actions({ store, engine, record }) {
       for (const [i, [field, label]] of FINISH.entries()) {
         const [low, high] = RANGES[field];
         if (values[i] >= low && values[i] <= high) continue;
-        store.change('refuse finish', { problem: { field: 'finish', text: texts[i], message: doesNotFit(label, texts[i], low, high, unit) } });
+        store.change('refuse finish', {
+          problem: { field: 'finish', text: texts[i], message: doesNotFit(label, texts[i], low, high, unit) },
+        });
         return false;
       }
       return act.log({ x_m: values[0], y_m: values[1] });
     },
     async undo() {
-      if (await change(store.state.noting.last, { gone: true })) store.change('undone', { problem: null, noting: { ...store.state.noting, last: '', said: 'Undone.' } });
+      if (await change(store.state.noting.last, { gone: true }))
+        store.change('undone', { problem: null, noting: { ...store.state.noting, last: '', said: 'Undone.' } });
     },
     /** @param {string} id @param {string} name @param {unknown} value */
     add: (id, name, value) => change(id, { [name]: value }),
@@ -93,12 +114,21 @@ export function actions({ store, engine, record }) {
       const unit = entryUnit('stimp_ft', store.state.settings);
       const [stimp_ft, [low, high]] = [fromText(speed, unit), RANGES.stimp_ft];
       if (speed.trim() && !(stimp_ft >= low && stimp_ft <= high)) {
-        return store.change('refuse note', { problem: { field: 'note-speed', text: speed, message: doesNotFit('Green speed', speed, low, high, unit) } });
+        return store.change('refuse note', {
+          problem: { field: 'note-speed', text: speed, message: doesNotFit('Green speed', speed, low, high, unit) },
+        });
       }
       if (!`${text}${weather}${speed}`.trim()) return;
       /** @type {NoteEntry} */
-      const entry = { kind: 'note', ...head(), text: text.trim(), ...(weather.trim() && { weather: weather.trim() }), ...(speed.trim() && { stimp_ft }) };
-      if (await record.write([entry])) store.change('noted', { draft: DRAFT, problem: null, noting: { ...store.state.noting, said: 'Noted.' } });
+      const entry = {
+        kind: 'note',
+        ...head(),
+        text: text.trim(),
+        ...(weather.trim() && { weather: weather.trim() }),
+        ...(speed.trim() && { stimp_ft }),
+      };
+      if (await record.write([entry]))
+        store.change('noted', { draft: DRAFT, problem: null, noting: { ...store.state.noting, said: 'Noted.' } });
     },
 
     /** @param {string} id */
@@ -120,10 +150,17 @@ export function actions({ store, engine, record }) {
       const [low, high] = RANGES[field];
       if (store.state.problem?.field === field) store.change('typed anew', { problem: null });
       if (!text.trim() && optional(entry.kind).includes(field)) return change(id, { [field]: undefined });
-      if (!(value >= low && value <= high) || (WHOLE.includes(field) && !Number.isInteger(value))) return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
+      if (!(value >= low && value <= high) || (WHOLE.includes(field) && !Number.isInteger(value)))
+        return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
       if (field !== 'x_m' && field !== 'y_m') return change(id, { [field]: value });
-      const finish = { ...(entry.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 }), [field]: value };
-      if (isIn(finish)) return store.change('refuse entry', { problem: { field, text, message: 'That is over the hole: such a ball is holed.' } });
+      const finish = {
+        ...(entry.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 }),
+        [field]: value,
+      };
+      if (isIn(finish))
+        return store.change('refuse entry', {
+          problem: { field, text, message: 'That is over the hole: such a ball is holed.' },
+        });
       return change(id, { result: finish });
     },
     /** @param {Partial<Noting['only']>} only */
@@ -133,7 +170,8 @@ export function actions({ store, engine, record }) {
 
     async exportJson() {
       const entries = [...(await readAll()), ...store.state.unkept];
-      if (await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(entries, await readAllBefore(), phone()))) await record.mark(now());
+      if (await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(entries, await readAllBefore(), phone())))
+        await record.mark(now());
     },
     async exportCsv() {
       await exportAs(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await readAll()));
@@ -151,9 +189,20 @@ export function actions({ store, engine, record }) {
     async take(whole) {
       const found = store.state.noting.preview;
       if (!found || !(await record.merge([...found.fresh, ...found.newer], found.before))) return;
-      if (whole) store.change('settings and calibration', Object.fromEntries(Object.entries(found.phone ?? {}).map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }])));
+      if (whole)
+        store.change(
+          'settings and calibration',
+          Object.fromEntries(
+            Object.entries(found.phone ?? {}).map(([name, part]) => [
+              name,
+              { .../** @type {any} */ (store.state)[name], ...part },
+            ]),
+          ),
+        );
       const held = new Map(all().map(({ id, changed }) => [id, changed]));
-      const [fresh, newer] = [found.fresh, found.newer].map((some) => some.filter(({ id, changed }) => held.get(id) === changed).length);
+      const [fresh, newer] = [found.fresh, found.newer].map(
+        (some) => some.filter(({ id, changed }) => held.get(id) === changed).length,
+      );
       set('taken in', { preview: null, said: `${fresh} new, ${newer} changed${whole ? ', settings and calibration' : ''}.` });
     },
     leave: () => set('left', { preview: null, said: 'Nothing changed.' }),
@@ -162,14 +211,19 @@ export function actions({ store, engine, record }) {
       if (await record.write(sample())) set('invented', { said: 'An invented player is loaded.' });
     },
     async noSample() {
-      if (await record.erase((entry) => entry.sample === true)) set('no longer invented', { said: 'The invented player is gone.', only: BLANK.only });
+      if (await record.erase((entry) => entry.sample === true))
+        set('no longer invented', { said: 'The invented player is gone.', only: BLANK.only });
     },
     /** @param {boolean} sure */
     askErase: (sure) => set('sure?', { sure }),
     async erase() {
       if (!(await record.erase(() => true))) return;
       forget();
-      store.change('erase all', { ...restore(null), cautioned: store.state.cautioned, noting: { ...BLANK, page: 'file', said: 'Everything is deleted.' } });
+      store.change('erase all', {
+        ...restore(null),
+        cautioned: store.state.cautioned,
+        noting: { ...BLANK, page: 'file', said: 'Everything is deleted.' },
+      });
     },
   };
   return act;

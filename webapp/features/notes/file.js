@@ -24,19 +24,25 @@ export function file({ entries, noting, exported }, act) {
     <div class="does">
       <button type="button" class="word" @click=${act.exportJson}>Export everything</button>
       <button type="button" class="word" @click=${act.exportCsv}>Export putts as a table</button>
-      <label class="word take">Import a file<input type="file" accept=".json,.txt,.csv" @change=${(/** @type {Event} */ event) => {
+      <label class="word take">Import a file<input type="file" accept=".json,.txt,.csv" @change=${(
+        /** @type {Event} */ event,
+      ) => {
         const input = /** @type {HTMLInputElement} */ (event.target);
         void act.look(input.files?.[0]).then(() => (input.value = ''));
       }}></label>
-      ${invented
-        ? html`<button type="button" class="word" @click=${act.noSample}>Remove the invented player</button>`
-        : html`<button type="button" class="word" @click=${act.sample}>Load an invented player</button>`}
+      ${
+        invented
+          ? html`<button type="button" class="word" @click=${act.noSample}>Remove the invented player</button>`
+          : html`<button type="button" class="word" @click=${act.sample}>Load an invented player</button>`
+      }
     </div>
     ${noting.preview ? shown(noting.preview, act) : ''}
-    ${noting.sure
-      ? html`<div class="sure" role="alert"><p>Delete ${entries?.length === 1 ? 'the one entry' : `all ${entries?.length ?? 0} entries`}, what they were before, calibration and settings? Nothing brings them back but an export.</p>
+    ${
+      noting.sure
+        ? html`<div class="sure" role="alert"><p>Delete ${entries?.length === 1 ? 'the one entry' : `all ${entries?.length ?? 0} entries`}, what they were before, calibration and settings? Nothing brings them back but an export.</p>
         <button type="button" class="word" @click=${act.erase}>Yes, delete everything</button> <button type="button" class="word" @click=${() => act.askErase(false)}>Keep it</button></div>`
-      : html`<button type="button" class="word" @click=${() => act.askErase(true)}>Delete everything</button>`}`;
+        : html`<button type="button" class="word" @click=${() => act.askErase(true)}>Delete everything</button>`
+    }`;
 }
 
 /** @param {Preview} preview @param {NoteActions} act */
@@ -44,8 +50,12 @@ function shown({ fresh, newer, kept, bad, phone }, act) {
   const takes = fresh.length + newer.length;
   return html`<section class="preview" aria-live="polite"><h2>In this file</h2>
     <p>${fresh.length} new. ${newer.length} newer than here. ${kept} here already.${phone ? ' Other settings and calibration than here.' : ''}</p>
-    ${bad.length ? html`<p class="problem">${bad.length === 1 ? '1 does' : `${bad.length} do`} not fit and would be left out:</p><ul>${bad.slice(0, MOST_SHOWN).map((why) => html`<li>${why}</li>`)}</ul>
-      ${bad.length > MOST_SHOWN ? html`<p>and ${bad.length - MOST_SHOWN} more.</p>` : ''}` : ''}
+    ${
+      bad.length
+        ? html`<p class="problem">${bad.length === 1 ? '1 does' : `${bad.length} do`} not fit and would be left out:</p><ul>${bad.slice(0, MOST_SHOWN).map((why) => html`<li>${why}</li>`)}</ul>
+      ${bad.length > MOST_SHOWN ? html`<p>and ${bad.length - MOST_SHOWN} more.</p>` : ''}`
+        : ''
+    }
     ${takes ? html`<button type="button" class="word" @click=${() => act.take(false)}>${bad.length ? `Take in the other ${takes}` : `Take in ${takes}`}</button>` : ''}
     ${phone ? html`<button type="button" class="word" @click=${() => act.take(true)}>${takes ? `Take in ${takes}, and replace settings and calibration` : 'Replace settings and calibration'}</button>` : ''}
     <button type="button" class="word" @click=${act.leave}>${takes || phone ? 'Leave it' : 'Done'}</button></section>`;

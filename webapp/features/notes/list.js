@@ -17,7 +17,14 @@ const BLOCK = 20; // rows, drawn together
 const DRAWN = 4; // blocks
 
 /** @type {[string, string][]} */
-const WHAT = [['', 'all'], ['holed', 'holed'], ['missed', 'missed'], ['note', 'notes'], ['drill', 'drills'], ['gone', 'deleted']];
+const WHAT = [
+  ['', 'all'],
+  ['holed', 'holed'],
+  ['missed', 'missed'],
+  ['note', 'notes'],
+  ['drill', 'drills'],
+  ['gone', 'deleted'],
+];
 
 /** @param {Entry} entry @param {State['noting']['only']} only */
 function fits(entry, { place, day, what }) {
@@ -46,7 +53,14 @@ function sought(entries, only) {
   if (last?.entries !== entries) {
     const places = [...new Set(entries.map(({ place }) => place).filter(Boolean))].sort();
     const days = [...new Set(entries.map(({ at }) => dayWords(at)))];
-    last = { entries, only, places, days, living: entries.filter(({ gone }) => !gone).length, found: chosen(entries, only, places, days) };
+    last = {
+      entries,
+      only,
+      places,
+      days,
+      living: entries.filter(({ gone }) => !gone).length,
+      found: chosen(entries, only, places, days),
+    };
   } else if (last.only !== only) last = { ...last, only, found: chosen(entries, only, last.places, last.days) };
   return last;
 }
@@ -60,13 +74,19 @@ function rows(found, { from, settings }, act) {
   const count = Math.ceil(found.length / BLOCK);
   const first = Math.max(0, Math.min(from / BLOCK, count - DRAWN));
   const places = Array.from({ length: Math.min(count, DRAWN) }, (_, i) => first + i);
-  const [above, below] = [first * BLOCK, Math.max(0, found.length - (first + DRAWN) * BLOCK)].map((left) => `${left * ROW_PX}px`);
-  const block = (/** @type {number} */ place) => found.slice(place * BLOCK, (place + 1) * BLOCK).map(
-    (entry, i) => html`<li aria-setsize=${found.length} aria-posinset=${place * BLOCK + i + 1}><button type="button" class="entry" @click=${() => act.edit(entry.id)}>
+  const [above, below] = [first * BLOCK, Math.max(0, found.length - (first + DRAWN) * BLOCK)].map(
+    (left) => `${left * ROW_PX}px`,
+  );
+  const block = (/** @type {number} */ place) =>
+    found.slice(place * BLOCK, (place + 1) * BLOCK).map(
+      (
+        entry,
+        i,
+      ) => html`<li aria-setsize=${found.length} aria-posinset=${place * BLOCK + i + 1}><button type="button" class="entry" @click=${() => act.edit(entry.id)}>
       <span class="entry-what" .textContent=${entryWords(entry, settings)}></span>
       <span class="quiet" .textContent=${[entry.sample ? 'Invented' : '', dayWords(entry.at), entry.place].filter(Boolean).join(' · ')}></span>
     </button></li>`,
-  );
+    );
   return html`<ul class="entries" .style=${`padding-block: ${above} ${below}`}>${repeat(places, (place) => place % DRAWN, block)}</ul>`;
 }
 
@@ -86,7 +106,8 @@ function writing(state, act) {
     event.preventDefault();
     void act.note();
   };
-  const typed = (/** @type {'text' | 'weather' | 'speed'} */ name) => (/** @type {Event} */ event) => act.draft({ [name]: /** @type {HTMLInputElement} */ (event.target).value });
+  const typed = (/** @type {'text' | 'weather' | 'speed'} */ name) => (/** @type {Event} */ event) =>
+    act.draft({ [name]: /** @type {HTMLInputElement} */ (event.target).value });
   return html`<form class="note" @submit=${keep}>
     <h1><label for="note-text">Note</label></h1>
     <textarea id="note-text" rows="2" maxlength="4000" .value=${draft.text} @input=${typed('text')}></textarea>
@@ -98,12 +119,23 @@ function writing(state, act) {
 }
 
 /** @param {'place' | 'day'} name @param {string} label @param {string} all @param {string[]} options @param {State['noting']['only']} only @param {NoteActions} act */
-const select = (name, label, all, options, only, act) => html`<div class="pick-one"><label for="only-${name}">${label}</label><select id="only-${name}" @change=${(/** @type {Event} */ event) => act.filter({ [name]: /** @type {HTMLSelectElement} */ (event.target).value })}>
+const select = (
+  name,
+  label,
+  all,
+  options,
+  only,
+  act,
+) => html`<div class="pick-one"><label for="only-${name}">${label}</label><select id="only-${name}" @change=${(/** @type {Event} */ event) => act.filter({ [name]: /** @type {HTMLSelectElement} */ (event.target).value })}>
   <option value="">${all}</option>${options.map((option) => html`<option .selected=${option === only[name]}>${option}</option>`)}</select></div>`;
 
 /** @param {State} state @param {NoteActions} act */
 export function list(state, act) {
-  const { entries, noting: { only, from }, settings } = state;
+  const {
+    entries,
+    noting: { only, from },
+    settings,
+  } = state;
   const { places, days, living, found } = sought(entries ?? [], only);
   return html`${writing(state, act)}
     ${choice({ label: 'Show', name: 'what', value: only.what, options: WHAT, onValue: (what) => act.filter({ what: /** @type {State['noting']['only']['what']} */ (what) }) })}

@@ -13,9 +13,18 @@ import { placeField } from './place.js';
 import { resultWords } from './words.js';
 
 /** @type {[string, string][]} */
-const REACHES = [['0.6', 'near'], ['1.2', 'middle'], ['3', 'far']];
+const REACHES = [
+  ['0.6', 'near'],
+  ['1.2', 'middle'],
+  ['3', 'far'],
+];
 /** @type {[string, string][]} */
-export const STARTS = [['', 'not seen'], ['left', 'left'], ['clean', 'clean'], ['right', 'right']];
+export const STARTS = [
+  ['', 'not seen'],
+  ['left', 'left'],
+  ['clean', 'clean'],
+  ['right', 'right'],
+];
 
 /** @param {State} state @param {NoteActions} act */
 export function log(state, act) {
@@ -25,9 +34,11 @@ export function log(state, act) {
   const side = read ? aimWords(read.value) : '';
   return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant && read ? `, aim ${side === 'dead centre' ? side : `${meant.number} ${meant.unit} ${side.split(' ')[0]}`}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>
     <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
-    ${last?.kind === 'putt'
-      ? html`<p class="logged-line" role="status"><strong>${resultWords(last.result, settings)}</strong> <button type="button" class="word" @click=${act.undo}>Undo</button></p>`
-      : html`<p class="quiet">Or touch where it finished. The cross is the pace wanted.</p>`}
+    ${
+      last?.kind === 'putt'
+        ? html`<p class="logged-line" role="status"><strong>${resultWords(last.result, settings)}</strong> <button type="button" class="word" @click=${act.undo}>Undo</button></p>`
+        : html`<p class="quiet">Or touch where it finished. The cross is the pace wanted.</p>`
+    }
     ${pad({
       reach_m: noting.reach_m,
       putt,
@@ -71,5 +82,13 @@ export const extras = (putt, settings, problem, act) =>
     const mine = problem?.field === field ? problem : null;
     const unit = entryUnit(field, settings);
     const value = putt[field];
-    return numberField({ name: field, label, hint, unit: unit.unit, value: mine?.text ?? (value === undefined ? '' : inUnit(value, unit)), message: mine?.message, onText: (text) => act.enter(putt.id, field, label, text) });
+    return numberField({
+      name: field,
+      label,
+      hint,
+      unit: unit.unit,
+      value: mine?.text ?? (value === undefined ? '' : inUnit(value, unit)),
+      message: mine?.message,
+      onText: (text) => act.enter(putt.id, field, label, text),
+    });
   });

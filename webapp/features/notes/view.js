@@ -6,7 +6,11 @@ import { list, rowAt } from './list.js';
 import { log } from './log.js';
 
 const PAGES = { log, list, file };
-const NAMES = /** @type {const} */ ([['log', 'Log a putt'], ['list', 'Notes'], ['file', 'File']]);
+const NAMES = /** @type {const} */ ([
+  ['log', 'Log a putt'],
+  ['list', 'Notes'],
+  ['file', 'File'],
+]);
 
 /** @param {State} state @param {NoteActions} act */
 export function view(state, act) {

@@ -65,7 +65,9 @@ export function actions({ store, engine }, sound) {
     /** @param {Thing} thing */
     toggle(thing) {
       const { at_hand } = practice();
-      keep('change things', { at_hand: at_hand.includes(thing) ? at_hand.filter((other) => other !== thing) : [...at_hand, thing] });
+      keep('change things', {
+        at_hand: at_hand.includes(thing) ? at_hand.filter((other) => other !== thing) : [...at_hand, thing],
+      });
     },
     change: () => turn('change plan', { changing: !store.state.practising.changing }),
     /** One place up. Set-up stays first and the last putt last. @param {number} i */
@@ -77,9 +79,17 @@ export function actions({ store, engine }, sound) {
     /** Another drill for the same minutes. @param {number} i */
     swap(i) {
       const { blocks } = practice();
-      const { drill, minutes, instead: [next, ...rest] } = blocks[i];
+      const {
+        drill,
+        minutes,
+        instead: [next, ...rest],
+      } = blocks[i];
       const why = store.state.practising.drills.find(({ id }) => id === next)?.why ?? '';
-      keep('swap drill', { blocks: blocks.map((block, at) => (at === i ? /** @type {Block} */ ({ drill: next, minutes, why, instead: [...rest, drill] }) : block)) });
+      keep('swap drill', {
+        blocks: blocks.map((block, at) =>
+          at === i ? /** @type {Block} */ ({ drill: next, minutes, why, instead: [...rest, drill] }) : block,
+        ),
+      });
     },
     speak: () => keep('speak', { spoken: !practice().spoken }),
     async chime() {
@@ -107,7 +117,8 @@ export function actions({ store, engine }, sound) {
       const { tempo, late } = store.state.practising;
       const at = sound.heard(0);
       if (at === null || !tempo || at < tempo.lead_s) return;
-      const after = ((at - tempo.lead_s - tempo.back_s - tempo.forward_s + tempo.cycle_s / 2) % tempo.cycle_s) - tempo.cycle_s / 2;
+      const after =
+        ((at - tempo.lead_s - tempo.back_s - tempo.forward_s + tempo.cycle_s / 2) % tempo.cycle_s) - tempo.cycle_s / 2;
       const taps = [...late, after];
       turn('tap delay', { late: taps.length === TAPS ? [] : taps });
       if (taps.length < TAPS) return;
@@ -147,8 +158,10 @@ export function actions({ store, engine }, sound) {
       const { settings, putt } = store.state;
       const [small, large] = [smallUnit(settings), distanceUnit(settings)];
       const [backswing_m, roll_m] = [fromText(back, small), fromText(far, large)];
-      if (!(backswing_m >= BACKSWING_M[0] && backswing_m <= BACKSWING_M[1])) turn('refuse stroke', { note: doesNotFit('Back', back, ...BACKSWING_M, small) });
-      else if (!(roll_m >= ROLL_M[0] && roll_m <= ROLL_M[1])) turn('refuse stroke', { note: doesNotFit('Roll', far, ...ROLL_M, large) });
+      if (!(backswing_m >= BACKSWING_M[0] && backswing_m <= BACKSWING_M[1]))
+        turn('refuse stroke', { note: doesNotFit('Back', back, ...BACKSWING_M, small) });
+      else if (!(roll_m >= ROLL_M[0] && roll_m <= ROLL_M[1]))
+        turn('refuse stroke', { note: doesNotFit('Roll', far, ...ROLL_M, large) });
       else {
         turn('clear note', { note: '' });
         keep('add stroke', { strokes: [...practice().strokes, { backswing_m, roll_m, stimp_ft: putt.stimp_ft }] });

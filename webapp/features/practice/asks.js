@@ -42,7 +42,8 @@ export function asks({ store, engine }) {
       const { minutes, place, at_hand, weights } = store.state.practice;
       const plan = await engine.latest('plan', { minutes, place, at_hand, weights });
       // A session that has begun keeps the plan it began with
-      if (plan && !store.state.practice.run) store.change('plan', { practice: { ...store.state.practice, blocks: plan.blocks } });
+      if (plan && !store.state.practice.run)
+        store.change('plan', { practice: { ...store.state.practice, blocks: plan.blocks } });
       return undefined;
     });
   const askTempo = () =>
@@ -64,40 +65,71 @@ export function asks({ store, engine }) {
         const { matching_gap_m } = await engine.ask('gate', { ...matching, gap_m: 0.06 });
         return { gate: await engine.ask('gate', { ...matching, gap_m: practice.gap_m ?? matching_gap_m }) };
       });
-    if (picture === 'ball_line') void ask('ball line', async () => ({ line: await engine.ask('ball_line', { ...putt, player }) }));
-    if (picture === 'eyes') void ask('eyes', async () => ({ eyes: await engine.ask('eyes', { left_m: practice.eyes_m, distance_m }) }));
+    if (picture === 'ball_line')
+      void ask('ball line', async () => ({ line: await engine.ask('ball_line', { ...putt, player }) }));
+    if (picture === 'eyes')
+      void ask('eyes', async () => ({ eyes: await engine.ask('eyes', { left_m: practice.eyes_m, distance_m }) }));
     if (picture === 'arc' || practising.page === 'strip')
-      void ask('arc', async () => ({ arc: await engine.ask('arc', { lie_deg: practice.lie_deg, length_m: practice.length_m, above_grip_m: practice.above_grip_m }) }));
+      void ask('arc', async () => ({
+        arc: await engine.ask('arc', {
+          lie_deg: practice.lie_deg,
+          length_m: practice.length_m,
+          above_grip_m: practice.above_grip_m,
+        }),
+      }));
   }
 
   const askLength = () =>
     ask('length', async () => {
       const { practice, read } = store.state;
       if (!read) return { note: 'Read a putt first: its launch speed is what the length is for.' };
-      return { length: await engine.ask('stroke_length', { strokes: practice.strokes, launch_mps: read.value.launch_mps }), note: '' };
+      return {
+        length: await engine.ask('stroke_length', { strokes: practice.strokes, launch_mps: read.value.launch_mps }),
+        note: '',
+      };
     });
 
   /** @param {State['practice']['weights']} weights */
   function weigh(weights) {
     const { practice } = store.state;
-    if (JSON.stringify(weights) !== JSON.stringify(practice.weights)) store.change('weigh skills', { practice: { ...practice, weights } });
+    if (JSON.stringify(weights) !== JSON.stringify(practice.weights))
+      store.change('weigh skills', { practice: { ...practice, weights } });
   }
 
   store.subscribe((state, before) => {
     const { practice: p, practising: now } = state;
     const { practice: was, practising: then } = before;
-    const opened = state.screen === 'practice' && (before.screen !== 'practice' || (state.engine.kind === 'ready' && before.engine.kind !== 'ready'));
+    const opened =
+      state.screen === 'practice' &&
+      (before.screen !== 'practice' || (state.engine.kind === 'ready' && before.engine.kind !== 'ready'));
     if (opened) {
       if (!now.drills.length) void askDrills();
       if (!p.blocks.length) void askPlan();
       if (!now.tempo) void askTempo();
     }
     if (state.findings && state.findings !== before.findings) weigh(weighed(state.findings.value.costs));
-    if ((was.run && !p.run) || p.weights !== was.weights || p.minutes !== was.minutes || p.place !== was.place || p.at_hand !== was.at_hand) void askPlan();
+    if (
+      (was.run && !p.run) ||
+      p.weights !== was.weights ||
+      p.minutes !== was.minutes ||
+      p.place !== was.place ||
+      p.at_hand !== was.at_hand
+    )
+      void askPlan();
     if (SCHEDULE.some((name) => p.tempo[name] !== was.tempo[name])) void askTempo();
-    const figures = now.drill !== then.drill || p.run?.block !== was.run?.block || now.page !== then.page || now.drills !== then.drills || BODY.some((name) => p[name] !== was[name]);
+    const figures =
+      now.drill !== then.drill ||
+      p.run?.block !== was.run?.block ||
+      now.page !== then.page ||
+      now.drills !== then.drills ||
+      BODY.some((name) => p[name] !== was[name]);
     if (figures && (now.page === 'drill' || now.page === 'strip' || now.page === 'run')) askFigures(state);
-    if (now.page === 'length' && p.strokes.length > 2 && (then.page !== 'length' || p.strokes !== was.strokes || state.read !== before.read)) void askLength();
+    if (
+      now.page === 'length' &&
+      p.strokes.length > 2 &&
+      (then.page !== 'length' || p.strokes !== was.strokes || state.read !== before.read)
+    )
+      void askLength();
   });
   return { askDrills, askPlan, askTempo };
 }

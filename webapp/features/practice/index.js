@@ -13,7 +13,9 @@ const OVER_MS = [120, 80, 120];
 /** @param {App} app @returns {Feature} */
 export function practice(app) {
   const { store } = app;
-  const sound = createSound((state) => store.change(`sound ${state}`, { practising: { ...store.state.practising, sound: state } }));
+  const sound = createSound((state) =>
+    store.change(`sound ${state}`, { practising: { ...store.state.practising, sound: state } }),
+  );
   const act = actions(app, sound);
   const { askDrills, askPlan, askTempo } = asks(app);
   const stayAwake = createWake();
@@ -45,7 +47,10 @@ export function practice(app) {
     }
     if (practising.sound === 'playing' && before.practising.sound !== 'playing') follow();
     // What is heard belongs to what is shown
-    const elsewhere = screen !== before.screen || practising.page !== before.practising.page || practice.run?.block !== before.practice.run?.block;
+    const elsewhere =
+      screen !== before.screen ||
+      practising.page !== before.practising.page ||
+      practice.run?.block !== before.practice.run?.block;
     if (elsewhere || practising.tempo !== before.practising.tempo) sound.stop();
   });
 
@@ -54,7 +59,8 @@ export function practice(app) {
   addEventListener('keydown', (event) => {
     const { screen, practising, sheet } = store.state;
     const typing = event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey;
-    if (screen === 'practice' && practising.page === 'run' && !sheet && !typing && !event.repeat) KEYS[event.key.toLowerCase()]?.();
+    if (screen === 'practice' && practising.page === 'run' && !sheet && !typing && !event.repeat)
+      KEYS[event.key.toLowerCase()]?.();
   });
 
   let seen = '';

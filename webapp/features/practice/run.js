@@ -39,14 +39,28 @@ export function runActions(store) {
   function finish(action) {
     const { run, blocks } = practice();
     if (!run) return;
-    const { place, unkept, practising: { drills } } = store.state;
+    const {
+      place,
+      unkept,
+      practising: { drills },
+    } = store.state;
     const { session, block, spent_s, good, bad } = run;
     const { drill } = blocks[block];
     const now = new Date().toISOString();
     /** @type {DrillEntry} */
     const done = {
-      kind: 'drill', id: crypto.randomUUID(), at: now, changed: now, place, text: '',
-      session, drill, name: drills.find(({ id }) => id === drill)?.name ?? drill, spent_s: Math.round(spent_s), good, bad,
+      kind: 'drill',
+      id: crypto.randomUUID(),
+      at: now,
+      changed: now,
+      place,
+      text: '',
+      session,
+      drill,
+      name: drills.find(({ id }) => id === drill)?.name ?? drill,
+      spent_s: Math.round(spent_s),
+      good,
+      bad,
     };
     const over = block + 1 === blocks.length;
     store.change(action, { unkept: [...unkept, done], practice: { ...practice(), run: over ? null : at(run, block + 1) } });

@@ -1,19 +1,35 @@
 /** @import {Drill, Settings, Thing} from '../../types.js' */
 
 /** @type {Record<Thing, string>} */
-export const THINGS = { level_floor: 'level floor', mirror: 'mirror', laser: 'laser', ball: 'ball', balls: 'two more balls', hole: 'hole or glass', string: 'string', chalk: 'chalk' };
+export const THINGS = {
+  level_floor: 'level floor',
+  mirror: 'mirror',
+  laser: 'laser',
+  ball: 'ball',
+  balls: 'two more balls',
+  hole: 'hole or glass',
+  string: 'string',
+  chalk: 'chalk',
+};
 
 /** @type {Record<Drill['skill'], string>} */
 export const SKILLS = { alignment: 'Alignment', start_line: 'Start line', pace: 'Pace', reading: 'Reading', tempo: 'Tempo' };
 
 /** Why a stroke was not used. @type {Record<string, string>} */
-export const REASONS = { gap: 'samples are missing', cut_off: 'cut off', unlike: 'not like a stroke', wrong_count: 'not three taps' };
+export const REASONS = {
+  gap: 'samples are missing',
+  cut_off: 'cut off',
+  unlike: 'not like a stroke',
+  wrong_count: 'not three taps',
+};
 
 /** What is to the left and to the right of one who looks down with the feet at the far side. @param {Settings} settings */
 export const sides = ({ handed }) => (handed === 'right' ? ['Back', 'Through'] : ['Through', 'Back']);
 
 /** The engine's words with a person's names for its fields. @param {string} message */
 export const unitless = (message) => {
-  const words = message.replace(/^taps_s has.*|^taps_s is a list of.*/, 'Three taps a stroke are needed: start, top, impact').replace(/^(rates|angles) is a list of.*/, 'Swing for a few seconds longer');
+  const words = message
+    .replace(/^taps_s has.*|^taps_s is a list of.*/, 'Three taps a stroke are needed: start, top, impact')
+    .replace(/^(rates|angles) is a list of.*/, 'Swing for a few seconds longer');
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 };

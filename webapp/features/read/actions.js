@@ -8,14 +8,23 @@ import { withValue } from './inputs.js';
 
 /** @type {Record<string, string>} */
 const NAMES = {
-  distance_m: 'Distance', slope_percent: 'Slope', fall_deg: 'Falls', stimp_ft: 'Stimp', past_m: 'Past', at_m: 'From the ball',
-  start_line_sd_deg: 'Start line spread', pace_sd_fraction: 'Pace spread', slope_sd_percent: 'Slope spread',
+  distance_m: 'Distance',
+  slope_percent: 'Slope',
+  fall_deg: 'Falls',
+  stimp_ft: 'Stimp',
+  past_m: 'Past',
+  at_m: 'From the ball',
+  start_line_sd_deg: 'Start line spread',
+  pace_sd_fraction: 'Pace spread',
+  slope_sd_percent: 'Slope spread',
 };
 
 /** The engine's refusal in the player's unit, where it tells a range. @param {string} part @param {string} text @param {string} message @param {Settings} settings */
 function refusalWords(part, text, message, settings) {
   const range = /from (-?[\d.]+) to (?:the hole at )?(-?[\d.]+)/.exec(message);
-  return range ? doesNotFit(NAMES[part], text, Number(range[1]), Number(range[2]), unitOf(part, settings)) : `${NAMES[part]}: ${message}`;
+  return range
+    ? doesNotFit(NAMES[part], text, Number(range[1]), Number(range[2]), unitOf(part, settings))
+    : `${NAMES[part]}: ${message}`;
 }
 
 /** @param {App} app */
@@ -27,7 +36,9 @@ export function actions({ store, engine }) {
   /** A slope that was felt has its own spread; another slope in its place has not. @param {Putt} putt */
   function unfelt(putt) {
     const { felt, player } = store.state;
-    return felt && putt.slope_percent !== held().slope_percent ? { felt: null, player: { ...player, slope_sd_percent: 0 } } : {};
+    return felt && putt.slope_percent !== held().slope_percent
+      ? { felt: null, player: { ...player, slope_sd_percent: 0 } }
+      : {};
   }
 
   /**
@@ -54,7 +65,12 @@ export function actions({ store, engine }) {
 
   /** @param {string} field @param {string} text @param {(value: number) => Putt} put the value into the putt in hand */
   const enterPutt = (field, text, put) =>
-    enter(field, text, (value) => engine.ask('read', put(value)), (value) => setPutt(`enter ${field}`, put(value)));
+    enter(
+      field,
+      text,
+      (value) => engine.ask('read', put(value)),
+      (value) => setPutt(`enter ${field}`, put(value)),
+    );
 
   return {
     /** @param {InputField} active */
@@ -62,19 +78,28 @@ export function actions({ store, engine }) {
     /** @param {InputField} field @param {number} value in SI */
     setField: (field, value) => setPutt(`drag ${field}`, withValue(held(), store.state.station, field, value)),
     /** @param {InputField} field @param {string} text */
-    enterField: (field, text) =>
-      enterPutt(field, text, (value) => withValue(held(), store.state.station, field, value)),
+    enterField: (field, text) => enterPutt(field, text, (value) => withValue(held(), store.state.station, field, value)),
     /** @param {number} index @param {keyof Station} part @param {string} text */
     enterStation: (index, part, text) =>
-      enterPutt(`${index}.${part}`, text, (value) => withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s)))),
+      enterPutt(`${index}.${part}`, text, (value) =>
+        withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s))),
+      ),
     addStation: () =>
-      store.change('add station', { putt: withStations((list) => halved(list, held().distance_m)), station: store.state.putt.stations ? store.state.station + 1 : 1, problem: null }),
+      store.change('add station', {
+        putt: withStations((list) => halved(list, held().distance_m)),
+        station: store.state.putt.stations ? store.state.station + 1 : 1,
+        problem: null,
+      }),
     /** @param {number} index */
     removeStation(index) {
       const list = (held().stations ?? []).filter((_, i) => i !== index);
       const { stations: _, ...rest } = held();
       const { at_m: __, ...only } = list[0];
-      store.change('remove station', { putt: list.length > 1 ? { ...rest, stations: list } : { ...rest, ...only }, station: 0, problem: null });
+      store.change('remove station', {
+        putt: list.length > 1 ? { ...rest, stations: list } : { ...rest, ...only },
+        station: 0,
+        problem: null,
+      });
     },
     /** @param {number} station */
     holdStation: (station) => store.change('hold station', { station, problem: null }),

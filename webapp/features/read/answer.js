@@ -15,7 +15,8 @@ function said(read, settings) {
 
 /** @param {State} state */
 export function answer({ read, refusal, settings }) {
-  if (refusal) return html`<section class="answer" aria-live="polite"><h1 class="refused">No such putt</h1><p class="shape">${refusal.value}</p></section>`;
+  if (refusal)
+    return html`<section class="answer" aria-live="polite"><h1 class="refused">No such putt</h1><p class="shape">${refusal.value}</p></section>`;
   const pace = distanceUnit(settings);
   const { number, unit, side, length, shape } = read ? said(read.value, settings) : NOT_YET;
   return html`<section class="answer" aria-live="polite">

@@ -10,7 +10,8 @@ export function keepAnswered({ store, engine }) {
   /** @param {unknown} error */
   function failed(error, /** @type {Putt} */ putt) {
     const { code, message } = /** @type {{code?: string, message: string}} */ (error);
-    if (code === 'runs_away' && putt === store.state.putt) store.change('no such putt', { refusal: { putt, value: message }, read: null, window: null, costs: null });
+    if (code === 'runs_away' && putt === store.state.putt)
+      store.change('no such putt', { refusal: { putt, value: message }, read: null, window: null, costs: null });
     else if (code === 'no_window') store.change('no window', { window: null, closed: { putt, value: message } });
     else if (code !== 'runs_away') console.warn('No read.', message);
   }

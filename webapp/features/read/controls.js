@@ -8,8 +8,7 @@ import { html, svg } from 'lit-html';
 import { fallWords, inUnit, number, unitOf } from '../../format.js';
 import { dial } from '../../parts/dial.js';
 import { ruler } from '../../parts/ruler.js';
-import { INPUTS, inputOf, inWords, valueOf } from './inputs.js';
-
+import { INPUTS, inputOf, inWords, inputValue } from './inputs.js';
 
 const HINTS = {
   distance_m: 'Ball to hole',
@@ -20,11 +19,12 @@ const HINTS = {
 };
 
 /** @param {number} deg */
-const arrow = (deg) => svg`<svg class="cell-arrow" width="22" height="22" viewBox="0 0 22 22" aria-hidden="true"><path transform="rotate(${deg} 11 11)" d="M11 21V8M11 1L6 9H16Z"></path></svg>`;
+const arrow = (deg) =>
+  svg`<svg class="cell-arrow" width="22" height="22" viewBox="0 0 22 22" aria-hidden="true"><path transform="rotate(${deg} 11 11)" d="M11 21V8M11 1L6 9H16Z"></path></svg>`;
 
 /** @param {State} state @param {ReadActions} act @param {Input} input */
 function cell({ putt, station, settings, active, problem }, act, { field, name }) {
-  const value = valueOf(putt, station, field);
+  const value = inputValue(putt, station, field);
   const unit = unitOf(field, settings);
   const shown = inUnit(value, unit);
   // Paces have no short sign: they stand for the name instead
@@ -47,7 +47,7 @@ const isMultiple = (value, of) => Math.abs(value / of - Math.round(value / of)) 
 /** @param {State} state @param {ReadActions} act */
 function instrument({ putt, station, settings, active }, act) {
   const { field, name, stops, marked } = inputOf(active);
-  const value = valueOf(putt, station, field);
+  const value = inputValue(putt, station, field);
   const unit = unitOf(field, settings);
   const words = inWords(field, value, settings);
   if (field === 'fall_deg')

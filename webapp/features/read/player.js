@@ -17,27 +17,42 @@ const SPREADS = [
 
 /** @param {Preset} preset @param {Player} player */
 const isPlayer = (preset, player) =>
-  Math.abs(player.start_line_sd_deg - preset.start_line_sd_deg) < 1e-9 && Math.abs(player.pace_sd_fraction - preset.pace_sd_fraction) < 1e-9;
+  Math.abs(player.start_line_sd_deg - preset.start_line_sd_deg) < 1e-9 &&
+  Math.abs(player.pace_sd_fraction - preset.pace_sd_fraction) < 1e-9;
 
 /** Room to either side, in words. @param {[number, number] | null} tolerance @param {number} scale @param {(low: string, high: string) => string} words */
-const room = (tolerance, scale, words) => (tolerance ? words(number(-tolerance[0] * scale, scale > 1 ? 0 : 2), number(tolerance[1] * scale, scale > 1 ? 0 : 2)) : '');
+const room = (tolerance, scale, words) =>
+  tolerance ? words(number(-tolerance[0] * scale, scale > 1 ? 0 : 2), number(tolerance[1] * scale, scale > 1 ? 0 : 2)) : '';
 
 /** @param {State} state @param {ReadActions} act */
 export function player({ player, presets, window, refusal, closed, settings, problem, felt }, act) {
   const open = refusal || closed ? undefined : window?.value;
   const body = html`
-    ${open ? html`<p class="odds"><span class="big">${percent(open.make_probability)}</span> <span class="say">drop from here</span></p>
+    ${
+      open
+        ? html`<p class="odds"><span class="big">${percent(open.make_probability)}</span> <span class="say">drop from here</span></p>
       <p>${room(open.aim_tolerance_deg, 1, (right, left) => `At this pace the start may be ${right}° right or ${left}° left of the aim.`)}
       ${room(open.pace_tolerance_fraction, 100, (short, long) => `On this aim the roll may be ${short} % short or ${long} % long.`)}</p>`
-      : html`<p>${(refusal ?? closed)?.value}</p>`}
-    <div class="choice-row" role="group" aria-label="Player">${presets.map((preset) => html`<button type="button" class="pick" aria-pressed=${isPlayer(preset, player)}
-      @click=${() => act.setPlayer({ ...player, ...spreads(preset) })}>${preset.name}</button>`)}</div>
+        : html`<p>${(refusal ?? closed)?.value}</p>`
+    }
+    <div class="choice-row" role="group" aria-label="Player">${presets.map(
+      (preset) => html`<button type="button" class="pick" aria-pressed=${isPlayer(preset, player)}
+      @click=${() => act.setPlayer({ ...player, ...spreads(preset) })}>${preset.name}</button>`,
+    )}</div>
     ${presets.length ? html`<p class="quiet">${presets[0].source}</p>` : ''}
     ${felt ? html`<p>The slope was felt as ${number(felt.felt_percent, 1)} %, and is corrected by ${signed(felt.correction_percent, 1)} %. Its spread is that of your feet.</p>` : ''}
     <div class="fields">${SPREADS.map(([field, label, hint]) => {
       const unit = unitOf(field, settings);
       const mine = problem?.field === field ? problem : null;
-      return numberField({ name: field, label, hint, unit: unit.unit, value: mine?.text ?? inUnit(player[field], unit), message: mine?.message, onText: (text) => act.enterPlayer(field, text) });
+      return numberField({
+        name: field,
+        label,
+        hint,
+        unit: unit.unit,
+        value: mine?.text ?? inUnit(player[field], unit),
+        message: mine?.message,
+        onText: (text) => act.enterPlayer(field, text),
+      });
     })}</div>`;
   return sheet({ title: 'Player', body, onClose: act.close });
 }

@@ -16,7 +16,8 @@ const SHEETS = { slopes, player, costs };
 
 /** @param {State} state @param {ReadActions} act */
 export function view(state, act) {
-  const odds = state.window && !state.refusal && !state.closed ? `Make ${percent(state.window.value.make_probability)}` : 'Make';
+  const odds =
+    state.window && !state.refusal && !state.closed ? `Make ${percent(state.window.value.make_probability)}` : 'Make';
   return html`<main class="read">
     ${answer(state)} ${stage(state)}
     <div class="deeper">

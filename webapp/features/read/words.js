@@ -2,7 +2,18 @@
  * A read as a caddie would say it.
  * @import {Read, Putt, Settings, Cost} from '../../types.js'
  */
-import { aim, aimName, aimWords, distanceUnit, fallWords, percent, sideOf, smallUnit, STRAIGHT_M, withUnit } from '../../format.js';
+import {
+  aim,
+  aimName,
+  aimWords,
+  distanceUnit,
+  fallWords,
+  percent,
+  sideOf,
+  smallUnit,
+  STRAIGHT_M,
+  withUnit,
+} from '../../format.js';
 
 /** Which way it breaks, and how far it swings out. @param {Read} read @param {Settings} settings */
 export function shapeWords({ path, apex, time_s, aim_offset_m }, settings) {
@@ -16,11 +27,14 @@ export function shapeWords({ path, apex, time_s, aim_offset_m }, settings) {
 }
 
 /** @param {Read} read @param {Settings} settings */
-export const apexWords = ({ apex }, settings) => (Math.abs(apex.y_m) < STRAIGHT_M ? '' : `apex ${withUnit(Math.abs(apex.y_m), smallUnit(settings))}`);
+export const apexWords = ({ apex }, settings) =>
+  Math.abs(apex.y_m) < STRAIGHT_M ? '' : `apex ${withUnit(Math.abs(apex.y_m), smallUnit(settings))}`;
 
 /** @param {Putt} putt */
 export const slopeWords = (putt) =>
-  putt.stations ? `${putt.stations.length} slopes along the line` : `${putt.slope_percent} percent, ${fallWords(putt.fall_deg ?? 0)}`;
+  putt.stations
+    ? `${putt.stations.length} slopes along the line`
+    : `${putt.slope_percent} percent, ${fallWords(putt.fall_deg ?? 0)}`;
 
 /** The picture in words. @param {Read | undefined} read @param {Putt} putt @param {number | undefined} chance @param {Settings} settings */
 export function pictureWords(read, putt, chance, settings) {

@@ -10,7 +10,8 @@ const LIMITS = { pace_m: [0.3, 1.5], arm_m: [0.3, 1], stimp_ft: [5, 15], past_m:
 function actions({ store }) {
   return {
     /** @param {string} name @param {string} value */
-    choose: (name, value) => store.change(`set ${name}`, { settings: { ...store.state.settings, [name]: value }, problem: null }),
+    choose: (name, value) =>
+      store.change(`set ${name}`, { settings: { ...store.state.settings, [name]: value }, problem: null }),
     /** @param {string} name @param {string} label @param {string} text */
     enter(name, label, text) {
       const { settings, putt } = store.state;

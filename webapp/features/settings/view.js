@@ -10,10 +10,44 @@ import { numberField } from '../../parts/number-field.js';
 
 /** @type {[keyof Settings & string, string, [string, string][]][]} */
 const CHOICES = [
-  ['distance', 'Distance in', [['ft', 'feet'], ['m', 'metres'], ['paces', 'paces']]],
-  ['aim', 'Aim in', [['in', 'inches'], ['cm', 'centimetres'], ['cups', 'cups'], ['balls', 'balls'], ['degrees', 'degrees'], ['arm', 'mm at arm’s length']]],
-  ['handed', 'Right- or left-handed', [['right', 'right'], ['left', 'left']]],
-  ['theme', 'Screen', [['light', 'light'], ['dark', 'dark'], ['system', 'as the phone']]],
+  [
+    'distance',
+    'Distance in',
+    [
+      ['ft', 'feet'],
+      ['m', 'metres'],
+      ['paces', 'paces'],
+    ],
+  ],
+  [
+    'aim',
+    'Aim in',
+    [
+      ['in', 'inches'],
+      ['cm', 'centimetres'],
+      ['cups', 'cups'],
+      ['balls', 'balls'],
+      ['degrees', 'degrees'],
+      ['arm', 'mm at arm’s length'],
+    ],
+  ],
+  [
+    'handed',
+    'Right- or left-handed',
+    [
+      ['right', 'right'],
+      ['left', 'left'],
+    ],
+  ],
+  [
+    'theme',
+    'Screen',
+    [
+      ['light', 'light'],
+      ['dark', 'dark'],
+      ['system', 'as the phone'],
+    ],
+  ],
 ];
 
 /** @type {['pace_m' | 'arm_m' | 'stimp_ft' | 'past_m', string, string][]} */
@@ -41,7 +75,15 @@ export function view(state, act) {
     <div class="fields">${NUMBERS.map(([name, label, hint]) => {
       const unit = unitOf(name, settings);
       const mine = problem?.field === name ? problem : null;
-      return numberField({ name, label, hint, unit: unit.unit, value: mine?.text ?? inUnit(settings[name], unit), message: mine?.message, onText: (text) => act.enter(name, label, text) });
+      return numberField({
+        name,
+        label,
+        hint,
+        unit: unit.unit,
+        value: mine?.text ?? inUnit(settings[name], unit),
+        message: mine?.message,
+        onText: (text) => act.enter(name, label, text),
+      });
     })}${EYES.map(([name, hint]) => sightedField(state, name, { ...EYE[name], hint }, (text) => act.enterEye(name, text)))}</div>
     <a class="word" href="#about">About Borrowline</a>
   </main>`;

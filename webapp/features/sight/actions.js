@@ -22,7 +22,13 @@ export function actions({ store, engine }) {
   const set = (action, patch) => store.change(action, { sighting: { ...store.state.sighting, ...patch }, problem: null });
 
   /** The answers without those that a picture got. */
-  const unseen = () => ({ ...store.state.sighting.answers, camera: undefined, marked: undefined, follow: undefined, lens: undefined });
+  const unseen = () => ({
+    ...store.state.sighting.answers,
+    camera: undefined,
+    marked: undefined,
+    follow: undefined,
+    lens: undefined,
+  });
 
   return {
     ...liveActions(store, set, unseen),
@@ -40,22 +46,34 @@ export function actions({ store, engine }) {
     enter(name, text) {
       const { sighted, putt } = store.state;
       const ofTrial = name === 'height_m' || name === 'rolled_m';
-      if (ofTrial && !text.trim()) return store.change(`empty ${name}`, { sighted: { ...sighted, [name]: null }, problem: null });
+      if (ofTrial && !text.trim())
+        return store.change(`empty ${name}`, { sighted: { ...sighted, [name]: null }, problem: null });
       enterSighted(store, name, FIELDS[name], text);
       // The ramp keeps its loss when the greens change
-      if (name === 'rolled_m' && store.state.sighted !== sighted) store.change('green of the trial', { sighted: { ...store.state.sighted, rolled_stimp_ft: putt.stimp_ft } });
+      if (name === 'rolled_m' && store.state.sighted !== sighted)
+        store.change('green of the trial', { sighted: { ...store.state.sighted, rolled_stimp_ft: putt.stimp_ft } });
     },
     /** The ramp as if it lost nothing. */
-    forgetTrial: () => store.change('forget trial', { sighted: { ...store.state.sighted, height_m: null, rolled_m: null, rolled_stimp_ft: null }, problem: null }),
+    forgetTrial: () =>
+      store.change('forget trial', {
+        sighted: { ...store.state.sighted, height_m: null, rolled_m: null, rolled_stimp_ft: null },
+        problem: null,
+      }),
 
     /** @param {File} file */
     async choosePhoto(file) {
       set('open photo', { photoProblem: '', told: 'Opening the photograph' });
       try {
         const [picture, { lens_mm, size }] = await Promise.all([openPicture(file), toldBy(file)]);
-        set('photo', { photo: { ...UNMARKED, picture, lens_mm, cropped: isCropped(picture, size), live: false, held: null }, told: '' });
+        set('photo', {
+          photo: { ...UNMARKED, picture, lens_mm, cropped: isCropped(picture, size), live: false, held: null },
+          told: '',
+        });
       } catch {
-        set('no photo', { photoProblem: `“${file.name}” is no picture that this phone can open. Another one will do, as JPEG or PNG.`, told: '' });
+        set('no photo', {
+          photoProblem: `“${file.name}” is no picture that this phone can open. Another one will do, as JPEG or PNG.`,
+          told: '',
+        });
       }
     },
     /** @param {Mark} mark @param {Share} at */
@@ -71,11 +89,27 @@ export function actions({ store, engine }) {
     /** @param {boolean} measuring */
     measure: (measuring) => set(measuring ? 'measure lens' : 'lens as it was', { measuring, photo: null, answers: unseen() }),
     keepLens() {
-      const { sighted, sighting: { photo, answers: { lens } } } = store.state;
+      const {
+        sighted,
+        sighting: {
+          photo,
+          answers: { lens },
+        },
+      } = store.state;
       if (!photo || !lens) return;
       const date = new Date().toISOString().slice(0, 10);
-      store.change('keep lens', { sighted: { ...sighted, ...(photo.live ? { live_mm: lens.lens_mm, live_date: date } : { lens_mm: lens.lens_mm, lens_date: date }) } });
-      set('lens kept', { measuring: false, photo: null, answers: unseen(), told: `The lens is kept on this phone: ${number(lens.lens_mm, 1)} mm.` });
+      store.change('keep lens', {
+        sighted: {
+          ...sighted,
+          ...(photo.live ? { live_mm: lens.lens_mm, live_date: date } : { lens_mm: lens.lens_mm, lens_date: date }),
+        },
+      });
+      set('lens kept', {
+        measuring: false,
+        photo: null,
+        answers: unseen(),
+        told: `The lens is kept on this phone: ${number(lens.lens_mm, 1)} mm.`,
+      });
     },
     async givePhoto() {
       const canvas = drawn(store.state);
@@ -97,7 +131,10 @@ export function actions({ store, engine }) {
         set('its read', { sent: { ...sent, read } });
       } catch (error) {
         const { code, message } = /** @type {{code: string, message: string}} */ (error);
-        const problem = code === 'runs_away' ? 'On this green no ball stops past the hole at this pace.' : `The link holds no putt that can be read: ${message}.`;
+        const problem =
+          code === 'runs_away'
+            ? 'On this green no ball stops past the hole at this pace.'
+            : `The link holds no putt that can be read: ${message}.`;
         set('it has none', { sent: { read: null, putt: code === 'runs_away' ? sent.putt : null, problem } });
       }
     },

@@ -19,11 +19,35 @@ const ENOUGH = 40;
 
 /** @type {Question<keyof Seen>[]} */
 const QUESTIONS = [
-  { part: 'view', name: 'view', fields: ({ putt, settings, sighted, sighting: { stand, size } }) =>
-    size.width ? { ...putt, stand, eye_height_m: sighted[`${sighted.eye}_m`], back_m: sighted.back_m, width_px: size.width, height_px: size.height, square_m: 2 * chalkStep(settings).si } : null },
+  {
+    part: 'view',
+    name: 'view',
+    fields: ({ putt, settings, sighted, sighting: { stand, size } }) =>
+      size.width
+        ? {
+            ...putt,
+            stand,
+            eye_height_m: sighted[`${sighted.eye}_m`],
+            back_m: sighted.back_m,
+            width_px: size.width,
+            height_px: size.height,
+            square_m: 2 * chalkStep(settings).si,
+          }
+        : null,
+  },
   { part: 'chalk', name: 'chalk', fields: ({ putt, settings }) => ({ ...putt, every_m: chalkStep(settings).si }) },
-  { part: 'ramp', name: 'ramp', fields: ({ read, putt, sighted: { height_m, rolled_m, rolled_stimp_ft } }) =>
-    read?.putt === putt ? { launch_mps: read.value.launch_mps, stimp_ft: rolled_stimp_ft ?? putt.stimp_ft, ...(height_m !== null && rolled_m !== null && { trial: { height_m, rolled_m } }) } : null },
+  {
+    part: 'ramp',
+    name: 'ramp',
+    fields: ({ read, putt, sighted: { height_m, rolled_m, rolled_stimp_ft } }) =>
+      read?.putt === putt
+        ? {
+            launch_mps: read.value.launch_mps,
+            stimp_ft: rolled_stimp_ft ?? putt.stimp_ft,
+            ...(height_m !== null && rolled_m !== null && { trial: { height_m, rolled_m } }),
+          }
+        : null,
+  },
   { part: 'photo', name: 'camera', fields: cameraFields },
   { part: 'photo', name: 'marked', fields: markedFields },
   { part: 'photo', name: 'follow', fields: followFields },
@@ -45,7 +69,10 @@ export function linesOnGreen({ read, window, putt }) {
     high: fits ? thinned(fits.high_line) : [],
     low: fits ? thinned(fits.low_line) : [],
     spot: /** @type {[number, number][]} */ ([[putt.distance_m, read.value.aim_offset_m]]),
-    marks: /** @type {[number, number][]} */ ([[0, 0], [putt.distance_m, 0]]),
+    marks: /** @type {[number, number][]} */ ([
+      [0, 0],
+      [putt.distance_m, 0],
+    ]),
   };
 }
 
@@ -55,8 +82,10 @@ function pictured(state, { width, height }) {
   if (!lines || !width) return null;
   const { distance_m, slope_percent, fall_deg, stations } = state.putt;
   return {
-    width_px: SHOWN_PX, height_px: (SHOWN_PX * height) / width,
-    distance_m, ...(stations ? { stations } : { slope_percent, fall_deg }),
+    width_px: SHOWN_PX,
+    height_px: (SHOWN_PX * height) / width,
+    distance_m,
+    ...(stations ? { stations } : { slope_percent, fall_deg }),
     eye_height_m: state.sighted[`${state.sighted.eye}_m`],
     points_m: Object.values(lines).flat(),
   };
@@ -67,11 +96,16 @@ const pixel = ([x, y], { width_px, height_px }) => [x * width_px, y * height_px]
 
 /** @param {State} state */
 export function cameraFields(state) {
-  const { sighted, sighting: { photo, measuring } } = state;
+  const {
+    sighted,
+    sighting: { photo, measuring },
+  } = state;
   const green = photo && pictured(state, photo.picture);
   if (measuring || !photo?.ball || !photo.hole || !green) return null;
   return {
-    ...green, ball_px: pixel(photo.ball, green), hole_px: pixel(photo.hole, green),
+    ...green,
+    ball_px: pixel(photo.ball, green),
+    hole_px: pixel(photo.hole, green),
     fov_deg: fieldOfView(photo.lens_mm ?? (photo.live ? sighted.live_mm : sighted.lens_mm), photo.picture),
     ...(photo.held ? { held: photo.held } : { roll_deg: sighted.roll_deg }),
   };
@@ -79,11 +113,15 @@ export function cameraFields(state) {
 
 /** The same as long as the marks are: how far the line may be off is worked out once, not with every turn. @param {State} state */
 function markedFields(state) {
-  const { sighted, sighting: { live } } = state;
+  const {
+    sighted,
+    sighting: { live },
+  } = state;
   const green = live && pictured(state, live);
   if (!live?.ball || !live.hole || !green) return null;
   return {
-    ...green, fov_deg: fieldOfView(sighted.live_mm, live),
+    ...green,
+    fov_deg: fieldOfView(sighted.live_mm, live),
     ball: { at_px: pixel(live.ball.at, green), held: live.ball.held },
     hole: { at_px: pixel(live.hole.at, green), held: live.hole.held },
   };
@@ -111,7 +149,13 @@ export function keepSeen({ store, engine }) {
   /** @param {keyof Seen} name @param {Partial<Seen>} answers @param {Sighting['refusals']} refusals */
   const land = (name, answers, refusals) => {
     const { sighting } = store.state;
-    store.change(`answer ${name}`, { sighting: { ...sighting, answers: { ...sighting.answers, ...answers }, refusals: { ...sighting.refusals, [name]: undefined, ...refusals } } });
+    store.change(`answer ${name}`, {
+      sighting: {
+        ...sighting,
+        answers: { ...sighting.answers, ...answers },
+        refusals: { ...sighting.refusals, [name]: undefined, ...refusals },
+      },
+    });
   };
 
   /** @param {Question<keyof Seen>} question @param {State} state */

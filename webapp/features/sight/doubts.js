@@ -22,5 +22,7 @@ export function causes({ error_px, told_pitch_deg, height_sd_m, pitch_sd_deg }, 
 /** Marks and phone that cannot both be right. @param {Seen['camera' | 'marked']} told */
 export function against({ told_pitch_deg, pitch_deg, pitch_sd_deg }) {
   const steeper = (told_pitch_deg ?? pitch_deg) - pitch_deg;
-  return Math.abs(steeper) > ODD * pitch_sd_deg ? html`<p class="problem">The phone was held ${number(Math.abs(steeper), 0)}° ${steeper > 0 ? 'steeper' : 'flatter'} than the marks say: check the putt’s length, the eye’s height and the lens.</p>` : '';
+  return Math.abs(steeper) > ODD * pitch_sd_deg
+    ? html`<p class="problem">The phone was held ${number(Math.abs(steeper), 0)}° ${steeper > 0 ? 'steeper' : 'flatter'} than the marks say: check the putt’s length, the eye’s height and the lens.</p>`
+    : '';
 }

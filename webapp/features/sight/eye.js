@@ -12,13 +12,21 @@ import { noPutt } from './no-putt.js';
 import { rollBalls } from './roll.js';
 
 /** @type {[string, string][]} */
-const STANDS = [['ball', 'behind ball'], ['low', 'low side'], ['hole', 'behind hole']];
+const STANDS = [
+  ['ball', 'behind ball'],
+  ['low', 'low side'],
+  ['hole', 'behind hole'],
+];
 /** @type {[string, string][]} */
-const EYES = [['standing', 'standing'], ['crouching', 'crouching']];
+const EYES = [
+  ['standing', 'standing'],
+  ['crouching', 'crouching'],
+];
 const SMALL_PX = 7;
 
 /** @param {readonly (readonly number[])[]} points @param {number} [from] where in a point its place begins */
-const line = (points, from = 0) => `M${points.map((point) => `${point[from].toFixed(1)} ${point[from + 1].toFixed(1)}`).join('L')}`;
+const line = (points, from = 0) =>
+  `M${points.map((point) => `${point[from].toFixed(1)} ${point[from + 1].toFixed(1)}`).join('L')}`;
 
 /** One stroke, broad uphill and pointed downhill. @param {number[][]} ends */
 function stroke([[x0, y0], [x1, y1]]) {
@@ -30,9 +38,23 @@ function stroke([[x0, y0], [x1, y1]]) {
 
 /** @param {Seen['view']} seen @param {string} words */
 function drawing(seen, words) {
-  const { asked: { width_px: width, height_px: height }, chosen, high, low, time_s, hole, flag, spot, apex, horizon_px } = seen;
+  const {
+    asked: { width_px: width, height_px: height },
+    chosen,
+    high,
+    low,
+    time_s,
+    hole,
+    flag,
+    spot,
+    apex,
+    horizon_px,
+  } = seen;
   const ball = chosen[0];
-  const at = { x: hole.reduce((sum, [u]) => sum + u, 0) / hole.length, y: hole.reduce((sum, [, v]) => sum + v, 0) / hole.length };
+  const at = {
+    x: hole.reduce((sum, [u]) => sum + u, 0) / hole.length,
+    y: hole.reduce((sum, [, v]) => sum + v, 0) / hole.length,
+  };
   const wide = Math.max(...hole.map(([u]) => u)) - at.x;
   return html`<svg class="picture seen" role="img" aria-label=${words} width=${width} height=${height} viewBox="0 0 ${width} ${height}">
     <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch-line" d="M0 2.5H5"></path></pattern></defs>
@@ -40,8 +62,12 @@ function drawing(seen, words) {
     <path class="ground" d="${line(seen.turf)}Z"></path>
     <path class="turf" d=${seen.grid.map((each) => line(each)).join('')}></path>
     <path class="hachures" d=${seen.falls.map(stroke).join('')}></path>
-    ${high && low ? svg`<path class="band" d="${line(high, 1)}${line(low.toReversed(), 1).replace('M', 'L')}Z"></path>
-      <path class="high" d=${line(high, 1)}></path><path class="low" d=${line(low, 1)}></path>` : nothing}
+    ${
+      high && low
+        ? svg`<path class="band" d="${line(high, 1)}${line(low.toReversed(), 1).replace('M', 'L')}Z"></path>
+      <path class="high" d=${line(high, 1)}></path><path class="low" d=${line(low, 1)}></path>`
+        : nothing
+    }
     <path class="hole" d="${line(hole)}Z"></path>
     ${wide < SMALL_PX ? svg`<circle class="ring" cx=${at.x} cy=${at.y} r=${SMALL_PX + 4}></circle>` : nothing}
     ${spot ? svg`<path class="start-line" d="M${ball[1]} ${ball[2]}L${spot[0]} ${spot[1]}"></path>` : nothing}
@@ -64,14 +90,29 @@ function kept(seen, { settings, window }) {
   if (last?.seen !== seen) {
     const from = STANDS.find(([stand]) => stand === seen.asked.stand)?.[1];
     const odds = window ? ` Make ${percent(window.value.make_probability)}.` : '';
-    last = { seen, shown: drawing(seen, `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}.${odds}`) };
+    last = {
+      seen,
+      shown: drawing(
+        seen,
+        `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}.${odds}`,
+      ),
+    };
   }
   return last.shown;
 }
 
 /** @param {State} state @param {SightActions} act */
 export function eye(state, act) {
-  const { sighting: { stand, sound, answers: { view: seen }, refusals }, sighted, settings } = state;
+  const {
+    sighting: {
+      stand,
+      sound,
+      answers: { view: seen },
+      refusals,
+    },
+    sighted,
+    settings,
+  } = state;
   const roll = (/** @type {Event} */ event) => {
     const root = /** @type {Element} */ (event.currentTarget).closest('.eye-stage');
     if (root && seen) void rollBalls(root, seen, sound);
@@ -83,6 +124,15 @@ export function eye(state, act) {
     ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}
     ${choice({ label: 'Seen from', name: 'stand', value: stand, options: STANDS, onValue: (value) => act.standAt(/** @type {any} */ (value)) })}
     ${choice({ label: 'Eye', name: 'eye', value: sighted.eye, options: EYES, onValue: (value) => act.hold(/** @type {any} */ (value)) })}
-    ${choice({ label: 'Sound of the roll', name: 'sound', value: sound ? 'on' : 'off', options: [['on', 'on'], ['off', 'off']], onValue: (value) => act.hear(value === 'on') })}
+    ${choice({
+      label: 'Sound of the roll',
+      name: 'sound',
+      value: sound ? 'on' : 'off',
+      options: [
+        ['on', 'on'],
+        ['off', 'off'],
+      ],
+      onValue: (value) => act.hear(value === 'on'),
+    })}
     <a class="word" href="#settings">Eye ${withUnit(sighted[`${sighted.eye}_m`], small(settings))} high, ${withUnit(sighted.back_m, measured(settings))} back</a>`;
 }

@@ -7,4 +7,13 @@ import { choice } from '../../parts/choice.js';
 
 /** @param {State} state @param {SightActions} act */
 export const cameraHeld = ({ sighted }, act) =>
-  choice({ label: 'Camera held', name: 'eye', value: sighted.eye, options: [['standing', 'standing'], ['crouching', 'crouching']], onValue: (value) => act.hold(/** @type {any} */ (value)) });
+  choice({
+    label: 'Camera held',
+    name: 'eye',
+    value: sighted.eye,
+    options: [
+      ['standing', 'standing'],
+      ['crouching', 'crouching'],
+    ],
+    onValue: (value) => act.hold(/** @type {any} */ (value)),
+  });

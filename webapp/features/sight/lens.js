@@ -22,13 +22,21 @@ export const howToMeasure = (act) => html`<h2>Measure the lens</h2>
 
 /** @param {State} state @param {Photo} held @param {SightActions} act */
 export function measured(state, held, act) {
-  const { sighting: { answers: { lens }, refusals } } = state;
+  const {
+    sighting: {
+      answers: { lens },
+      refusals,
+    },
+  } = state;
   const done = held.end && held.other;
   return html`<div class="fields two">${entry(state, act, 'thing_m')}${entry(state, act, 'away_m')}</div>
     ${done && refusals.lens ? html`<p class="problem" role="alert">${refusals.lens}.</p>` : ''}
-    ${done && lens && !refusals.lens
-      ? html`<p class="say">${number(lens.lens_mm, 1)} mm: ${number(lens.fov_deg, 1)}° from top to bottom</p>
+    ${
+      done && lens && !refusals.lens
+        ? html`<p class="say">${number(lens.lens_mm, 1)} mm: ${number(lens.fov_deg, 1)}° from top to bottom</p>
         <p class="quiet">A touch 1 mm off makes it ${number(lens.error_deg, 1)}° wrong. ${held.live ? 'This is the lens of the moving picture.' : 'This is the lens of photographs that do not tell theirs.'}</p>
-        <button type="button" class="sight-go" @click=${act.keepLens}>Keep this lens</button>` : ''}
+        <button type="button" class="sight-go" @click=${act.keepLens}>Keep this lens</button>`
+        : ''
+    }
     <div class="does">${held.end ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${() => act.measure(false)}>Leave the lens as it is</button></div>`;
 }

@@ -38,7 +38,11 @@ export function liveActions(store, set, unseen) {
       });
       try {
         const stream = await openCamera(closeLive);
-        set('camera open', { live: { stream, width: 0, height: 0, held: first, ball: null, hole: null }, photo: null, answers: unseen() });
+        set('camera open', {
+          live: { stream, width: 0, height: 0, held: first, ball: null, hole: null },
+          photo: null,
+          answers: unseen(),
+        });
       } catch (error) {
         unwatch();
         set('no camera', { photoProblem: /** @type {Error} */ (error).message });
@@ -57,14 +61,28 @@ export function liveActions(store, set, unseen) {
     liveAgain: () => change('mark again', { ball: null, hole: null }),
     /** What is seen now as a photograph, with the marks where they are now. @param {HTMLVideoElement} video */
     takeLive(video) {
-      const { live, measuring, answers: { follow } } = store.state.sighting;
+      const {
+        live,
+        measuring,
+        answers: { follow },
+      } = store.state.sighting;
       if (!live?.width || video.readyState < video.HAVE_CURRENT_DATA || !video.videoWidth) return;
       const picture = frameOf(video);
       const marks = live.hole && !measuring ? (placed(store.state, follow, 1)?.marks ?? []) : [];
       const [ball, hole] = marks.map(([x, y]) => /** @type {Share} */ ([x, y * (live.width / live.height)]));
       const inside = ball && hole && [...ball, ...hole].every((share) => share >= 0 && share <= 1);
       closeLive();
-      set('take picture', { photo: { ...UNMARKED, picture, lens_mm: null, cropped: false, live: true, held: live.held, ...(inside ? { ball, hole } : {}) } });
+      set('take picture', {
+        photo: {
+          ...UNMARKED,
+          picture,
+          lens_mm: null,
+          cropped: false,
+          live: true,
+          held: live.held,
+          ...(inside ? { ball, hole } : {}),
+        },
+      });
     },
     closeLive,
   };

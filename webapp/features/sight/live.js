@@ -20,7 +20,13 @@ function words({ width, held, ball, hole }, measuring) {
 
 /** @param {State} state @param {Live} live @param {SightActions} act */
 export function moving(state, live, act) {
-  const { sighting: { answers: { marked }, refusals, measuring } } = state;
+  const {
+    sighting: {
+      answers: { marked },
+      refusals,
+      measuring,
+    },
+  } = state;
   const sized = (/** @type {Event} */ event) => {
     const { videoWidth, videoHeight } = /** @type {HTMLVideoElement} */ (event.target);
     if (videoWidth && (videoWidth !== live.width || videoHeight !== live.height)) act.sizeLive(videoWidth, videoHeight);

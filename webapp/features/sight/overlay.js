@@ -15,7 +15,10 @@ const THIN = 1 / 260;
 
 /** @param {CanvasRenderingContext2D} pen @param {Pixel[]} points @param {number} width @param {string} colour @param {number[]} [dash] */
 function trace(pen, points, width, colour, dash = []) {
-  for (const [ink, broad, pattern] of /** @type {[string, number, number[]][]} */ ([[CASING, width * 1.9, []], [colour, width, dash]])) {
+  for (const [ink, broad, pattern] of /** @type {[string, number, number[]][]} */ ([
+    [CASING, width * 1.9, []],
+    [colour, width, dash],
+  ])) {
     pen.beginPath();
     for (const [u, v] of points) pen.lineTo(u, v);
     pen.strokeStyle = ink;
@@ -34,8 +37,17 @@ export function placed(state, answer, width) {
   const scale = width / answer.asked.width_px;
   let from = 0;
   /** @param {unknown[]} line @returns {Pixel[]} */
-  const next = (line) => answer.points_px.slice(from, (from += line.length)).flatMap((pixel) => (pixel ? [/** @type {Pixel} */ ([pixel[0] * scale, pixel[1] * scale])] : []));
-  return { chosen: next(lines.chosen), high: next(lines.high), low: next(lines.low), spot: next(lines.spot)[0], marks: next(lines.marks) };
+  const next = (line) =>
+    answer.points_px
+      .slice(from, (from += line.length))
+      .flatMap((pixel) => (pixel ? [/** @type {Pixel} */ ([pixel[0] * scale, pixel[1] * scale])] : []));
+  return {
+    chosen: next(lines.chosen),
+    high: next(lines.high),
+    low: next(lines.low),
+    spot: next(lines.spot)[0],
+    marks: next(lines.marks),
+  };
 }
 
 /** @param {CanvasRenderingContext2D} pen @param {NonNullable<ReturnType<typeof placed>>} lines @param {number} off how far they may be off */
@@ -55,8 +67,24 @@ function inked(pen, { chosen, high, low, spot, marks }, off) {
   trace(pen, chosen, thin * 1.5, LINE);
   if (!spot) return;
   const [u, v] = spot;
-  trace(pen, [[u - thin * 4, v], [u + thin * 4, v]], thin * 1.4, AIM);
-  trace(pen, [[u, v - thin * 4], [u, v + thin * 4]], thin * 1.4, AIM);
+  trace(
+    pen,
+    [
+      [u - thin * 4, v],
+      [u + thin * 4, v],
+    ],
+    thin * 1.4,
+    AIM,
+  );
+  trace(
+    pen,
+    [
+      [u, v - thin * 4],
+      [u, v + thin * 4],
+    ],
+    thin * 1.4,
+    AIM,
+  );
   pen.beginPath();
   pen.arc(u, v, off, 0, 2 * Math.PI);
   pen.strokeStyle = AIM;
@@ -73,8 +101,16 @@ export function draw(canvas, state) {
   if (photo) pen.drawImage(photo.picture, 0, 0);
   else pen.clearRect(0, 0, canvas.width, canvas.height);
   const [width, height] = [canvas.width, canvas.height];
-  if (measuring && photo?.end && photo.other) trace(pen, [photo.end, photo.other].map(([x, y]) => [x * width, y * height]), width * THIN, LINE);
-  const marked = photo ? !measuring && photo.ball && photo.hole && !refusals.camera : live?.ball && live.hole && !refusals.follow;
+  if (measuring && photo?.end && photo.other)
+    trace(
+      pen,
+      [photo.end, photo.other].map(([x, y]) => [x * width, y * height]),
+      width * THIN,
+      LINE,
+    );
+  const marked = photo
+    ? !measuring && photo.ball && photo.hole && !refusals.camera
+    : live?.ball && live.hole && !refusals.follow;
   const lines = marked ? placed(state, photo ? answers.camera : answers.follow, width) : null;
   const told = photo ? answers.camera : answers.marked;
   if (lines) inked(pen, lines, told ? ((told.error_px ?? 0) * width) / told.asked.width_px : 0);

@@ -18,20 +18,28 @@ const STEP = 1 / 390;
 const KEYS = { ArrowLeft: [-STEP, 0], ArrowRight: [STEP, 0], ArrowUp: [0, -STEP], ArrowDown: [0, STEP] };
 
 /** @param {string} words @param {SightActions} act */
-const chooser = (words, act) => html`<label class="sight-go"><input type="file" accept="image/*" class="hidden-input" @change=${(/** @type {Event} */ event) => {
-  const input = /** @type {HTMLInputElement} */ (event.target);
-  const [file] = input.files ?? [];
-  if (file) void act.choosePhoto(file);
-  input.value = '';
-}}>${words}</label>`;
+const chooser = (words, act) =>
+  html`<label class="sight-go"><input type="file" accept="image/*" class="hidden-input" @change=${(
+    /** @type {Event} */ event,
+  ) => {
+    const input = /** @type {HTMLInputElement} */ (event.target);
+    const [file] = input.files ?? [];
+    if (file) void act.choosePhoto(file);
+    input.value = '';
+  }}>${words}</label>`;
 
 /** @param {State} state @param {SightActions} act */
 export function photo(state, act) {
-  const { sighting: { photo: held, live, measuring, photoProblem } } = state;
+  const {
+    sighting: { photo: held, live, measuring, photoProblem },
+  } = state;
   const problem = photoProblem ? html`<p class="problem" role="alert">${photoProblem}</p>` : '';
   if (live) return moving(state, live, act);
-  const cropped = held?.cropped ? html`<p class="problem" role="alert">This picture was cropped: the line can be off. Take it anew or choose the original.</p>` : '';
-  if (held) return html`${problem}${cropped}${board(state, held, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
+  const cropped = held?.cropped
+    ? html`<p class="problem" role="alert">This picture was cropped: the line can be off. Take it anew or choose the original.</p>`
+    : '';
+  if (held)
+    return html`${problem}${cropped}${board(state, held, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
   return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture, and not cropped. It stays on this phone.</p>`}
     <button type="button" class="sight-go" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
     ${measuring ? '' : lenses(state, act)}`;
@@ -47,7 +55,14 @@ const MARKS = {
 
 /** The photograph, with its marks on it. @param {State} state @param {Photo} held @param {SightActions} act */
 function board(state, held, act) {
-  const { settings, sighting: { measuring, answers: { camera }, refusals } } = state;
+  const {
+    settings,
+    sighting: {
+      measuring,
+      answers: { camera },
+      refusals,
+    },
+  } = state;
   const { picture } = held;
   /** @type {Mark[]} */
   const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
@@ -60,7 +75,10 @@ function board(state, held, act) {
   const seen = next || measuring || refusals.camera ? undefined : camera;
   return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
     <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
-      ${marks.map((name) => { const at = held[name]; return at ? mark(name, at, act) : ''; })}</div>`;
+      ${marks.map((name) => {
+        const at = held[name];
+        return at ? mark(name, at, act) : '';
+      })}</div>`;
 }
 
 /** @param {Mark} name @param {Share} at @param {SightActions} act */
@@ -69,7 +87,8 @@ function mark(name, at, act) {
     const board = /** @type {Element} */ (/** @type {Element} */ (event.currentTarget).parentElement).getBoundingClientRect();
     grip(event, {
       start: { at, y: event.clientY },
-      move: (dx, start, moved) => act.mark(name, [start.at[0] + dx / board.width, start.at[1] + (moved.clientY - start.y) / board.height]),
+      move: (dx, start, moved) =>
+        act.mark(name, [start.at[0] + dx / board.width, start.at[1] + (moved.clientY - start.y) / board.height]),
     });
   };
   const key = (/** @type {KeyboardEvent} */ event) => {
@@ -84,11 +103,20 @@ function mark(name, at, act) {
 
 /** @param {State} state @param {Photo} held @param {SightActions} act */
 function below(state, held, act) {
-  const { sighting: { answers: { camera }, refusals }, sighted } = state;
+  const {
+    sighting: {
+      answers: { camera },
+      refusals,
+    },
+    sighted,
+  } = state;
   const done = held.ball && held.hole;
   return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.camera}.</p>` : ''}
-    ${done && camera && !refusals.camera
-      ? html`<button type="button" class="sight-go" @click=${act.givePhoto}>Save or share the picture</button>${against(camera)}${causes(camera, state.settings)}` : nothing}
+    ${
+      done && camera && !refusals.camera
+        ? html`<button type="button" class="sight-go" @click=${act.givePhoto}>Save or share the picture</button>${against(camera)}${causes(camera, state.settings)}`
+        : nothing
+    }
     <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
     ${cameraHeld(state, act)}
     <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}

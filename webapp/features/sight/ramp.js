@@ -10,7 +10,16 @@ import { noPutt } from './no-putt.js';
 
 /** @param {State} state @param {SightActions} act */
 export function ramp(state, act) {
-  const { sighting: { answers: { ramp: found }, refusals }, sighted, settings, read, putt } = state;
+  const {
+    sighting: {
+      answers: { ramp: found },
+      refusals,
+    },
+    sighted,
+    settings,
+    read,
+    putt,
+  } = state;
   const none = noPutt(state);
   if (none) return none;
   const tried = sighted.height_m !== null && sighted.rolled_m !== null;
@@ -18,7 +27,9 @@ export function ramp(state, act) {
   const unit = { ...smallUnit(settings), digits: 1 };
   const words = !tried
     ? 'For a ramp that loses nothing. Yours loses some: try it once, below.'
-    : found && !refusals.ramp ? `Your ramp keeps ${number(found.kept_fraction * 100, 0)} % of the height, tried at Stimp ${stimp}.` : '';
+    : found && !refusals.ramp
+      ? `Your ramp keeps ${number(found.kept_fraction * 100, 0)} % of the height, tried at Stimp ${stimp}.`
+      : '';
   return html`<section class="result" aria-live="polite">
       <p><span class="over">Let go at</span> <span class="big">${found && read?.putt === putt && !refusals.ramp ? inUnit(found.height_m, unit) : '–'}<small> ${unit.unit}</small></span></p>
       <p>From the ball’s place on the ramp straight down to its place at the foot. ${words}</p>

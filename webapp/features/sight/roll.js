@@ -19,7 +19,12 @@ const BALLS = [
   ['High and soft', ({ high }) => high, ({ high }) => end(high), true],
   ['Chosen', ({ chosen }) => chosen, ({ time_s }) => time_s, true],
   ['Low and firm', ({ low }) => low, ({ low }) => end(low), true],
-  ['Chosen, missed', ({ chosen, time_s }) => (end(chosen) - time_s > DROP_S ? chosen : null), ({ chosen }) => end(chosen), false],
+  [
+    'Chosen, missed',
+    ({ chosen, time_s }) => (end(chosen) - time_s > DROP_S ? chosen : null),
+    ({ chosen }) => end(chosen),
+    false,
+  ],
 ];
 
 /** What rolls now. @type {{seen: Seen['view'], place: () => void, stop: () => void} | null} */
@@ -72,11 +77,16 @@ export async function rollBalls(root, seen, aloud) {
     };
     const { time_s, chosen } = mine.seen;
     const sound = () => aloud && goesOn() && (drops ? heard.drop() : heard.past(end(chosen) - time_s));
-    await once((t) => {
-      now_s = t;
-      if (goesOn()) mine.place();
-      return goesOn();
-    }, until_s, drops ? until_s : time_s, sound);
+    await once(
+      (t) => {
+        now_s = t;
+        if (goesOn()) mine.place();
+        return goesOn();
+      },
+      until_s,
+      drops ? until_s : time_s,
+      sound,
+    );
   }
   if (!over) mine.stop();
 }

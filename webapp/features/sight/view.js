@@ -12,7 +12,13 @@ import { send } from './send.js';
 
 const PARTS = { view: eye, photo, chalk, ramp, send };
 /** @type {[Sighting['part'], string][]} */
-const NAMES = [['view', 'See'], ['photo', 'Photo'], ['chalk', 'Chalk'], ['ramp', 'Ramp'], ['send', 'Send']];
+const NAMES = [
+  ['view', 'See'],
+  ['photo', 'Photo'],
+  ['chalk', 'Chalk'],
+  ['ramp', 'Ramp'],
+  ['send', 'Send'],
+];
 
 /** @param {State} state @param {SightActions} act */
 export function view(state, act) {

@@ -37,10 +37,21 @@ export function frame(size, distance_m, offset_m, lowSidePx, points) {
 }
 
 /** Magnified: the hole at a point of the screen. @param {number} scale @param {number} distance_m @param {number} cx @param {number} cy @returns {Frame} */
-export const frameAtHole = (scale, distance_m, cx, cy) => ({ scale, px: (x, y) => [cx - y * scale, cy - (x - distance_m) * scale] });
+export const frameAtHole = (scale, distance_m, cx, cy) => ({
+  scale,
+  px: (x, y) => [cx - y * scale, cy - (x - distance_m) * scale],
+});
 
 /** @param {Frame} frame @param {readonly PathPoint[]} path */
-export const line = (frame, path) => `M${path.map(([, x, y]) => frame.px(x, y).map((v) => v.toFixed(1)).join(' ')).join('L')}`;
+export const line = (frame, path) =>
+  `M${path
+    .map(([, x, y]) =>
+      frame
+        .px(x, y)
+        .map((v) => v.toFixed(1))
+        .join(' '),
+    )
+    .join('L')}`;
 
 /** @param {readonly PathPoint[]} path @param {number} x_m @returns {PathPoint} the path's first point at or beyond x */
 export const pointBeyond = (path, x_m) => path.find(([, x]) => x >= x_m) ?? path[path.length - 1];

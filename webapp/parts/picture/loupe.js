@@ -25,7 +25,8 @@ export function place(size, side, distance_m, view) {
   if (view.scale * HOLE_M >= NEEDED_BELOW_PX) return null;
   const radius = radiusIn(size);
   const [holeX] = view.px(distance_m, 0);
-  const cx = side > 0 ? Math.min(size.width - radius - RIM_PX, holeX + 3 * radius) : Math.max(radius + RIM_PX, holeX - 3 * radius);
+  const cx =
+    side > 0 ? Math.min(size.width - radius - RIM_PX, holeX + 3 * radius) : Math.max(radius + RIM_PX, holeX - 3 * radius);
   const cy = radius + RIM_PX;
   return { cx, cy, radius, frame: frameAtHole(radius / REACH_M, distance_m, cx, cy) };
 }
@@ -68,4 +69,5 @@ function atTheLip({ path, time_s }, distance_m) {
 }
 
 /** The ground between the soft high line and the firm low line. @param {Frame} frame @param {Window} window */
-export const band = (frame, window) => `${line(frame, window.high_line)}${line(frame, window.low_line.toReversed()).replace('M', 'L')}Z`;
+export const band = (frame, window) =>
+  `${line(frame, window.high_line)}${line(frame, window.low_line.toReversed()).replace('M', 'L')}Z`;

@@ -33,7 +33,10 @@ export function layout({ size, read, putt, window }) {
   const L = putt.distance_m;
   const offset = read?.aim_offset_m ?? 0;
   /** @type {(readonly [number, number])[]} */
-  const points = [[0, 0], [L, 0]];
+  const points = [
+    [0, 0],
+    [L, 0],
+  ];
   if (read) points.push([L, offset], ...read.path.map(xy));
   if (window) points.push(...window.high_line.map(xy), ...window.low_line.map(xy));
   const view = frame(size, L, offset, 2 * radiusIn(size) + LOW_SIDE_PX, points);
@@ -54,7 +57,8 @@ function answer({ size, read, putt, window, stale, words }, { view, side, magnif
   const past = pathAfter(read.path, read.time_s);
   const stop = px(...xy(past[past.length - 1]));
   const apex = px(read.apex.x_m, read.apex.y_m);
-  const lowEdge = Math.max(...[...into, ...(window?.low_line ?? [])].map((point) => px(...xy(point))[0] * side), ball[0] * side) * side;
+  const lowEdge =
+    Math.max(...[...into, ...(window?.low_line ?? [])].map((point) => px(...xy(point))[0] * side), ball[0] * side) * side;
   const named = words.apex ? [{ text: words.apex, at: apex, strong: true }] : [];
   if (window && size.height > ROOM_FOR_NOTES_PX) {
     named.push({ text: words.high, at: px(...xy(pointBeyond(window.high_line, L * HIGH_NOTE_AT))), strong: false });
@@ -62,8 +66,12 @@ function answer({ size, read, putt, window, stale, words }, { view, side, magnif
   }
   const notesX = Math.max(8, Math.min(size.width - 8, lowEdge + NOTE_GAP_PX * side));
   return svg`
-    ${window ? svg`<g class=${stale ? 'window stale' : 'window'}><path class="band" d="${band(view, window)}"></path>
-      <path class="high" d=${line(view, window.high_line)}></path><path class="low" d=${line(view, window.low_line)}></path></g>` : ''}
+    ${
+      window
+        ? svg`<g class=${stale ? 'window stale' : 'window'}><path class="band" d="${band(view, window)}"></path>
+      <path class="high" d=${line(view, window.high_line)}></path><path class="low" d=${line(view, window.low_line)}></path></g>`
+        : ''
+    }
     <path class="chord" d=${chord(view, L)}></path>
     <path class="start-line" d="M${ball[0]} ${ball[1]}L${spot[0]} ${spot[1]}"></path>
     <path class="past" d=${line(view, past)}></path>

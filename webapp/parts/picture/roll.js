@@ -25,7 +25,8 @@ export function rollBall(root, picture) {
   const { read } = picture;
   const { view, magnified } = layout(picture);
   const ball = main.querySelector('.ball');
-  const radius = (/** @type {number} */ scale, /** @type {number} */ dropped) => String(((scale * BALL_M) / 2) * (1 - SUNK * dropped));
+  const radius = (/** @type {number} */ scale, /** @type {number} */ dropped) =>
+    String(((scale * BALL_M) / 2) * (1 - SUNK * dropped));
 
   /** @param {number} t_s @param {number} dropped 0 on the green, 1 at the bottom */
   const put = (t_s, dropped) => {

@@ -12,7 +12,8 @@ function stroke(cx, cy, percent, fall_deg) {
   const broad = 1.4;
   const a = (fall_deg * Math.PI) / 180;
   const [dx, dy] = [Math.sin(a), -Math.cos(a)];
-  const at = (/** @type {number} */ along, /** @type {number} */ across) => `${(cx + along * dx - across * dy).toFixed(1)} ${(cy + along * dy + across * dx).toFixed(1)}`;
+  const at = (/** @type {number} */ along, /** @type {number} */ across) =>
+    `${(cx + along * dx - across * dy).toFixed(1)} ${(cy + along * dy + across * dx).toFixed(1)}`;
   return `M${at(half, 0)}L${at(-half, broad)}L${at(-half, -broad)}Z`;
 }
 
@@ -38,6 +39,8 @@ export function hachures(frame, size, putt) {
   }
   return putt.stations
     .filter(({ slope_percent }) => slope_percent > 0)
-    .flatMap(({ at_m, slope_percent, fall_deg }) => columns(0.5).map((x) => stroke(x, frame.px(at_m, 0)[1], slope_percent, fall_deg)))
+    .flatMap(({ at_m, slope_percent, fall_deg }) =>
+      columns(0.5).map((x) => stroke(x, frame.px(at_m, 0)[1], slope_percent, fall_deg)),
+    )
     .join('');
 }

@@ -18,7 +18,8 @@ const hole = (x, y, r = 9) => svg`<ellipse class="d-hole" cx=${x} cy=${y} rx=${r
 /** @param {string} d @param {string} [name] */
 const line = (d, name = 'd-line') => svg`<path class=${name} d=${d}></path>`;
 /** @param {number} x @param {number} y @param {string} words @param {string} [anchor] @param {string} [name] */
-const label = (x, y, words, anchor = 'middle', name = 'd-text') => svg`<text class=${name} x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
+const label = (x, y, words, anchor = 'middle', name = 'd-text') =>
+  svg`<text class=${name} x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
 
 /** Two balls, a foot ahead, the gap between them to scale. @param {State} state */
 function gate({ practice, practising }) {
@@ -26,20 +27,29 @@ function gate({ practice, practising }) {
   const gap = (known ?? 0.06) * MM;
   const y = gap / 2 + R;
   const half = Math.max(90, y + R + 10);
-  return { box: `-40 ${-half} 440 ${2 * half}`, body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${known ? svg`${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` : ''}` };
+  return {
+    box: `-40 ${-half} 440 ${2 * half}`,
+    body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${known ? svg`${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` : ''}`,
+  };
 }
 
 /** The line on the ball and the same line a degree off, over a foot. @param {State} state */
 function ballLine({ practising }) {
   const off = practising.line ? practising.line.at_foot_m * MM : 5;
-  return { box: '-40 -60 440 120', body: svg`${line(`M${-R} 0H${AHEAD}`, 'd-aim')}${line(`M0 0L${AHEAD} ${-off}`, 'd-mark')}${ball(0, 0)}${line(`M${-R * 0.7} 0H${R * 0.7}`)}${label(AHEAD + 8, -off - 6, '1°', 'start')}` };
+  return {
+    box: '-40 -60 440 120',
+    body: svg`${line(`M${-R} 0H${AHEAD}`, 'd-aim')}${line(`M0 0L${AHEAD} ${-off}`, 'd-mark')}${ball(0, 0)}${line(`M${-R * 0.7} 0H${R * 0.7}`)}${label(AHEAD + 8, -off - 6, '1°', 'start')}`,
+  };
 }
 
 /** Eyes beside the line, from above; across to scale. @param {State} state */
 function eyes({ practice }) {
   const y = -practice.eyes_m * MM;
   const half = Math.max(80, Math.abs(y) + 40);
-  return { box: `-60 ${-half} 440 ${2 * half}`, body: svg`${line('M-40 0H300', 'd-aim')}${line(`M0 ${y}L300 0`, 'd-mark')}${ball(0, 0)}<ellipse class="d-eye" cx="0" cy=${y} rx="16" ry="9"></ellipse><circle class="d-dot" cx="0" cy=${y} r="4"></circle>${hole(310, 0, 12)}${label(0, y - 18, 'eyes')}${label(310, 34, 'hole')}` };
+  return {
+    box: `-60 ${-half} 440 ${2 * half}`,
+    body: svg`${line('M-40 0H300', 'd-aim')}${line(`M0 ${y}L300 0`, 'd-mark')}${ball(0, 0)}<ellipse class="d-eye" cx="0" cy=${y} rx="16" ry="9"></ellipse><circle class="d-dot" cx="0" cy=${y} r="4"></circle>${hole(310, 0, 12)}${label(0, y - 18, 'eyes')}${label(310, 34, 'hole')}`,
+  };
 }
 
 /** The head's way on the floor, to scale. @param {State} state */
@@ -47,32 +57,79 @@ function arc({ practising, settings }) {
   const [left, right] = sides(settings);
   const points = practising.arc?.points ?? [];
   const half = points.map(({ along_m, inside_m }) => [along_m * MM, -inside_m * MM]);
-  const way = [...half.slice(1).reverse().map(([x, y]) => [-x, y]), ...half];
-  return { box: '-330 -110 660 180', body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-320, 44, left, 'start', 'd-text far')}${label(320, 44, right, 'end', 'd-text far')}${label(0, -76, 'feet on this side', 'middle', 'd-text far')}` };
+  const way = [
+    ...half
+      .slice(1)
+      .reverse()
+      .map(([x, y]) => [-x, y]),
+    ...half,
+  ];
+  return {
+    box: '-330 -110 660 180',
+    body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-320, 44, left, 'start', 'd-text far')}${label(320, 44, right, 'end', 'd-text far')}${label(0, -76, 'feet on this side', 'middle', 'd-text far')}`,
+  };
 }
 
 /** The curve that was read, to scale, from above; without a read, some curve. @param {State} state */
 function chalk({ read }) {
-  if (!read) return { box: '0 0 320 120', body: svg`${line('M30 100C110 20 210 10 286 70', 'd-mark')}${ball(30, 100, 9)}${hole(288, 72)}` };
+  if (!read)
+    return {
+      box: '0 0 320 120',
+      body: svg`${line('M30 100C110 20 210 10 286 70', 'd-mark')}${ball(30, 100, 9)}${hole(288, 72)}`,
+    };
   const scale = 258 / read.putt.distance_m;
   const way = read.value.path.filter(([, x]) => x <= read.putt.distance_m).map(([, x, y]) => [30 + x * scale, -y * scale]);
   const high = Math.min(0, ...way.map(([, y]) => y)) - 26;
   const low = Math.max(0, ...way.map(([, y]) => y)) + 26;
-  return { box: `0 ${high} 320 ${low - high}`, body: svg`${line('M30 0H288', 'd-aim')}${line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark')}${ball(30, 0, 9)}${hole(288, 0)}` };
+  return {
+    box: `0 ${high} 320 ${low - high}`,
+    body: svg`${line('M30 0H288', 'd-aim')}${line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark')}${ball(30, 0, 9)}${hole(288, 0)}`,
+  };
 }
 
 /** @type {Record<Drill['picture'], (state: State) => {box: string, body: unknown}>} */
 const PICTURES = {
-  eyes, arc, gate, chalk, ball_line: ballLine,
-  tempo: () => ({ box: '0 0 320 130', body: svg`${line('M60 46A190 190 0 0 0 260 46', 'd-aim')}${line('M160 4V68')}<rect class="d-head" x="142" y="68" width="36" height="14"></rect>${label(68, 32, 'top: middle note')}${label(264, 32, 'through')}${label(160, 108, 'start: low note')}${label(160, 127, 'ball: high note')}` }),
-  feet: () => ({ box: '0 0 320 130', body: svg`${line('M30 112L290 88', 'd-mark')}<rect class="d-foot" x="90" y="42" width="46" height="60" rx="20"></rect><rect class="d-foot" x="184" y="34" width="46" height="60" rx="20"></rect>${line('M76 44v52m-5 -8l5 8l5 -8')}${line('M248 58v22m-5 -8l5 8l5 -8')}${label(66, 62, 'more', 'end')}${label(258, 62, 'less', 'start')}` }),
-  string: () => ({ box: '0 0 320 110', body: svg`${line('M30 90H300')}${line('M40 90V30M290 90V30')}${line('M40 34H290', 'd-mark')}${ball(60, 81, 9)}${hole(262, 90, 12)}${label(165, 24, 'string over ball and hole')}` }),
-  past: () => ({ box: '0 0 320 100', body: svg`${line('M30 60H291', 'd-aim')}${ball(30, 60, 9)}${hole(262, 60)}${line('M291 34V86', 'd-mark')}${label(276, 24, '1 ft')}${label(146, 44, '8 ft')}` }),
-  stop: () => ({ box: '0 0 320 100', body: svg`${line('M30 60H268', 'd-aim')}${ball(30, 60, 9)}<circle class="d-ring" cx="268" cy="60" r="9"></circle>${line('M292 34V86', 'd-mark')}${label(284, 24, 'towel', 'end')}` }),
-  shallow: () => ({ box: '0 0 320 100', body: svg`${line('M30 70H280', 'd-aim')}${line('M30 70C120 52 210 52 282 68', 'd-mark')}${ball(30, 70, 9)}${hole(288, 70)}` }),
-  long: () => ({ box: '0 0 320 100', body: svg`${line('M20 60H290', 'd-aim')}${ball(20, 60, 9)}${[110, 200, 290].map((x) => svg`<circle class="d-ring" cx=${x} cy="60" r="15"></circle>`)}${label(110, 30, '20 ft')}${label(200, 30, '40 ft')}${label(286, 30, '60 ft')}` }),
-  walk: () => ({ box: '0 0 320 100', body: svg`${line('M40 60H200', 'd-aim')}${[60, 95, 130, 165].map((x, i) => svg`<ellipse class="d-foot" cx=${x} cy=${i % 2 ? 72 : 48} rx="12" ry="6"></ellipse>`)}${ball(215, 60, 9)}${hole(288, 60)}${label(160, 22, '40 s')}` }),
-  last: () => ({ box: '0 0 320 100', body: svg`${line('M90 60H218', 'd-aim')}${ball(90, 60, 9)}${hole(230, 60, 14)}${label(160, 26, 'one ball')}` }),
+  eyes,
+  arc,
+  gate,
+  chalk,
+  ball_line: ballLine,
+  tempo: () => ({
+    box: '0 0 320 130',
+    body: svg`${line('M60 46A190 190 0 0 0 260 46', 'd-aim')}${line('M160 4V68')}<rect class="d-head" x="142" y="68" width="36" height="14"></rect>${label(68, 32, 'top: middle note')}${label(264, 32, 'through')}${label(160, 108, 'start: low note')}${label(160, 127, 'ball: high note')}`,
+  }),
+  feet: () => ({
+    box: '0 0 320 130',
+    body: svg`${line('M30 112L290 88', 'd-mark')}<rect class="d-foot" x="90" y="42" width="46" height="60" rx="20"></rect><rect class="d-foot" x="184" y="34" width="46" height="60" rx="20"></rect>${line('M76 44v52m-5 -8l5 8l5 -8')}${line('M248 58v22m-5 -8l5 8l5 -8')}${label(66, 62, 'more', 'end')}${label(258, 62, 'less', 'start')}`,
+  }),
+  string: () => ({
+    box: '0 0 320 110',
+    body: svg`${line('M30 90H300')}${line('M40 90V30M290 90V30')}${line('M40 34H290', 'd-mark')}${ball(60, 81, 9)}${hole(262, 90, 12)}${label(165, 24, 'string over ball and hole')}`,
+  }),
+  past: () => ({
+    box: '0 0 320 100',
+    body: svg`${line('M30 60H291', 'd-aim')}${ball(30, 60, 9)}${hole(262, 60)}${line('M291 34V86', 'd-mark')}${label(276, 24, '1 ft')}${label(146, 44, '8 ft')}`,
+  }),
+  stop: () => ({
+    box: '0 0 320 100',
+    body: svg`${line('M30 60H268', 'd-aim')}${ball(30, 60, 9)}<circle class="d-ring" cx="268" cy="60" r="9"></circle>${line('M292 34V86', 'd-mark')}${label(284, 24, 'towel', 'end')}`,
+  }),
+  shallow: () => ({
+    box: '0 0 320 100',
+    body: svg`${line('M30 70H280', 'd-aim')}${line('M30 70C120 52 210 52 282 68', 'd-mark')}${ball(30, 70, 9)}${hole(288, 70)}`,
+  }),
+  long: () => ({
+    box: '0 0 320 100',
+    body: svg`${line('M20 60H290', 'd-aim')}${ball(20, 60, 9)}${[110, 200, 290].map((x) => svg`<circle class="d-ring" cx=${x} cy="60" r="15"></circle>`)}${label(110, 30, '20 ft')}${label(200, 30, '40 ft')}${label(286, 30, '60 ft')}`,
+  }),
+  walk: () => ({
+    box: '0 0 320 100',
+    body: svg`${line('M40 60H200', 'd-aim')}${[60, 95, 130, 165].map((x, i) => svg`<ellipse class="d-foot" cx=${x} cy=${i % 2 ? 72 : 48} rx="12" ry="6"></ellipse>`)}${ball(215, 60, 9)}${hole(288, 60)}${label(160, 22, '40 s')}`,
+  }),
+  last: () => ({
+    box: '0 0 320 100',
+    body: svg`${line('M90 60H218', 'd-aim')}${ball(90, 60, 9)}${hole(230, 60, 14)}${label(160, 26, 'one ball')}`,
+  }),
 };
 
 /** @param {Drill} drill @param {State} state */

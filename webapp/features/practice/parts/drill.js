@@ -22,9 +22,13 @@ export function drill(state, act) {
     ${drawing(shown, state)}
     <p class="figures" aria-live="polite">${figures(shown, state)}</p>
     ${practising.note ? html`<p class="problem" role="alert">${practising.note}</p>` : ''}
-    ${shown.picture === 'arc' ? html`<div class="fields pair">${entry(state, act, 'lie_deg')}${entry(state, act, 'length_m')}</div>
+    ${
+      shown.picture === 'arc'
+        ? html`<div class="fields pair">${entry(state, act, 'lie_deg')}${entry(state, act, 'length_m')}</div>
       <div class="fields">${entry(state, act, 'above_grip_m', 'About the base of the neck: 450 mm is assumed until you measure it.')}</div>
-      <button type="button" class="go plain" @click=${() => act.go('strip')}>Strip to print</button>` : ''}
+      <button type="button" class="go plain" @click=${() => act.go('strip')}>Strip to print</button>`
+        : ''
+    }
     ${shown.picture === 'gate' && (state.practice.gap_m || state.practising.gate) ? html`<div class="fields">${entry(state, act, 'gap_m')}</div>` : ''}
     ${shown.picture === 'eyes' && shown.needs.length ? html`<div class="fields">${entry(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
     ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}

@@ -11,5 +11,13 @@ import { FIELDS } from '../fields.js';
 export function entry({ practice, practising, problem }, act, name, hint) {
   const { label, unit, get } = FIELDS[name];
   const mine = problem?.field === name ? problem : null;
-  return numberField({ name, label, hint, unit: unit.unit, value: mine?.text ?? inUnit(get(practice, practising), unit), message: mine?.message, onText: (text) => act.enter(name, text) });
+  return numberField({
+    name,
+    label,
+    hint,
+    unit: unit.unit,
+    value: mine?.text ?? inUnit(get(practice, practising), unit),
+    message: mine?.message,
+    onText: (text) => act.enter(name, text),
+  });
 }

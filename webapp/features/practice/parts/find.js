@@ -13,17 +13,25 @@ export function find({ practising }, act) {
   return html`<h1>Find my tempo</h1>
     ${finding === 'taps' ? html`<button type="button" class="go tap" @pointerdown=${act.tap} @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === ' ' && !event.repeat && act.tap(event)}>Tap: start, top, ball<span class="big">${Math.floor(taps.length / 3)}<small> strokes</small></span></button>` : ''}
     ${finding === 'motion' ? html`<p class="run-cue">Hold the phone flat between your palms, on end and tight, and swing it as your putter. Pause two seconds between strokes.</p>` : ''}
-    ${finding ? html`<button type="button" class="go plain" @click=${act.stopFinding}>That was it</button>` : html`
+    ${
+      finding
+        ? html`<button type="button" class="go plain" @click=${act.stopFinding}>That was it</button>`
+        : html`
       <p>Eight strokes tell it well. Pause two seconds between them.</p>
       <button type="button" class="go" @click=${() => act.startFinding('motion')}>Swing the phone</button>
-      <button type="button" class="go plain" @click=${() => act.startFinding('taps')}>Tap the strokes</button>`}
+      <button type="button" class="go plain" @click=${() => act.startFinding('taps')}>Tap the strokes</button>`
+    }
     ${note ? html`<p class="problem" role="alert">${note}</p>` : ''}
-    ${found ? html`<section aria-live="polite" class="found">
+    ${
+      found
+        ? html`<section aria-live="polite" class="found">
       <p><span class="big">${number(found.ratio, 2)}<small> : 1</small></span> <span class="say">${spread(found.ratio_sd)}</span></p>
       <p>${number(found.back_s, 2)} s back${comma(spread(found.back_sd_s))}; ${number(found.forward_s, 2)} s through${comma(spread(found.forward_sd_s))}. From ${found.strokes.length} ${found.strokes.length === 1 ? 'stroke' : 'strokes'}.</p>
       ${found.unused.length ? html`<p class="quiet">Not used: ${found.unused.map(({ from_s, reason }) => `${REASONS[reason]} at ${number(from_s - start(found), 0)} s`).join('; ')}.</p>` : ''}
       <button type="button" class="go" @click=${act.useFound}>Use it</button>
-    </section>` : ''}`;
+    </section>`
+        : ''
+    }`;
 }
 
 /** @param {number | null} sd */

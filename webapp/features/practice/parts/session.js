@@ -16,7 +16,16 @@ export function session({ practice, practising }, act) {
   return html`
     <div class="minutes"><h1><span class="big">${minutes}<small> min</small></span></h1>
       ${ruler({ label: 'Minutes', words: `${minutes} minutes`, value: minutes, stops: MINUTES, mark: (stop) => (stop % 5 ? '' : String(stop)), onValue: act.setMinutes })}</div>
-    ${choice({ label: 'Where', name: 'place', value: place, options: [['room', 'room'], ['green', 'practice green']], onValue: act.setPlace })}
+    ${choice({
+      label: 'Where',
+      name: 'place',
+      value: place,
+      options: [
+        ['room', 'room'],
+        ['green', 'practice green'],
+      ],
+      onValue: act.setPlace,
+    })}
     <div class="choice" role="group" aria-label="At hand"><p class="over">At hand</p><div class="choice-row">
       ${Object.entries(THINGS).map(([thing, words]) => html`<button type="button" class="pick" aria-pressed=${at_hand.includes(/** @type {Thing} */ (thing))} @click=${() => act.toggle(/** @type {Thing} */ (thing))}>${words}</button>`)}
     </div></div>
@@ -34,10 +43,14 @@ export function session({ practice, practising }, act) {
     return html`<li>
       <span class="plan-minutes">${block.minutes}<small> min</small></span>
       <span><strong>${name}</strong><span class="quiet">${block.why}</span>
-      ${practising.changing ? html`<span class="plan-does">
+      ${
+        practising.changing
+          ? html`<span class="plan-does">
           ${block.instead.length ? html`<button type="button" class="word" aria-label="Another drill in place of ${name}" @click=${() => act.swap(i)}>Swap</button>` : ''}
           ${raises ? html`<button type="button" class="word" aria-label="${name} earlier" @click=${() => act.raise(i)}>Earlier</button>` : ''}
-        </span>` : ''}</span>
+        </span>`
+          : ''
+      }</span>
     </li>`;
   }
 }

@@ -15,7 +15,9 @@ const BAR = 100;
 
 /** @param {State} state @param {PracticeActions} act */
 export function strip({ practising, practice, settings }, act) {
-  const points = (practising.arc?.points ?? []).map(({ along_m, inside_m }) => [along_m * MM, inside_m * MM]).filter(([x]) => x <= WIDE - 10);
+  const points = (practising.arc?.points ?? [])
+    .map(({ along_m, inside_m }) => [along_m * MM, inside_m * MM])
+    .filter(([x]) => x <= WIDE - 10);
   /** @param {string} side @param {number} sign */
   const half = (side, sign) => {
     const edge = sign < 0 ? -WIDE : 0;

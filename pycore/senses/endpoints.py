@@ -1,9 +1,9 @@
-"""The senses' desks: level, floor, feel, felt, look."""
+"""The senses' endpoints: level, floor, feel, felt, look."""
 
 from math import atan2, degrees, radians
 from typing import Any
 
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.senses import answers, requests
 from pycore.senses import feel as feet
@@ -125,12 +125,12 @@ def _estimate(found: Estimate | None) -> answers.EstimateAnswer | None:
     return {"value": found.value, "low": found.low, "high": found.high} if found else None
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    "level": Desk(requests.LevelFields, answer_level),
-    "floor": Desk(requests.FloorFields, answer_floor),
-    "feel": Desk(requests.FeelFields, answer_feel),
-    "felt": Desk(requests.FeltFields, answer_felt),
-    "look": Desk(requests.LookFields, answer_look),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "level": Endpoint(requests.LevelFields, answer_level),
+    "floor": Endpoint(requests.FloorFields, answer_floor),
+    "feel": Endpoint(requests.FeelFields, answer_feel),
+    "felt": Endpoint(requests.FeltFields, answer_felt),
+    "look": Endpoint(requests.LookFields, answer_look),
 }
 
 _TRIALS = [

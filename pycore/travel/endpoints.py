@@ -1,10 +1,10 @@
-"""The desks of a green of another speed: translate, table."""
+"""The endpoints of a green of another speed: translate, table."""
 
 from dataclasses import dataclass, replace
 from math import degrees, tan
 from typing import Annotated, Any, TypedDict
 
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.fields import Length, Range
 from pycore.putt.putt import Putt
@@ -111,9 +111,9 @@ def _green(putt: Putt, found: Read) -> GreenAnswer:
     }
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    "translate": Desk(TranslateFields, answer_translate),
-    "table": Desk(TableFields, answer_table),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "translate": Endpoint(TranslateFields, answer_translate),
+    "table": Endpoint(TableFields, answer_table),
 }
 
 EXAMPLES: list[dict[str, Any]] = [

@@ -1,4 +1,4 @@
-"""A desk: one question of a capability, with the types of its request and its answer."""
+"""An endpoint: one question of a capability, with the types of its request and its answer."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -7,7 +7,7 @@ from typing import Any, get_args
 
 
 @dataclass(frozen=True)
-class Desk[Request, Answer]:
+class Endpoint[Request, Answer]:
     """One question that the engine answers.
 
     ``request`` is the dataclass that the door fills and checks, ``answer`` the function that turns it into a TypedDict

@@ -1,15 +1,15 @@
-"""The desks of practice: drills, plan, gate, ball_line, eyes."""
+"""The endpoints of practice: drills, plan, gate, ball_line, eyes."""
 
 from dataclasses import replace
 from math import atan2, degrees, radians, tan
 from typing import Any
 
 from pycore.constants import BALL_RADIUS
-from pycore.desk import Desk
 from pycore.drills import answers, requests
 from pycore.drills.drill import Drill, catalogue
 from pycore.drills.gate import Gate, gap_for, share_of_holed
 from pycore.drills.plan import SKILLS, plan
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.putt import chance
 from pycore.putt.requests import PlayerFields
@@ -105,12 +105,12 @@ def _player(given: PlayerFields | None) -> chance.Player:
     return given.player() if given else chance.TOUR
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    "drills": Desk(requests.DrillsFields, answer_drills),
-    "plan": Desk(requests.PlanFields, answer_plan),
-    "gate": Desk(requests.GateFields, answer_gate),
-    "ball_line": Desk(requests.BallLineFields, answer_ball_line),
-    "eyes": Desk(requests.EyesFields, answer_eyes),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "drills": Endpoint(requests.DrillsFields, answer_drills),
+    "plan": Endpoint(requests.PlanFields, answer_plan),
+    "gate": Endpoint(requests.GateFields, answer_gate),
+    "ball_line": Endpoint(requests.BallLineFields, answer_ball_line),
+    "eyes": Endpoint(requests.EyesFields, answer_eyes),
 }
 EXAMPLES: list[dict[str, Any]] = [
     {"ask": "drills"},

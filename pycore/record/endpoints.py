@@ -1,11 +1,11 @@
-"""The record's desk: findings."""
+"""The record's endpoint: findings."""
 
 from collections.abc import Callable, Generator, Mapping, Sequence
 from datetime import date
 from math import degrees
 from typing import Any, Literal
 
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.record import answers, published, requests, tally, words
 from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, costs, example
 from pycore.record.findings import skills, tell_apart
@@ -147,7 +147,7 @@ def _made_change(putts: Sequence[Logged]) -> answers.MadeChangeAnswer | None:
     return {"before": before.made / before.tries, "now": now.made / now.tries, "low": low, "high": high}
 
 
-DESKS: dict[str, Desk[Any, Any]] = {"findings": Desk(requests.FindingsFields, answer_findings)}
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {"findings": Endpoint(requests.FindingsFields, answer_findings)}
 
 _PUTT = {"distance_m": 3.0, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3, "aim_deg": 6.0}
 EXAMPLES: list[dict[str, Any]] = [

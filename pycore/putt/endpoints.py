@@ -1,9 +1,9 @@
-"""The putt's desks: read, window, roll, sensitivity, presets."""
+"""The putt's endpoints: read, window, roll, sensitivity, presets."""
 
 from math import degrees, radians, tan
 from typing import Any, Literal
 
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.putt import answers, chance, requests, sensitivity, solve
 from pycore.putt.putt import Putt
@@ -128,12 +128,12 @@ def _degrees(angles: tuple[float, float] | None) -> tuple[float, float] | None:
     return angles and (degrees(angles[0]), degrees(angles[1]))
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    "read": Desk(requests.PuttFields, answer_read),
-    "window": Desk(requests.WindowFields, answer_window),
-    "roll": Desk(requests.RollFields, answer_roll),
-    "sensitivity": Desk(requests.PuttFields, answer_sensitivity),
-    "presets": Desk(requests.NoFields, answer_presets),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "read": Endpoint(requests.PuttFields, answer_read),
+    "window": Endpoint(requests.WindowFields, answer_window),
+    "roll": Endpoint(requests.RollFields, answer_roll),
+    "sensitivity": Endpoint(requests.PuttFields, answer_sensitivity),
+    "presets": Endpoint(requests.NoFields, answer_presets),
 }
 
 _PLANE = {"distance_m": 2.53, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90}

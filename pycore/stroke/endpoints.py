@@ -1,9 +1,9 @@
-"""The stroke's desks: tempo, stroke_length, find_tempo, arc."""
+"""The stroke's endpoints: tempo, stroke_length, find_tempo, arc."""
 
 from math import cos, degrees, radians, sqrt
 from typing import Any
 
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.green.speed import deceleration
 from pycore.stroke import answers, arc, length, motion, requests, strokes, turning
@@ -107,11 +107,11 @@ def answer_arc(fields: requests.ArcFields) -> answers.ArcAnswer:
     }
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    "tempo": Desk(requests.TempoFields, answer_tempo),
-    "stroke_length": Desk(requests.StrokeLengthFields, answer_stroke_length),
-    "find_tempo": Desk(requests.FindTempoFields, answer_find_tempo),
-    "arc": Desk(requests.ArcFields, answer_arc),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "tempo": Endpoint(requests.TempoFields, answer_tempo),
+    "stroke_length": Endpoint(requests.StrokeLengthFields, answer_stroke_length),
+    "find_tempo": Endpoint(requests.FindTempoFields, answer_find_tempo),
+    "arc": Endpoint(requests.ArcFields, answer_arc),
 }
 
 

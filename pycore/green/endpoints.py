@@ -1,10 +1,10 @@
-"""The green's desks: its speed from rolls, and from a Stimpmeter."""
+"""The green's endpoints: its speed from rolls, and from a Stimpmeter."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Annotated, Any, Literal, TypedDict
 
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.fields import Length, Range
 from pycore.green import roll_test
@@ -107,9 +107,9 @@ def _answer(measure: Callable[[], roll_test.Speed], field: str) -> SpeedAnswer:
     }
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    "roll_test": Desk(RollTestFields, answer_roll_test),
-    "stimpmeter": Desk(StimpmeterFields, answer_stimpmeter),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "roll_test": Endpoint(RollTestFields, answer_roll_test),
+    "stimpmeter": Endpoint(StimpmeterFields, answer_stimpmeter),
 }
 
 _ROLLS = [

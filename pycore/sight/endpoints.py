@@ -1,11 +1,11 @@
-"""The desks of the line where the eye has it: view, chalk, ramp, and those of a picture."""
+"""The endpoints of the line where the eye has it: view, chalk, ramp, and those of a picture."""
 
 from collections.abc import Iterable
 from math import tan
 from typing import Any
 
 from pycore.constants import BALL_RADIUS
-from pycore.desk import Desk
+from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.putt.requests import PuttFields
 from pycore.putt.shape import apex, path
@@ -96,11 +96,11 @@ def _drawn(strokes: Iterable[list[Pixel]]) -> list[list[Pixel]]:
     return [[*map(rounded, stroke)] for stroke in strokes]
 
 
-DESKS: dict[str, Desk[Any, Any]] = {
-    **picture.DESKS,
-    "view": Desk(requests.ViewFields, answer_view),
-    "chalk": Desk(requests.ChalkFields, answer_chalk),
-    "ramp": Desk(requests.RampFields, answer_ramp),
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    **picture.ENDPOINTS,
+    "view": Endpoint(requests.ViewFields, answer_view),
+    "chalk": Endpoint(requests.ChalkFields, answer_chalk),
+    "ramp": Endpoint(requests.RampFields, answer_ramp),
 }
 
 _PUTT = {"distance_m": 2.5, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
