@@ -14,6 +14,7 @@ COMMANDS = """commands:
   (none)   write the site to dist/
   serve    write it, serve it, and rebuild and reload when a file changes
   test     lint, types and every test; with arguments, pytest alone with those: test tests/site -k offline
+  prove    tables of many simulated cases, each with its bound; with a name, that one alone; --list says which there are
   bench    a table of sizes and speeds, as ratios measured in one run
   picture  take the pictures of README and of the app's manifest anew"""
 
@@ -21,16 +22,18 @@ COMMANDS = """commands:
 def main() -> int:
     parser = argparse.ArgumentParser(
         prog="python3 build",
-        usage="python3 build [serve | test | bench | picture] [options]",
+        usage="python3 build [serve | test | prove | bench | picture] [options]",
         description=__doc__,
         epilog=COMMANDS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    parser.add_argument("command", nargs="?", choices=["serve", "test", "bench", "picture"], help=argparse.SUPPRESS)
+    commands = ["serve", "test", "prove", "bench", "picture"]
+    parser.add_argument("command", nargs="?", choices=commands, help=argparse.SUPPRESS)
     parser.add_argument("--port", type=int, default=8377, help="for serve (%(default)s)")
     parser.add_argument("--lan", action="store_true", help="for serve: to phones on the local network too, over https")
+    parser.add_argument("--list", action="store_true", help="for prove: name the tables, make none")
     options, rest = parser.parse_known_args()
-    if rest and options.command != "test":
+    if rest and options.command not in ("test", "prove"):
         parser.error("there is no " + " ".join(rest))
     try:
         environment.enter()
@@ -52,6 +55,10 @@ def run(options: argparse.Namespace, rest: list[str]) -> int:
         import check
 
         return check.run(rest)
+    if options.command == "prove":
+        import prove
+
+        return prove.show_list() if options.list else prove.show(rest)
     if options.command == "bench":
         import bench.table
 

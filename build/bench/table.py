@@ -9,6 +9,7 @@ import dist
 from bench import answers, overlay, practice, record, solver, start, weight
 from bench.row import Row
 from environment import step
+from table import markdown
 
 HEADINGS = ("what", "ours", "against", "ratio", "at most", "")
 
@@ -35,11 +36,7 @@ def show() -> int:
 
 def text(rows: list[Row]) -> str:
     """The table in Markdown."""
-    cells = [HEADINGS, *map(_cells, rows)]
-    widths = [max(map(len, column)) for column in zip(*cells, strict=True)]
-    cells.insert(1, tuple("-" * width for width in widths))
-    lines = (" | ".join(map(str.ljust, line, widths)) for line in cells)
-    return "\n".join(f"| {line} |" for line in lines)
+    return markdown([HEADINGS, *map(_cells, rows)])
 
 
 def _cells(row: Row) -> tuple[str, ...]:
