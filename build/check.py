@@ -42,11 +42,10 @@ def _checks() -> dict[str, list[str]]:
 
 
 def _stale_protocol() -> int:
-    if protocol.FILE.exists() and protocol.FILE.read_text() == protocol.current():
-        return 0
-    protocol.write()
-    print(f"{protocol.FILE.relative_to(ROOT)} did not say what the engine says. It does now: commit it.", flush=True)
-    return 1
+    stale = protocol.write()
+    for file in stale:
+        print(f"{file.relative_to(ROOT)} did not say what the engine says. It does now: commit it.", flush=True)
+    return 1 if stale else 0
 
 
 def _look(command: list[str]) -> subprocess.CompletedProcess[str]:

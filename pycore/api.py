@@ -49,8 +49,8 @@ def answer(request: str) -> str:
 
     Returns
     -------
-    ``{"ok": true, "value": ...}``, or ``{"ok": false, "code": ..., "message": ..., "field": ...}`` where the request is
-    wrong or has no answer.
+    ``{"ok": true, "value": ...}``, or ``{"ok": false, "code": ..., "message": ..., ...}`` with what else a ``Refusal`` has,
+    where the request is wrong or has no answer.
     """
     work = steps(request)
     while True:
@@ -73,7 +73,7 @@ def steps(request: str) -> Generator[float, None, str]:
             value = yield from value
         return json.dumps({"ok": True, "value": value}, allow_nan=False)
     except Refusal as refusal:
-        return json.dumps({"ok": False, "code": refusal.code, "message": refusal.message, "field": refusal.field})
+        return json.dumps({"ok": False, **vars(refusal)})
 
 
 def _read(request: str) -> dict[str, Any]:

@@ -1,7 +1,8 @@
 """Checks at the door: from plain JSON to a typed request, or a refusal that names field, value and range.
 
-A request is a frozen dataclass. Its fields say what they take with ``Annotated[float, Range(0.3, 30, "m")]``; a field
-with a default may be left out, and so may no other. The same annotations give the page its TypeScript types.
+A request is a frozen dataclass. Its fields say what they take and what they are with
+``Annotated[float, Range(0.3, 30, "m"), Doc("distance", "from the ball to the hole's centre")]``; a field with a default may
+be left out, and so may no other. The same annotations give the page its TypeScript types and its table of fields.
 """
 
 import dataclasses
@@ -9,11 +10,14 @@ import json
 from collections.abc import Callable, Mapping
 from dataclasses import MISSING, dataclass
 from functools import cache
-from math import inf
+from math import inf, isfinite
 from types import NoneType, UnionType
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
-from pycore.errors import Refusal
+from pycore.errors import Plain, Refusal
+
+MOST_SHOWN = 40  # characters of a value that a refusal repeats: what fits a phone
+VERY_LARGE = 10**15  # whole numbers from here are not written out
 
 
 @dataclass(frozen=True)
@@ -37,6 +41,14 @@ class Length:
 
     def __str__(self) -> str:
         return f"{self.low} to {self.high}" if self.low < self.high else f"{self.low}"
+
+
+@dataclass(frozen=True)
+class Doc:
+    """What a field is: its name for a person, and what that leaves unsaid."""
+
+    label: str
+    more: str = ""
 
 
 def parse[T](kind: Callable[..., T], data: Mapping[str, Any], path: str = "") -> T:
@@ -63,7 +75,7 @@ def parse[T](kind: Callable[..., T], data: Mapping[str, Any], path: str = "") ->
         if name in data:
             values[name] = field.read(data[name], path + name)
         elif field.needed:
-            raise Refusal("missing_field", f"{path}{name} is missing; it takes {_takes(field.hint)}", path + name)
+            raise _refused("missing_field", f"{path}{name} is missing; it takes {_takes(field.hint)}", path + name, field.hint)
     return kind(**values)
 
 
@@ -168,10 +180,18 @@ def _either(hint: Any) -> Reader:
     return read
 
 
+def outside(field: str, value: float, limit: Range, why: str) -> Refusal:
+    """The refusal of a number that other fields leave less room than its own range does."""
+    return Refusal(
+        "bad_field", f"{field} is {value:g}; it takes {limit}: {why}", field, value, limit.low, limit.high, limit.unit
+    )
+
+
 def _split(hint: Any) -> tuple[Any, tuple[Any, ...]]:
+    """A type, and the rules that its annotation gives."""
     if get_origin(hint) is Annotated:
-        inner, *rules = get_args(hint)
-        return inner, tuple(rules)
+        inner, *notes = get_args(hint)
+        return inner, tuple(note for note in notes if not isinstance(note, Doc))
     return hint, ()
 
 
@@ -198,14 +218,40 @@ def _takes(hint: Any, rules: tuple[Any, ...] = ()) -> str:
 
 
 def _wrong(hint: Any, rules: tuple[Any, ...], value: Any, path: str) -> Refusal:
-    return Refusal("bad_field", f"{path} is {_shown(value)}; it takes {_takes(hint, rules)}", path)
+    message = f"{path} is {_shown(value)}; it takes {_takes(hint, rules)}"
+    return _refused("bad_field", message, path, Annotated[hint, *rules] if rules else hint, value)
+
+
+def _refused(code: str, message: str, path: str, hint: Any, value: Any = None) -> Refusal:
+    """A refusal with the range that the field has."""
+    inner, rules = _split(hint)
+    if isinstance(inner, UnionType) or get_origin(inner) is Union:
+        inner, rules = _split(get_args(inner)[0])
+    if not rules:
+        return Refusal(code, message, path, _plain_value(value))
+    low, high = max(rule.low for rule in rules), min(rule.high for rule in rules)
+    if inner is float or inner is int:
+        return Refusal(code, message, path, _plain_value(value), low, high, rules[0].unit)
+    if value is None or isinstance(value, str if inner is str else list):
+        unit = "characters" if inner is str else "entries"
+        return Refusal(code, message, path, None if value is None else len(value), low, high, unit)
+    return Refusal(code, message, path, _plain_value(value))
+
+
+def _plain_value(value: Any) -> Plain:
+    """The value as a refusal has it: None for what is no number, truth or short text."""
+    if isinstance(value, bool) or (isinstance(value, str) and len(value) <= MOST_SHOWN):
+        return value
+    if isinstance(value, int):
+        return value if abs(value) < VERY_LARGE else None
+    return value if isinstance(value, float) and isfinite(value) else None
 
 
 def _shown(value: Any) -> str:
     """The value as JSON writes it, cut to what fits a phone."""
     if isinstance(value, list):
         return f"a list of {len(value)}"
-    if isinstance(value, int) and not isinstance(value, bool) and abs(value) >= 10**15:
+    if isinstance(value, int) and not isinstance(value, bool) and abs(value) >= VERY_LARGE:
         return "a very large number"
     text = json.dumps(value)
-    return text if len(text) <= 40 else text[:37] + "..."
+    return text if len(text) <= MOST_SHOWN else text[: MOST_SHOWN - 3] + "..."

@@ -67,10 +67,10 @@ export interface Problem {
   message: string;
 }
 
-export type Fall = Engine.TrialFields['fall'];
+export type Fall = Engine.FeltTrialFields['fall'];
 
 /** A slope felt or guessed, and what it was. */
-export interface Trial extends Engine.TrialFields {
+export interface Trial extends Engine.FeltTrialFields {
   date: string;
 }
 

@@ -11,6 +11,7 @@ from pycore.drills.gate import Gate, gap_for, share_of_holed
 from pycore.drills.plan import SKILLS, plan
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
+from pycore.fields import Range, outside
 from pycore.putt import chance
 from pycore.putt.requests import PlayerFields
 from pycore.putt.solve import NoPutt, read
@@ -63,9 +64,8 @@ def answer_plan(fields: requests.PlanFields) -> answers.PlanAnswer:
 def answer_gate(fields: requests.GateFields) -> answers.GateAnswer:
     """Which starts pass a gate."""
     if fields.gap_m <= fields.ball_m:
-        raise Refusal(
-            "bad_field", f"gap_m is {fields.gap_m:g}; the ball is {fields.ball_m:g} m wide and takes a wider one", "gap_m"
-        )
+        limit = Range(fields.ball_m, requests.WIDEST_GAP, "m")
+        raise outside("gap_m", fields.gap_m, limit, "a ball passes a gap that is wider than it")
     post = BALL_RADIUS if fields.posts == "balls" else 0.0
     gate = Gate(fields.gap_m, fields.at_m, fields.ball_m / 2, post)
     player = _player(fields.player)

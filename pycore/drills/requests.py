@@ -3,11 +3,15 @@
 from dataclasses import dataclass, field
 from typing import Annotated, Literal
 
+from pycore.constants import BALL_RADIUS
 from pycore.drills.drill import Place, Thing
-from pycore.fields import Length, Range
-from pycore.putt.requests import PlayerFields, PuttFields, Stimp
+from pycore.fields import Doc, Length, Range
+from pycore.putt.requests import PlayerFields, PuttFields
+from pycore.quantities import Distance, Stimp
 
-Weight = Annotated[float, Range(0.0, 100.0)]
+WIDEST_GAP = 0.4  # m
+NEED = Range(0.0, 100.0)  # how much work a skill needs, beside the others
+Player = Annotated[PlayerFields, Doc("player", "who strikes it; the tour preset if left out")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -19,46 +23,46 @@ class DrillsFields:
 class WeightFields:
     """How much work each skill needs, on any scale."""
 
-    alignment: Weight = 1.0
-    start_line: Weight = 1.0
-    pace: Weight = 1.0
-    reading: Weight = 1.0
-    tempo: Weight = 1.0
+    alignment: Annotated[float, NEED, Doc("alignment")] = 1.0
+    start_line: Annotated[float, NEED, Doc("start line")] = 1.0
+    pace: Annotated[float, NEED, Doc("pace")] = 1.0
+    reading: Annotated[float, NEED, Doc("reading")] = 1.0
+    tempo: Annotated[float, NEED, Doc("tempo")] = 1.0
 
 
 @dataclass(frozen=True, kw_only=True)
 class PlanFields:
     """How long, where, with what; without weights, all skills alike."""
 
-    minutes: Annotated[int, Range(10, 60, "minutes")]
-    place: Place
-    at_hand: Annotated[tuple[Thing, ...], Length(0, 8)] = ()
-    weights: WeightFields = field(default_factory=WeightFields)
+    minutes: Annotated[int, Range(10, 60, "minutes"), Doc("time")]
+    place: Annotated[Place, Doc("place")]
+    at_hand: Annotated[tuple[Thing, ...], Length(0, 8), Doc("at hand", "what there is to practise with")] = ()
+    weights: Annotated[WeightFields, Doc("weights", "how much work each skill needs")] = field(default_factory=WeightFields)
 
 
 @dataclass(frozen=True, kw_only=True)
 class GateFields:
     """A gate: clear width, way from the ball, and what its posts are."""
 
-    gap_m: Annotated[float, Range(0.04, 0.4, "m")]
-    at_m: Annotated[float, Range(0.1, 2.0, "m")]
-    posts: Literal["tees", "balls"] = "tees"
-    ball_m: Annotated[float, Range(0.04, 0.05, "m")] = 0.04267
+    gap_m: Annotated[float, Range(0.04, WIDEST_GAP, "m"), Doc("gap", "clear width between the posts")]
+    at_m: Annotated[float, Range(0.1, 2.0, "m"), Doc("way", "from the ball to the gate")]
+    posts: Annotated[Literal["tees", "balls"], Doc("posts", "what the gate is made of")] = "tees"
+    ball_m: Annotated[float, Range(0.04, 0.05, "m"), Doc("ball", "its diameter")] = 2 * BALL_RADIUS
     stimp_ft: Stimp = 10.0
-    player: PlayerFields | None = None
+    player: Player | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
 class BallLineFields(PuttFields):
     """The putt in hand, and how far off the line on the ball is laid."""
 
-    off_deg: Annotated[float, Range(0.1, 5.0, "degrees")] = 1.0
-    player: PlayerFields | None = None
+    off_deg: Annotated[float, Range(0.1, 5.0, "degrees"), Doc("off", "how far the line on the ball is turned")] = 1.0
+    player: Player | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
 class EyesFields:
     """How far left of the ball line the eyes are, seen from behind the ball; right is negative."""
 
-    left_m: Annotated[float, Range(-0.2, 0.2, "m")]
-    distance_m: Annotated[float, Range(0.3, 30.0, "m")]
+    left_m: Annotated[float, Range(-0.2, 0.2, "m"), Doc("eyes", "how far left of the ball line")]
+    distance_m: Distance

@@ -6,37 +6,38 @@ from typing import Annotated, Any, Literal, TypedDict
 
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
-from pycore.fields import Length, Range
+from pycore.fields import Doc, Length, Range
 from pycore.green import roll_test
 from pycore.units import FOOT, percent_from_slope
 
 SLOWEST, FASTEST = 3.0, 20.0  # ft; outside, something was measured wrongly
+OffBar = Annotated[float, Range(2.0, 40.0, "ft"), Doc("length", "of a roll off the Stimpmeter")]
 
 
 @dataclass(frozen=True, kw_only=True)
 class BallFields:
     """A ball rolled along the line: how far from where it was let go to where it stopped, and how long that took."""
 
-    distance_m: Annotated[float, Range(1.0, 15.0, "m")]
-    time_s: Annotated[float, Range(1.0, 15.0, "s")]
-    way: Literal["out", "back"]
+    distance_m: Annotated[float, Range(1.0, 15.0, "m"), Doc("distance", "from where it was let go to where it stopped")]
+    time_s: Annotated[float, Range(1.0, 15.0, "s"), Doc("time", "until it stopped")]
+    way: Annotated[Literal["out", "back"], Doc("way")]
 
 
 @dataclass(frozen=True, kw_only=True)
 class RollTestFields:
     """Rolls out and back along one line; rolled by hand, or putted, which skids first; taped or paced."""
 
-    rolls: Annotated[tuple[BallFields, ...], Length(2, 40)]
-    skid: Literal["rolled", "putted"]
-    measure: Literal["tape", "paces"] = "tape"
+    rolls: Annotated[tuple[BallFields, ...], Length(2, 40), Doc("rolls")]
+    skid: Annotated[Literal["rolled", "putted"], Doc("skid", "a putted ball skids before it rolls")]
+    measure: Annotated[Literal["tape", "paces"], Doc("measure", "what the distances were measured with")] = "tape"
 
 
 @dataclass(frozen=True, kw_only=True)
 class StimpmeterFields:
     """Lengths off the Stimpmeter, out and back along one line."""
 
-    out_ft: Annotated[tuple[Annotated[float, Range(2.0, 40.0, "ft")], ...], Length(1, 10)]
-    back_ft: Annotated[tuple[Annotated[float, Range(2.0, 40.0, "ft")], ...], Length(1, 10)]
+    out_ft: Annotated[tuple[OffBar, ...], Length(1, 10), Doc("out")]
+    back_ft: Annotated[tuple[OffBar, ...], Length(1, 10), Doc("back")]
 
 
 class SpeedAnswer(TypedDict):
@@ -90,14 +91,18 @@ def answer_stimpmeter(fields: StimpmeterFields) -> StimpmeterAnswer:
 def _answer(measure: Callable[[], roll_test.Speed], field: str) -> SpeedAnswer:
     try:
         found = measure()
-    except ValueError:
-        raise Refusal("no_green", "no green rolls like this: look for a wrong distance, time or way", field) from None
+    except Refusal as refusal:
+        raise refusal.about(field) from None
     if not SLOWEST <= found.stimp_ft <= FASTEST:
         raise Refusal(
             "no_green",
             f"this makes {found.stimp_ft:.1f} ft on the Stimpmeter; greens have {SLOWEST:g} to {FASTEST:g}: "
             "look for a wrong distance or time",
             field,
+            found.stimp_ft,
+            SLOWEST,
+            FASTEST,
+            "ft",
         )
     return {
         "stimp_ft": found.stimp_ft,

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from math import hypot, sqrt
 
 from pycore.constants import GRAVITY, ROLLING, STIMPMETER_SPEED
+from pycore.errors import Refusal
 from pycore.units import FOOT, INCH
 
 TAP = 0.07  # s; spread of a thumb that taps on something seen coming; assumed
@@ -82,7 +83,7 @@ def speed(slowings: Sequence[Slowing], shared: float = 0.0) -> Speed:
 
     Raises
     ------
-    ValueError : where no green could roll like this.
+    Refusal : ``no_green``, where no green could roll like this.
     """
     ways = [_way([each for each in slowings if each.out == out]) for out in (True, False)]
     (out, out_variance, out_skid), (back, back_variance, back_skid) = ways
@@ -96,7 +97,7 @@ def speed(slowings: Sequence[Slowing], shared: float = 0.0) -> Speed:
     tilt = hypot(sqrt(noise), (back_skid - out_skid) / 2 * SKID_SD, shared * pull)
     sine = pull / (ROLLING * GRAVITY)
     if mean <= 0 or abs(sine) > STEEPEST:
-        raise ValueError("no green rolls like this")
+        raise Refusal("no_green", "no green rolls like this: look for a wrong distance, time or way")
     slope = sine / sqrt(1 - sine**2)
     drag = mean * hypot(1, slope)
     stimp_ft = STIMPMETER_SPEED**2 / (2 * drag) / FOOT

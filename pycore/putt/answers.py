@@ -1,10 +1,15 @@
 """What is answered about a putt: plain JSON values."""
 
-from typing import Literal, TypedDict
+from typing import Annotated, Literal, TypedDict
 
+from pycore.fields import Doc
 from pycore.putt.sensitivity import Change
 
-Path = list[tuple[float, float, float, float]]  # t_s, x_m, y_m, speed_mps
+Moment = tuple[
+    Annotated[float, Doc("t_s")], Annotated[float, Doc("x_m")], Annotated[float, Doc("y_m")], Annotated[float, Doc("speed_mps")]
+]
+Path = list[Moment]
+Starts = tuple[Annotated[float, Doc("launch_mps")], Annotated[float, Doc("right_deg")], Annotated[float, Doc("left_deg")]]
 
 
 class Point(TypedDict):
@@ -31,11 +36,11 @@ class ReadAnswer(TypedDict):
 class WindowAnswer(TypedDict):
     """The starts and paces that hole; tolerances are None where the chosen pace is too firm for any start."""
 
-    edge: list[tuple[float, float, float]]
+    edge: list[Starts]
     launch_min_mps: float
     launch_max_mps: float
-    aim_tolerance_deg: tuple[float, float] | None
-    pace_tolerance_fraction: tuple[float, float] | None
+    aim_tolerance_deg: tuple[Annotated[float, Doc("right")], Annotated[float, Doc("left")]] | None
+    pace_tolerance_fraction: tuple[Annotated[float, Doc("short")], Annotated[float, Doc("long")]] | None
     high_line: Path
     low_line: Path
     make_probability: float

@@ -110,8 +110,10 @@ def _found(putt: Putt) -> solve.Read:
         f"and at {putt.stimp_ft:g} ft a ball rolls on from {percent_from_slope(putt.rho):.1f} %"
     )
     if found.instead is None:
-        raise Refusal("runs_away", f"It runs away: {reason}; no pace stops near the hole", "past_m")
-    raise Refusal("runs_away", f"It runs away: {reason}; a pace of {found.instead:.2f} m past the hole would do", "past_m")
+        message = f"It runs away: {reason}; no pace stops near the hole"
+        raise Refusal("runs_away", message, "past_m", putt.past, unit="m")
+    message = f"It runs away: {reason}; a pace of {found.instead:.2f} m past the hole would do"
+    raise Refusal("runs_away", message, "past_m", putt.past, found.instead, found.instead, "m")
 
 
 def _into_hole(putt: Putt, launch: float, aim: float) -> answers.Path:

@@ -5,25 +5,27 @@ from math import radians
 from typing import Annotated
 
 from pycore.errors import Refusal
-from pycore.fields import Length, Range
+from pycore.fields import Doc, Length, Range, outside
 from pycore.green.surface import Station, Surface
 from pycore.putt.chance import Player
 from pycore.putt.putt import Putt
+from pycore.quantities import Distance, Fall, Launch, Past, Slope, Stimp
 from pycore.units import slope_from_percent
 
-Distance = Annotated[float, Range(0.3, 30.0, "m")]
-Stimp = Annotated[float, Range(5.0, 15.0, "ft")]
-Slope = Annotated[float, Range(0.0, 8.0, "%")]
-Fall = Annotated[float, Range(-360.0, 360.0, "degrees")]
+SD = "standard deviation"
+LEAST_APART = 0.01  # m; two stations nearer to each other are one
 
 
 @dataclass(frozen=True, kw_only=True)
 class StationFields:
     """The green's tilt at one place along the line."""
 
-    at_m: Annotated[float, Range(0.0, 30.0, "m")]
+    at_m: Annotated[float, Range(0.0, 30.0, "m"), Doc("place", "from the ball along the line to the hole")]
     slope_percent: Slope
     fall_deg: Fall
+
+
+Stations = Annotated[tuple[StationFields, ...], Length(1, 12), Doc("stations", "slopes at places along the line, in its order")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -33,7 +35,7 @@ class ShapeFields:
     distance_m: Distance
     slope_percent: Slope | None = None
     fall_deg: Fall | None = None
-    stations: Annotated[tuple[StationFields, ...], Length(1, 12)] | None = None
+    stations: Stations | None = None
 
     def surface(self) -> Surface:
         """The green's shape; refuses fields that contradict each other."""
@@ -44,20 +46,12 @@ class ShapeFields:
             return Surface(Station.measured(0.0, self.slope_percent, self.fall_deg))
         if self.slope_percent is not None or self.fall_deg is not None:
             raise Refusal("bad_field", "stations come in place of slope_percent and fall_deg, not beside them", "stations")
-        before = -1.0
+        least = 0.0
         for i, station in enumerate(self.stations):
-            name = f"stations[{i}].at_m"
-            if station.at_m > self.distance_m:
-                raise Refusal(
-                    "bad_field",
-                    f"{name} is {station.at_m:g}; it takes a number from 0 to the hole at {self.distance_m:g} m",
-                    name,
-                )
-            if station.at_m - before < 0.01:
-                raise Refusal(
-                    "bad_field", f"{name} is {station.at_m:g}; it takes at least 0.01 m more than the station before it", name
-                )
-            before = station.at_m
+            if not least <= station.at_m <= self.distance_m:
+                limit = Range(least, self.distance_m, "m")
+                raise outside(f"stations[{i}].at_m", station.at_m, limit, "past the station before it, and not past the hole")
+            least = station.at_m + LEAST_APART
         return Surface(*(Station.measured(s.at_m, s.slope_percent, s.fall_deg) for s in self.stations))
 
 
@@ -72,7 +66,7 @@ class GreenFields(ShapeFields):
 class PuttFields(GreenFields):
     """A putt: where, what green, what pace."""
 
-    past_m: Annotated[float, Range(0.0, 1.0, "m")]
+    past_m: Past
 
     def putt(self) -> Putt:
         """The putt in the engine's terms."""
@@ -83,11 +77,11 @@ class PuttFields(GreenFields):
 class PlayerFields:
     """A player's spread and bias; the start line is biased to the left where positive."""
 
-    start_line_sd_deg: Annotated[float, Range(0.0, 20.0, "degrees")]
-    pace_sd_fraction: Annotated[float, Range(0.0, 0.5, "of the roll")]
-    slope_sd_percent: Annotated[float, Range(0.0, 4.0, "%")] = 0.0
-    start_line_bias_deg: Annotated[float, Range(-20.0, 20.0, "degrees")] = 0.0
-    pace_bias_fraction: Annotated[float, Range(-0.5, 0.5, "of the roll")] = 0.0
+    start_line_sd_deg: Annotated[float, Range(0.0, 20.0, "degrees"), Doc("start line spread", SD)]
+    pace_sd_fraction: Annotated[float, Range(0.0, 0.5, "of the roll"), Doc("pace spread", SD)]
+    slope_sd_percent: Annotated[float, Range(0.0, 4.0, "%"), Doc("slope spread", f"{SD} of how slopes are read")] = 0.0
+    start_line_bias_deg: Annotated[float, Range(-20.0, 20.0, "degrees"), Doc("start line bias", "left is positive")] = 0.0
+    pace_bias_fraction: Annotated[float, Range(-0.5, 0.5, "of the roll"), Doc("pace bias", "long is positive")] = 0.0
 
     def player(self) -> Player:
         """The player in the engine's terms."""
@@ -104,15 +98,15 @@ class PlayerFields:
 class WindowFields(PuttFields):
     """A putt and who strikes it; without a player, the tour preset."""
 
-    player: PlayerFields | None = None
+    player: Annotated[PlayerFields, Doc("player", "who strikes it; the tour preset if left out")] | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
 class RollFields(GreenFields):
     """A green and a strike."""
 
-    launch_mps: Annotated[float, Range(0.05, 15.0, "m/s")]
-    aim_deg: Annotated[float, Range(-180.0, 180.0, "degrees")]
+    launch_mps: Launch
+    aim_deg: Annotated[float, Range(-180.0, 180.0, "degrees"), Doc("aim", "start line, left of the line to the hole")]
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -1,7 +1,8 @@
 """What is answered about a record: plain JSON values."""
 
-from typing import Literal, TypedDict
+from typing import Annotated, Literal, TypedDict
 
+from pycore.fields import Doc
 from pycore.record.cost import Name
 from pycore.record.tally import What
 
@@ -66,7 +67,7 @@ class PublishedAnswer(TypedDict):
 
     name: Literal["tour", "1995"]
     source: str
-    shares: list[tuple[float, float]]
+    shares: list[tuple[Annotated[float, Doc("distance_m")], Annotated[float, Doc("share")]]]
 
 
 class WeekAnswer(TypedDict):
@@ -134,7 +135,9 @@ class FindingsAnswer(TypedDict):
     weeks: list[WeekAnswer]
     changes: list[ChangeAnswer]
     made_change: MadeChangeAnswer | None
-    strikes: list[tuple[float, float]]
-    opening: list[tuple[float, float, float]]
+    strikes: list[tuple[Annotated[float, Doc("start_error_deg")], Annotated[float, Doc("roll_error")]]]
+    opening: list[
+        tuple[Annotated[float, Doc("roll_error")], Annotated[float, Doc("right_deg")], Annotated[float, Doc("left_deg")]]
+    ]
     opening_m: float
     left_out: list[LeftOutAnswer]

@@ -1,17 +1,19 @@
 """What may be asked about a record: the putts, and what each field takes."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from math import radians
 from typing import Annotated, Literal
 
 from pycore.errors import Refusal
-from pycore.fields import Length, Range
+from pycore.fields import Doc, Length, Range
 from pycore.putt.requests import PuttFields
+from pycore.quantities import Slope
 from pycore.record.logged import Logged
 from pycore.units import slope_from_percent
 
 MOST_PUTTS = 100_000
+LINE_ERROR = "how far left of the line meant the ball's own line lay"
 YEARS = (1900, 2199)
 
 
@@ -19,21 +21,21 @@ YEARS = (1900, 2199)
 class FinishFields:
     """Where a ball stopped, from the hole's centre: x on along the line, y to its left."""
 
-    x_m: Annotated[float, Range(-30.0, 30.0, "m")]
-    y_m: Annotated[float, Range(-30.0, 30.0, "m")]
+    x_m: Annotated[float, Range(-30.0, 30.0, "m"), Doc("long", "beyond the hole; short is negative")]
+    y_m: Annotated[float, Range(-30.0, 30.0, "m"), Doc("left", "of the hole; right is negative")]
 
 
 @dataclass(frozen=True, kw_only=True)
 class LoggedFields(PuttFields):
     """One putt: what was meant, and what came of it."""
 
-    id: Annotated[str, Length(1, 64)]
-    at: Annotated[str, Length(10, 40)]
-    aim_deg: Annotated[float, Range(-90.0, 90.0, "degrees")]
-    result: Literal["holed"] | FinishFields
-    gate: Literal["left", "right", "clean"] | None = None
-    line_error_deg: Annotated[float, Range(-20.0, 20.0, "degrees")] | None = None
-    felt_percent: Annotated[float, Range(0.0, 8.0, "%")] | None = None
+    id: Annotated[str, Length(1, 64), Doc("id")]
+    at: Annotated[str, Length(10, 40), Doc("time", "when it was struck, as ISO 8601 has it")]
+    aim_deg: Annotated[float, Range(-90.0, 90.0, "degrees"), Doc("aim", "start line meant, left of the line to the hole")]
+    result: Annotated[Literal["holed"] | FinishFields, Doc("result", "holed, or where the ball stopped")]
+    gate: Annotated[Literal["left", "right", "clean"], Doc("gate", "which post the ball touched, if any")] | None = None
+    line_error_deg: Annotated[float, Range(-20.0, 20.0, "degrees"), Doc("line error", LINE_ERROR)] | None = None
+    felt_percent: Annotated[Slope, Doc("felt", "the slope as the feet felt it")] | None = None
 
     def logged(self) -> Logged:
         """The putt in the engine's terms."""
@@ -54,8 +56,8 @@ class LoggedFields(PuttFields):
 class FindingsFields:
     """A record of putts, in any order, and the hand of the player."""
 
-    putts: Annotated[tuple[LoggedFields, ...], Length(0, MOST_PUTTS)]
-    handedness: Literal["right", "left"] = "right"
+    putts: Annotated[tuple[LoggedFields, ...], Length(0, MOST_PUTTS), Doc("putts")]
+    handedness: Annotated[Literal["right", "left"], Doc("handedness", "the hand that the player plays with")] = "right"
 
     def logged(self) -> list[Logged]:
         """The putts in the order in which they were struck; refuses what does not fit, by its place in the list."""
@@ -65,7 +67,7 @@ class FindingsFields:
                 putts.append(fields.logged())
             except Refusal as refusal:
                 field = f"putts[{i}].{refusal.field}"
-                raise Refusal(refusal.code, f"putts[{i}]: {refusal.message}", field) from None
+                raise replace(refusal, field=field, message=f"putts[{i}]: {refusal.message}") from None
         return sorted(putts, key=lambda putt: putt.at)
 
 

@@ -1,11 +1,12 @@
 """What is answered of the senses: plain JSON values."""
 
-from typing import Literal, TypedDict
+from typing import Annotated, Literal, TypedDict
 
+from pycore.fields import Doc
 from pycore.senses import feel as feet
 
 Kind = Literal["left", "right", "toes", "heels", "small", "large"]
-Curve = list[tuple[float, float]]
+Curve = list[tuple[Annotated[float, Doc("right")], Annotated[float, Doc("down")]]]
 
 
 class Check(TypedDict):
@@ -20,7 +21,7 @@ class LevelAnswer(TypedDict):
 
     slope_percent: float
     fall_deg: float
-    bias_deg: tuple[float, float]
+    bias_deg: tuple[Annotated[float, Doc("about_x")], Annotated[float, Doc("about_y")]]
     slope_sd_percent: float
     check: Check
     zeroed: bool
@@ -66,7 +67,7 @@ class CurveAnswer(TypedDict):
     """What is likely where a slope is felt: felt, likely, and how surely, per cent."""
 
     fall: feet.Fall
-    points: list[tuple[float, float, float]]
+    points: list[tuple[Annotated[float, Doc("felt")], Annotated[float, Doc("likely")], Annotated[float, Doc("sd")]]]
 
 
 class FeelAnswer(TypedDict):

@@ -22,7 +22,8 @@ def answer_level(fields: requests.LevelFields) -> answers.LevelAnswer:
     for i, reading in enumerate(fields.readings):
         if reading.turned_deg not in TURNS:
             name = f"readings[{i}].turned_deg"
-            raise Refusal("bad_field", f"{name} is {reading.turned_deg:g}; it takes 0, 90, 180 or 270", name)
+            message = f"{name} is {reading.turned_deg:g}; it takes 0, 90, 180 or 270"
+            raise Refusal("bad_field", message, name, reading.turned_deg, unit="degrees")
     readings = [
         phone.Reading(radians(each.beta_deg), radians(each.gamma_deg), radians(each.turned_deg), each.weight_s)
         for each in fields.readings
@@ -30,8 +31,8 @@ def answer_level(fields: requests.LevelFields) -> answers.LevelAnswer:
     bias = (radians(fields.bias_deg[0]), radians(fields.bias_deg[1])) if fields.bias_deg else None
     try:
         found = phone.level(readings, bias)
-    except phone.Unlevel as reason:
-        raise Refusal(reason.code, reason.reason, "readings") from None
+    except Refusal as refusal:
+        raise refusal.about("readings") from None
     positions = len({reading.turned_deg for reading in fields.readings})
     return {
         "slope_percent": percent_from_slope(abs(found.downhill)),

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import asin, cos, degrees, radians, sin, sqrt
 
+from pycore.errors import Refusal
 from pycore.units import percent_from_slope, slope_from_angle_deg, slope_from_percent
 
 ROUNDING = slope_from_angle_deg(0.1) / sqrt(12)  # browsers round to 0.1 degree: spread of an even error that wide
@@ -20,15 +21,6 @@ STILL = slope_from_angle_deg(0.3)  # a phone that lies still varies less than th
 FLAT = sin(radians(20))  # tilt of a phone that still lies on a green, rather than stands
 AGREE = slope_from_percent(0.6)  # positions that differ by more were not on the same spot
 BELIEVABLE = slope_from_angle_deg(4)  # a larger bias is a phone that was not turned, or not flat
-
-
-class Unlevel(Exception):  # noqa: N818 - it is an answer, not an error
-    """Readings that give no level: a code and the reason."""
-
-    def __init__(self, code: str, reason: str) -> None:
-        super().__init__(reason)
-        self.code = code
-        self.reason = reason
 
 
 @dataclass(frozen=True)
@@ -66,7 +58,7 @@ def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) 
 
     Raises
     ------
-    Unlevel : ``upright``, ``moving`` or ``disagree``.
+    Refusal : ``upright``, ``moving`` or ``disagree``.
     """
     places = sorted({reading.turned for reading in readings})
     tilts = [_held([reading for reading in readings if reading.turned == place]) for place in places]
@@ -84,13 +76,13 @@ def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) 
     own = mean - tilt * mean_turn
     off = [measured - tilt * each - own for measured, each in zip(tilts, turns, strict=True)]
     if abs(own) > BELIEVABLE:
-        raise Unlevel("disagree", "the positions differ by more than a phone is ever off: turn it on the same spot, as drawn")
+        raise Refusal("disagree", "the positions differ by more than a phone is ever off: turn it on the same spot, as drawn")
     apart = None
     if count > 2:
         apart = max(map(abs, off)) * 2
         if apart > AGREE:
             worst = max(range(count), key=lambda i: abs(off[i]))
-            raise Unlevel("disagree", _disagreement(count, degrees(places[worst]), apart))
+            raise Refusal("disagree", _disagreement(count, degrees(places[worst]), apart))
         # four unknowns are taken out of two numbers a position
         error = max(error, sqrt(sum(abs(each) ** 2 for each in off) / (2 * count - 4)))
     beta = asin(own.imag)
@@ -103,11 +95,11 @@ def _held(readings: Sequence[Reading]) -> complex:
     total = sum(weight for _, weight in ups)
     mean = sum(up * weight for up, weight in ups) / total
     if any(cos(reading.beta) * cos(reading.gamma) < 0 for reading in readings):
-        raise Unlevel("upright", "the phone lies on its face or stands: lay it on its back")
+        raise Refusal("upright", "the phone lies on its face or stands: lay it on its back")
     if abs(mean) > FLAT:
-        raise Unlevel("upright", "the phone stands: lay it flat on its back")
+        raise Refusal("upright", "the phone stands: lay it flat on its back")
     if sqrt(sum(weight * abs(up - mean) ** 2 for up, weight in ups) / total) > STILL:
-        raise Unlevel("moving", "the phone moves: let go of it and wait")
+        raise Refusal("moving", "the phone moves: let go of it and wait")
     return mean
 
 

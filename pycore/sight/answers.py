@@ -1,9 +1,13 @@
 """What is answered about the line where the eye has it: plain JSON values."""
 
-from typing import TypedDict
+from typing import Annotated, TypedDict
 
-Pixel = tuple[float, float]
-Rolled = list[tuple[float, float, float, float]]  # t_s, u_px, v_px, and the ball's radius in px
+from pycore.fields import Doc
+
+Right = Annotated[float, Doc("right_px")]
+Down = Annotated[float, Doc("down_px")]
+Pixel = tuple[Right, Down]
+Rolled = list[tuple[Annotated[float, Doc("t_s")], Right, Down, Annotated[float, Doc("radius_px")]]]
 
 
 class CameraAnswer(TypedDict):

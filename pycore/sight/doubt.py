@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from math import inf, radians, sqrt
 
+from pycore.errors import Refusal
 from pycore.sight.camera import Camera, Pixel
-from pycore.sight.pose import ABOVE, Picture, Unsolved, camera, sighting
+from pycore.sight.pose import ABOVE, Picture, camera, sighting
 from pycore.sight.vectors import Vector
 
 # Standard deviations
@@ -25,13 +26,13 @@ def likeliest(picture: Picture, near: Camera | None = None, share: float | None 
 
     Raises
     ------
-    Unsolved : as ``camera`` does.
+    Refusal : as ``camera`` does.
     """
     by_pitch = _height(picture)
     if by_pitch is None and picture.pitch is not None and picture.field is not None:
         steepest = replace(picture, pitch=picture.pitch + WILD * TURN)  # that a phone may have been off
         if _height(steepest) is None:
-            raise Unsolved("above_horizon", ABOVE)
+            raise Refusal("above_horizon", ABOVE)
     if picture.height is not None and by_pitch is not None:
         share = weight(picture) if share is None else share
         picture = replace(picture, height=picture.height + share * (by_pitch - picture.height), pitch=None)
@@ -69,7 +70,7 @@ def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | 
         ways.append([replace(picture, pitch=picture.pitch + by) for by in (TURN, -TURN)])
     try:
         shifts = [[_shifts(found, likeliest(other, found, share), looked) for other in others] for others in ways]
-    except Unsolved:
+    except Refusal:
         return None
     worst = [[max(at) for at in zip(*each, strict=True)] for each in shifts]
     off = WITHIN * max(sqrt(sum(each * each for each in at)) for at in zip(*worst, strict=True))

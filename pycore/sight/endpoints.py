@@ -7,6 +7,7 @@ from typing import Any
 from pycore.constants import BALL_RADIUS
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
+from pycore.fields import Range, outside
 from pycore.putt.requests import PuttFields
 from pycore.putt.shape import apex, path
 from pycore.sight import answers, chalk, picture, ramp, requests
@@ -65,13 +66,9 @@ def answer_ramp(fields: requests.RampFields) -> answers.RampAnswer:
     if fields.trial:
         kept = ramp.kept(fields.trial.height_m, fields.trial.rolled_m, fields.stimp_ft)
         if kept > 1:
-            rolled, most = fields.trial.rolled_m, fields.trial.rolled_m / kept
-            green = f"a level green of {fields.stimp_ft:g} ft"
-            raise Refusal(
-                "bad_field",
-                f"trial.rolled_m is {rolled:g}; from {fields.trial.height_m:g} m it takes at most {most:.2f} m on {green}",
-                "trial.rolled_m",
-            )
+            limit = Range(requests.SHORTEST_ROLL, fields.trial.rolled_m / kept, "m")
+            why = f"from {fields.trial.height_m:g} m a ball rolls no farther on a level green of {fields.stimp_ft:g} ft"
+            raise outside("trial.rolled_m", fields.trial.rolled_m, limit, why)
     return {"height_m": ramp.height(fields.launch_mps, kept), "kept_fraction": kept}
 
 

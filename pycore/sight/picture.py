@@ -74,8 +74,8 @@ def _found(picture: Picture, ground: Ground) -> tuple[Picture, Camera]:
             for _ in range(SETTLES):
                 picture = replace(picture, height=told + ground.rise(found.place[0], found.place[1]))
                 found = doubt.likeliest(picture, found)
-    except pose.Unsolved as why:
-        raise Refusal(why.code, why.reason, "hole_px") from None
+    except Refusal as refusal:
+        raise refusal.about("hole_px") from None
     return picture, found
 
 

@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import asin, atan, cos, radians, sin, sqrt, tan
 
+from pycore.errors import Refusal
 from pycore.roots import zero
 from pycore.sight.camera import Camera, Pixel
 from pycore.sight.vectors import Vector, cross, dot, minus, times, unit
@@ -20,14 +21,6 @@ AROUND = 0.1  # rad; a camera that is all but known is looked for so far around 
 ABOVE = "a mark lies above the green's horizon, where there is no ground"
 
 type Seen = Callable[[float], Sighting | None]
-
-
-class Unsolved(Exception):  # noqa: N818 - it is an answer, not an error
-    """No camera sees the putt so; ``code`` and ``reason`` say why."""
-
-    def __init__(self, code: str, reason: str) -> None:
-        super().__init__(reason)
-        self.code, self.reason = code, reason
 
 
 @dataclass(frozen=True)
@@ -83,11 +76,11 @@ def camera(picture: Picture, near: Camera | None = None) -> Camera:
 
     Raises
     ------
-    Unsolved : ``same_place``, ``above_horizon``, ``hole_nearer`` or ``no_camera``.
+    Refusal : ``same_place``, ``above_horizon``, ``hole_nearer`` or ``no_camera``.
     """
     height, pitch, field = picture.height, picture.pitch, picture.field
     if picture.ball == picture.hole:
-        raise Unsolved("same_place", "ball and hole are marked at the same place")
+        raise Refusal("same_place", "ball and hole are marked at the same place")
     if height is not None and field is not None:
         lens, usual = field, pitch_of(picture, near) if near else USUAL_PITCH
         pitch = _sought(picture, height, PITCHES, usual, lambda turn: sighting(picture, turn, lens))
@@ -98,9 +91,9 @@ def camera(picture: Picture, near: Camera | None = None) -> Camera:
         raise ValueError("two of height, pitch and field have to be known")
     seen = sighting(picture, pitch, field)
     if seen is None:
-        raise Unsolved("above_horizon", ABOVE)
+        raise Refusal("above_horizon", ABOVE)
     if seen.x[2] <= 0:
-        raise Unsolved("hole_nearer", "the hole is nearer to the camera than the ball: stand behind the ball")
+        raise Refusal("hole_nearer", "the hole is nearer to the camera than the ball: stand behind the ball")
     scale = picture.length / seen.apart
     place = times(-scale, (dot(seen.ball, seen.x), dot(seen.ball, seen.y), dot(seen.ball, seen.z)))
     right, down, forward = zip(seen.x, seen.y, seen.z, strict=True)
@@ -167,7 +160,7 @@ def _sought(picture: Picture, height: float, places: Sequence[float], usual: flo
         ]
         if zeros:
             return min(zeros, key=lambda found: abs(found - usual))
-    raise Unsolved("no_camera", "from that height no camera has ball and hole at these two marks that far apart")
+    raise Refusal("no_camera", "from that height no camera has ball and hole at these two marks that far apart")
 
 
 def _way(picture: Picture, touch: Pixel, focal: float) -> Vector:

@@ -5,44 +5,54 @@ from math import radians
 from typing import Annotated, Literal
 
 from pycore.errors import Refusal
-from pycore.fields import Length, Range
+from pycore.fields import Doc, Length, Range
 from pycore.green.surface import Station, Surface
-from pycore.putt.requests import PuttFields, ShapeFields, Stimp
+from pycore.putt.requests import PuttFields, ShapeFields
+from pycore.quantities import Launch, Stimp
 from pycore.sight.camera import Pixel
 from pycore.sight.ground import Ground
 from pycore.sight.held import Held, moved
 from pycore.sight.pose import Picture
 
-Pixels = Annotated[float, Range(1.0, 20_000.0, "px")]
-Touch = Annotated[tuple[Annotated[float, Range(-20_000.0, 40_000.0, "px")], ...], Length(2, 2)]
-OnGreen = Annotated[tuple[Annotated[float, Range(-60.0, 60.0, "m")], ...], Length(2, 2)]
-Eye = Annotated[float, Range(0.2, 3.0, "m")]
-NARROWEST, WIDEST = 2.0, 150.0
-FieldOfView = Annotated[float, Range(NARROWEST, WIDEST, "degrees")]
-Turn = Annotated[float, Range(-360.0, 360.0, "degrees")]
+NARROWEST, WIDEST = 2.0, 150.0  # degrees; vertical fields of view that lenses have
+SHORTEST_ROLL = 0.1  # m; less tells nothing of a ramp
+TURN = Range(-360.0, 360.0, "degrees")
+Width = Annotated[float, Range(1.0, 20_000.0, "px"), Doc("width", "of the picture")]
+Height = Annotated[float, Range(1.0, 20_000.0, "px"), Doc("height", "of the picture")]
+Touch = Annotated[
+    tuple[Annotated[float, Range(-20_000.0, 40_000.0, "px")], ...],
+    Length(2, 2),
+    Doc("touch", "right of the picture's left edge, down from its top"),
+]
+OnGreen = Annotated[tuple[Annotated[float, Range(-60.0, 60.0, "m")], ...], Length(2, 2), Doc("place", "x, y on the green")]
+Eye = Annotated[float, Range(0.2, 3.0, "m"), Doc("eye height", "of the lens or the eye over the green")]
+FieldOfView = Annotated[float, Range(NARROWEST, WIDEST, "degrees"), Doc("field of view", "of the lens, from top to bottom")]
 
 
 @dataclass(frozen=True, kw_only=True)
 class HeldFields:
     """How the phone was held, as its browser tells it, and how far the screen had turned its picture."""
 
-    alpha_deg: Turn = 0.0
-    beta_deg: Turn
-    gamma_deg: Turn
-    screen_deg: Turn = 0.0
+    alpha_deg: Annotated[float, TURN, Doc("alpha", "about the phone's z")] = 0.0
+    beta_deg: Annotated[float, TURN, Doc("beta", "about the phone's x")]
+    gamma_deg: Annotated[float, TURN, Doc("gamma", "about the phone's y")]
+    screen_deg: Annotated[float, TURN, Doc("screen", "how far it had turned its picture")] = 0.0
 
     def held(self) -> Held:
         """The same in the engine's terms."""
         return Held(radians(self.alpha_deg), radians(self.beta_deg), radians(self.gamma_deg), radians(self.screen_deg))
 
 
+Attitude = Annotated[HeldFields, Doc("attitude", "how the phone was held")]
+
+
 @dataclass(frozen=True, kw_only=True)
 class PictureFields(ShapeFields):
     """A picture of a putt and what to draw into it; the green is level where no slope is told."""
 
-    width_px: Pixels
-    height_px: Pixels
-    points_m: Annotated[tuple[OnGreen, ...], Length(1, 1000)]
+    width_px: Width
+    height_px: Height
+    points_m: Annotated[tuple[OnGreen, ...], Length(1, 1000), Doc("points", "places on the green to find in the picture")]
 
     def ground(self) -> Ground:
         """The green in the picture."""
@@ -58,14 +68,14 @@ class CameraFields(PictureFields):
     is where the lens looked: a picture that was cropped has it elsewhere than in its own middle.
     """
 
-    ball_px: Touch
-    hole_px: Touch
+    ball_px: Annotated[Touch, Doc("ball", "where it was touched")]
+    hole_px: Annotated[Touch, Doc("hole", "where it was touched")]
     eye_height_m: Eye | None = None
-    pitch_deg: Annotated[float, Range(-60.0, 90.0, "degrees")] | None = None
+    pitch_deg: Annotated[float, Range(-60.0, 90.0, "degrees"), Doc("pitch", "of the camera, down from level")] | None = None
     fov_deg: FieldOfView | None = None
-    roll_deg: Annotated[float, Range(-180.0, 180.0, "degrees")] | None = None
-    held: HeldFields | None = None
-    middle_px: Touch | None = None
+    roll_deg: Annotated[float, Range(-180.0, 180.0, "degrees"), Doc("roll", "of the camera, clockwise")] | None = None
+    held: Attitude | None = None
+    middle_px: Annotated[Touch, Doc("middle", "where the lens looked")] | None = None
 
     def picture(self) -> Picture:
         """The picture in the engine's terms; refuses where too little is known of the camera."""
@@ -96,15 +106,15 @@ class MarkFields:
     """Where something was touched on the moving picture, and how the phone was held at that moment."""
 
     at_px: Touch
-    held: HeldFields
+    held: Attitude
 
 
 @dataclass(frozen=True, kw_only=True)
 class MarkedFields(PictureFields):
     """The moving picture with ball and hole touched on it."""
 
-    ball: MarkFields
-    hole: MarkFields
+    ball: Annotated[MarkFields, Doc("ball", "where it was touched")]
+    hole: Annotated[MarkFields, Doc("hole", "where it was touched")]
     eye_height_m: Eye
     fov_deg: FieldOfView
 
@@ -124,54 +134,54 @@ class MarkedFields(PictureFields):
 class FollowFields(MarkedFields):
     """The same, and how the phone is held now."""
 
-    now: HeldFields
+    now: Attitude
 
 
 @dataclass(frozen=True, kw_only=True)
 class LensFields:
     """A picture with both ends touched of something of known length, square to the lens and so far off."""
 
-    width_px: Pixels
-    height_px: Pixels
-    ends_px: Annotated[tuple[Touch, ...], Length(2, 2)]
-    length_m: Annotated[float, Range(0.1, 5.0, "m")]
-    distance_m: Annotated[float, Range(0.2, 20.0, "m")]
+    width_px: Width
+    height_px: Height
+    ends_px: Annotated[tuple[Touch, ...], Length(2, 2), Doc("ends", "of the known length, where they were touched")]
+    length_m: Annotated[float, Range(0.1, 5.0, "m"), Doc("length", "from end to end")]
+    distance_m: Annotated[float, Range(0.2, 20.0, "m"), Doc("distance", "from the lens to it")]
 
 
 @dataclass(frozen=True, kw_only=True)
 class ViewFields(PuttFields):
     """A putt, from where it is looked at, and how large the picture is."""
 
-    stand: Literal["ball", "low", "hole"]
+    stand: Annotated[Literal["ball", "low", "hole"], Doc("stand", "behind the ball, on the low side, or behind the hole")]
     eye_height_m: Eye
-    back_m: Annotated[float, Range(0.3, 10.0, "m")]
-    width_px: Pixels
-    height_px: Pixels
-    square_m: Annotated[float, Range(0.2, 1.0, "m")] = 0.5
+    back_m: Annotated[float, Range(0.3, 10.0, "m"), Doc("back", "from the eye to what it stands behind")]
+    width_px: Width
+    height_px: Height
+    square_m: Annotated[float, Range(0.2, 1.0, "m"), Doc("square", "side of the least square of the grid")] = 0.5
 
 
 @dataclass(frozen=True, kw_only=True)
 class ChalkFields(PuttFields):
     """A putt, and how far apart the dots are."""
 
-    every_m: Annotated[float, Range(0.1, 2.0, "m")]
+    every_m: Annotated[float, Range(0.1, 2.0, "m"), Doc("every", "from dot to dot")]
 
 
 @dataclass(frozen=True, kw_only=True)
-class TrialFields:
+class RampTrialFields:
     """How far a ball rolled on the level that was let go at a height of the ramp."""
 
-    height_m: Annotated[float, Range(0.02, 1.5, "m")]
-    rolled_m: Annotated[float, Range(0.1, 30.0, "m")]
+    height_m: Annotated[float, Range(0.02, 1.5, "m"), Doc("height", "on the ramp, where the ball was let go")]
+    rolled_m: Annotated[float, Range(SHORTEST_ROLL, 30.0, "m"), Doc("rolled", "how far it then rolled on the level")]
 
 
 @dataclass(frozen=True, kw_only=True)
 class RampFields:
     """The speed that the ball has to leave with, and what the ramp was tried with; without a trial it loses nothing."""
 
-    launch_mps: Annotated[float, Range(0.05, 15.0, "m/s")]
+    launch_mps: Launch
     stimp_ft: Stimp
-    trial: TrialFields | None = None
+    trial: Annotated[RampTrialFields, Doc("trial")] | None = None
 
 
 def pixel(touch: tuple[float, ...]) -> Pixel:

@@ -1,7 +1,8 @@
 """What is answered about a stroke: plain JSON values."""
 
-from typing import Literal, TypedDict
+from typing import Annotated, Literal, TypedDict
 
+from pycore.fields import Doc
 from pycore.stroke.strokes import Reason
 from pycore.stroke.tempo import Kind
 
@@ -15,7 +16,7 @@ class TempoEvent(TypedDict):
 
 
 class TempoAnswer(TypedDict):
-    """A row of strokes; ``curve`` is [t_s, position] over one cycle, -1 at the top, 0 at the ball, 1 at the finish."""
+    """A row of strokes; ``curve`` is the head's place over one cycle: -1 at the top, 0 at the ball, 1 at the finish."""
 
     cycle_s: float
     lead_s: float
@@ -24,7 +25,7 @@ class TempoAnswer(TypedDict):
     forward_s: float
     interpolated: bool
     events: list[TempoEvent]
-    curve: list[tuple[float, float]]
+    curve: list[tuple[Annotated[float, Doc("t_s")], Annotated[float, Doc("place")]]]
 
 
 class StrokeLengthAnswer(TypedDict):

@@ -3,8 +3,6 @@
 from dataclasses import dataclass
 from math import asin, atan, cos, sin
 
-STEEPEST_LIE_DEG = 80.0  # Equipment Rules (R&A/USGA): the shaft is at least 10 degrees from the vertical
-
 
 @dataclass(frozen=True)
 class ArcPoint:

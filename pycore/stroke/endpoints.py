@@ -35,7 +35,8 @@ def answer_stroke_length(fields: requests.StrokeLengthFields) -> answers.StrokeL
     fitted = length.fit([stroke.backswing_m for stroke in fields.strokes], launches)
     backswing = fitted.at(fields.launch_mps)
     if backswing <= 0:
-        raise Refusal("no_length", "the strokes say nothing of a putt so short; add shorter ones", "launch_mps")
+        least, message = -fitted.start / fitted.slope, "the strokes say nothing of a putt so short; add shorter ones"
+        raise Refusal("no_length", message, "launch_mps", fields.launch_mps, least, None, "m/s")
     return {
         "backswing_m": backswing,
         "start_m": fitted.start,
@@ -76,7 +77,8 @@ def _turning(fields: requests.FindTempoFields) -> turning.Turning:
     rate = (len(samples) - 1) / (samples[-1][0] - samples[0][0])
     if rate < SLOWEST_RATE:
         name = "rates" if fields.rates else "angles"
-        raise Refusal("too_slow", f"{name} come {rate:.0f} times a second; 20 or more are needed", name)
+        message = f"{name} come {rate:.1f} times a second; it takes {SLOWEST_RATE:g} or more"
+        raise Refusal("too_slow", message, name, rate, SLOWEST_RATE, None, "a second")
     rows = [(t, a, b, c) for t, a, b, c in samples]
     if fields.angles:
         return turning.from_angles(rows)
@@ -89,13 +91,6 @@ def _ratio(swing: Swing) -> float:
 
 def answer_arc(fields: requests.ArcFields) -> answers.ArcAnswer:
     """The way of the putter's head on the floor."""
-    if fields.lie_deg > arc.STEEPEST_LIE_DEG:
-        raise Refusal(
-            "bad_field",
-            f"lie_deg is {fields.lie_deg:g}; it takes up to {arc.STEEPEST_LIE_DEG:g}: "
-            "the Equipment Rules want the shaft 10 degrees or more from the vertical",
-            "lie_deg",
-        )
     lie, radius = radians(fields.lie_deg), fields.length_m + fields.above_grip_m
     places = [arc.arc(lie, radius, fields.reach_m * i / ARC_STEPS) for i in range(ARC_STEPS + 1)]
     return {

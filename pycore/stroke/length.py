@@ -32,7 +32,8 @@ def fit(lengths: Sequence[float], launches: Sequence[float]) -> LengthFit:
     """Least squares. Raises Refusal where the strokes are too few or too much alike, or shorter for more speed."""
     n = len(lengths)
     if n < FEWEST:
-        raise Refusal("too_few", f"strokes has {n}; a length takes {FEWEST} or more of your own strokes", "strokes")
+        message = f"strokes has {n}; a length takes {FEWEST} or more of your own strokes"
+        raise Refusal("too_few", message, "strokes", n, FEWEST, None, "entries")
     mean, middle = sum(launches) / n, sum(lengths) / n
     if max(launches) - min(launches) < DIFFERENT * mean:
         raise Refusal(

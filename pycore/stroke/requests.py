@@ -5,25 +5,29 @@ from itertools import pairwise
 from typing import Annotated
 
 from pycore.errors import Refusal
-from pycore.fields import Length, Range
+from pycore.fields import Doc, Length, Range
+from pycore.quantities import Launch, Stimp
 from pycore.stroke.pendulum import Swing
-from pycore.stroke.tempo import Tempo
+from pycore.stroke.tempo import PENDULUM_RATIO, Tempo
 
+FLATTEST_LIE_DEG = 55.0  # degrees; no putter lies flatter; assumed
+STEEPEST_LIE_DEG = 80.0  # degrees; Equipment Rules (R&A/USGA): the shaft is at least 10 degrees from the vertical
+LIE = "of the shaft from the floor; the Equipment Rules want it at least 10 degrees off the vertical"
 Seconds = Annotated[float, Range(0.0, 100_000.0, "s")]
 Turn = Annotated[float, Range(-100_000.0, 100_000.0)]
 Sample = Annotated[tuple[Turn, ...], Length(4, 4)]
-Samples = Annotated[tuple[Sample, ...], Length(40, 6_000)]
+SAMPLES = Length(40, 6_000)
 
 
 @dataclass(frozen=True, kw_only=True)
 class TempoFields:
     """A row of strokes in time."""
 
-    forward_s: Annotated[float, Range(0.15, 0.6, "s")]
-    ratio: Annotated[float, Range(1.0, 4.0)] = 2.0
-    rest_s: Annotated[float, Range(0.5, 10.0, "s")] = 2.4
-    strokes: Annotated[int, Range(1, 600)] = 20
-    count_in: Annotated[int, Range(0, 8)] = 4
+    forward_s: Annotated[float, Range(0.15, 0.6, "s"), Doc("forward swing", "from the top to the ball")]
+    ratio: Annotated[float, Range(1.0, 4.0), Doc("ratio", "of the backswing's time to the forward swing's")] = PENDULUM_RATIO
+    rest_s: Annotated[float, Range(0.5, 10.0, "s"), Doc("rest", "between two strokes")] = 2.4
+    strokes: Annotated[int, Range(1, 600), Doc("strokes")] = 20
+    count_in: Annotated[int, Range(0, 8), Doc("count-in", "beats before the first stroke")] = 4
 
     def tempo(self) -> Tempo:
         """The row in the engine's terms."""
@@ -34,17 +38,17 @@ class TempoFields:
 class OwnStroke:
     """One of the player's strokes on a level place: how far back, how far the ball rolled, how fast the green was."""
 
-    backswing_m: Annotated[float, Range(0.02, 1.0, "m")]
-    roll_m: Annotated[float, Range(0.1, 40.0, "m")]
-    stimp_ft: Annotated[float, Range(5.0, 15.0, "ft")]
+    backswing_m: Annotated[float, Range(0.02, 1.0, "m"), Doc("backswing", "how far back the head went")]
+    roll_m: Annotated[float, Range(0.1, 40.0, "m"), Doc("roll", "how far the ball rolled on the level")]
+    stimp_ft: Stimp
 
 
 @dataclass(frozen=True, kw_only=True)
 class StrokeLengthFields:
     """The player's own strokes, and the launch speed of the putt in hand (a read tells it)."""
 
-    strokes: Annotated[tuple[OwnStroke, ...], Length(0, 200)]
-    launch_mps: Annotated[float, Range(0.05, 15.0, "m/s")]
+    strokes: Annotated[tuple[OwnStroke, ...], Length(0, 200), Doc("strokes", "the player's own")]
+    launch_mps: Launch
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -54,9 +58,9 @@ class FindTempoFields:
     ``rates`` are t_s and degrees a second about the phone's x, y and z; ``angles`` are t_s, alpha, beta and gamma.
     """
 
-    taps_s: Annotated[tuple[Seconds, ...], Length(3, 600)] | None = None
-    rates: Samples | None = None
-    angles: Samples | None = None
+    taps_s: Annotated[tuple[Seconds, ...], Length(3, 600), Doc("taps", "at start, top and impact")] | None = None
+    rates: Annotated[tuple[Sample, ...], SAMPLES, Doc("rates", "s, then degrees a second about x, y, z")] | None = None
+    angles: Annotated[tuple[Sample, ...], SAMPLES, Doc("angles", "s, then alpha, beta, gamma in degrees")] | None = None
 
     def __post_init__(self) -> None:
         given = [name for name in ("taps_s", "rates", "angles") if getattr(self, name) is not None]
@@ -74,7 +78,7 @@ class FindTempoFields:
 class ArcFields:
     """A putter, and how far above its grip the stroke turns; that is an assumption until it is measured."""
 
-    lie_deg: Annotated[float, Range(55.0, 90.0, "degrees")]
-    length_m: Annotated[float, Range(0.45, 1.3, "m")]
-    above_grip_m: Annotated[float, Range(0.0, 1.0, "m")] = 0.45
-    reach_m: Annotated[float, Range(0.05, 0.4, "m")] = 0.3
+    lie_deg: Annotated[float, Range(FLATTEST_LIE_DEG, STEEPEST_LIE_DEG, "degrees"), Doc("lie", LIE)]
+    length_m: Annotated[float, Range(0.45, 1.3, "m"), Doc("length", "of the putter")]
+    above_grip_m: Annotated[float, Range(0.0, 1.0, "m"), Doc("above grip", "from the grip's end to where it turns")] = 0.45
+    reach_m: Annotated[float, Range(0.05, 0.4, "m"), Doc("reach", "of the head, back and through")] = 0.3

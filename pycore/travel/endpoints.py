@@ -6,11 +6,13 @@ from typing import Annotated, Any, TypedDict
 
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
-from pycore.fields import Length, Range
+from pycore.fields import Doc, Length
+from pycore.putt.answers import Path
 from pycore.putt.putt import Putt
-from pycore.putt.requests import Distance, PuttFields, Slope, Stimp
+from pycore.putt.requests import PuttFields
 from pycore.putt.shape import path
 from pycore.putt.solve import Read, solve
+from pycore.quantities import Distance, Past, Slope, Stimp
 from pycore.travel.translate import cell, likeness
 from pycore.units import percent_from_slope, slope_from_percent
 
@@ -19,7 +21,7 @@ from pycore.units import percent_from_slope, slope_from_percent
 class TranslateFields(PuttFields):
     """A putt on today's green, and the speed of the green at home."""
 
-    home_stimp_ft: Stimp
+    home_stimp_ft: Annotated[Stimp, Doc("green speed at home", "feet on the Stimpmeter")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -27,9 +29,9 @@ class TableFields:
     """Distances and slopes on a green of one speed."""
 
     stimp_ft: Stimp
-    past_m: Annotated[float, Range(0.0, 1.0, "m")]
-    distances_m: Annotated[tuple[Distance, ...], Length(1, 12)]
-    slopes_percent: Annotated[tuple[Slope, ...], Length(1, 8)]
+    past_m: Past
+    distances_m: Annotated[tuple[Distance, ...], Length(1, 12), Doc("distances")]
+    slopes_percent: Annotated[tuple[Slope, ...], Length(1, 8), Doc("slopes")]
 
 
 class GreenAnswer(TypedDict):
@@ -40,7 +42,7 @@ class GreenAnswer(TypedDict):
     aim_offset_m: float
     launch_mps: float
     plays_like_m: float
-    path: list[tuple[float, float, float, float]]
+    path: Path
 
 
 class TranslateAnswer(TypedDict):

@@ -54,6 +54,26 @@ def test_refusals_name_the_field(request_, code, field):
     assert (reply["code"], reply["field"]) == (code, field)
 
 
+@pytest.mark.parametrize(
+    ("request_", "value", "low", "high", "unit"),
+    [
+        ({**PUTT, "distance_m": 99}, 99, 0.3, 30, "m"),
+        ({**GREEN, "stations": stations(0, 3.5)}, 3.5, 0.01, 3, "m"),
+        ({**GREEN, "stations": stations(0, 0)}, 0, 0.01, 3, "m"),
+        (GREEN, None, None, None, None),
+        ({"ask": "gate", "gap_m": 0.041, "at_m": 1}, 0.041, 0.04267, 0.4, "m"),
+        ({"ask": "ramp", "launch_mps": 2, "stimp_ft": 10, "trial": {"height_m": 0.02, "rolled_m": 9}}, 9, 0.1, 0.26, "m"),
+        ({"ask": "find_tempo", "rates": [[i / 10, 0, 0, 0] for i in range(50)]}, 10, 15, None, "a second"),
+    ],
+)
+def test_refusals_are_data(request_, value, low, high, unit):
+    reply = ask(request_)
+    assert set(reply) == {"ok", "code", "field", "value", "low", "high", "unit", "message"}
+    assert [reply["value"], reply["low"], reply["high"], reply["unit"]] == [
+        value, low, pytest.approx(high, abs=0.01) if high else high, unit
+    ]  # fmt: skip
+
+
 @pytest.mark.parametrize("text", ["", "{", "[]", "3", "null", '"read"', "[" * 100_000, '{"ask": "read"', "\x00", "1" * 5000])
 def test_what_is_no_request(text):
     assert json.loads(answer(text))["code"] == "bad_json"
@@ -66,7 +86,7 @@ def test_ten_megabytes():
 
 def test_a_putt_that_runs_away_says_why():
     reply = ask({**PUTT, "slope_percent": 8, "fall_deg": 0})
-    assert reply["code"] == "runs_away"
+    assert (reply["code"], reply["field"], reply["value"], reply["unit"]) == ("runs_away", "past_m", 0.3, "m")
     assert "no pace stops near the hole" in reply["message"]
 
 

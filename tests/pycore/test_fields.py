@@ -4,7 +4,7 @@ from typing import Annotated, Literal
 import pytest
 
 from pycore.errors import Refusal
-from pycore.fields import Length, Range, parse
+from pycore.fields import Length, Range, outside, parse
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -61,3 +61,37 @@ def test_what_is_wrong_is_named(fields, code, field, words):
         parse(Whole, fields)
     assert (refused.value.code, refused.value.field) == (code, field)
     assert words in refused.value.message
+
+
+@pytest.mark.parametrize(
+    ("fields", "value", "low", "high", "unit"),
+    [
+        ({"size": 12.5}, 12.5, 1, 9, "m"),
+        ({"size": "two"}, "two", 1, 9, "m"),
+        ({"size": float("nan")}, None, 1, 9, "m"),
+        ({"size": 10**400}, None, 1, 9, "m"),
+        ({"size": [1]}, None, 1, 9, "m"),
+        ({}, None, 1, 9, "m"),
+        ({"size": 2, "count": 4}, 4, 1, 3, ""),
+        ({"size": 2, "side": "up"}, "up", None, None, None),
+        ({"size": 2, "side": "up" * 100}, None, None, None, None),
+        ({"size": 2, "sure": 1}, 1, None, None, None),
+        ({"size": 2, "name": "longer"}, 6, 1, 5, "characters"),
+        ({"size": 2, "name": True}, True, None, None, None),
+        ({"size": 2, "part": {"at_m": 6}}, 6, 0, 5, "m"),
+        ({"size": 2, "parts": [{"at_m": 1}] * 3}, 3, 1, 2, "entries"),
+        ({"size": 2, "parts": 1}, 1, None, None, None),
+        ({"size": 2, "siez": 3}, None, None, None, None),
+    ],
+)
+def test_what_is_wrong_is_data(fields, value, low, high, unit):
+    with pytest.raises(Refusal) as refused:
+        parse(Whole, fields)
+    found = refused.value
+    assert (found.value, found.low, found.high, found.unit) == (value, low, high, unit)
+
+
+def test_a_range_that_others_narrow():
+    refusal = outside("size", 8, Range(1, 4.5, "m"), "the box is no wider")
+    assert (refusal.code, refusal.field, refusal.value, refusal.low, refusal.high) == ("bad_field", "size", 8, 1, 4.5)
+    assert refusal.message == "size is 8; it takes a number from 1 to 4.5 m: the box is no wider"

@@ -1,7 +1,7 @@
 /**
  * The one owner of the engine's worker: questions out one at a time, answers back, a new worker when one dies.
  *
- * @import { Asks } from './protocol.js'
+ * @import { Asks, Refusal } from './protocol.js'
  *
  * @typedef {'snapshot' | 'files'} Source where Python came from: the memory kept after an earlier start, or its files
  * @typedef {{ kind: 'starting', from: Source | null }
@@ -27,14 +27,18 @@ const DEATHS_IN_A_ROW = 3;
 export class EngineError extends Error {
   /**
    * @param {string} code the engine's own, or `engine_died` or `engine_failed`
-   * @param {string} message
-   * @param {string | null} field the field at fault
+   * @param {string} message in the engine's units, for programs and their makers
+   * @param {Partial<Omit<Refusal, 'code' | 'message'>>} [at] what a sentence in a person's units is made of
    */
-  constructor(code, message, field = null) {
+  constructor(code, message, { field = null, value = null, low = null, high = null, unit = null } = {}) {
     super(message);
     this.name = 'EngineError';
     this.code = code;
     this.field = field;
+    this.value = value;
+    this.low = low;
+    this.high = high;
+    this.unit = unit;
   }
 }
 
@@ -113,7 +117,7 @@ export function createEngine({ onState = () => {} } = {}) {
     asked = null;
     const reply = JSON.parse(text);
     if (reply.ok) question?.resolve(reply.value);
-    else question?.reject(new EngineError(reply.code, reply.message, reply.field));
+    else question?.reject(new EngineError(reply.code, reply.message, reply));
   }
 
   /** @param {string} reason */

@@ -33,21 +33,24 @@ export interface Asks {
   findings: { request: FindingsFields; value: FindingsAnswer };
 }
 
+/** A putt: where, what green, what pace. */
 export interface PuttFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
 }
 
+/** The green's tilt at one place along the line. */
 export interface StationFields {
-  /** a number from 0 to 30 m */ at_m: number;
-  /** a number from 0 to 8 % */ slope_percent: number;
-  /** a number from -360 to 360 degrees */ fall_deg: number;
+  /** place: from the ball along the line to the hole; a number from 0 to 30 m */ at_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent: number;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg: number;
 }
 
+/** Aim, pace and shape. */
 export interface ReadAnswer {
   aim_deg: number;
   aim_offset_m: number;
@@ -57,65 +60,73 @@ export interface ReadAnswer {
   time_s: number;
   apex: Point;
   plays_like_m: number;
-  path: Array<[number, number, number, number]>;
+  path: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
 }
 
+/** A place, m. */
 export interface Point {
   x_m: number;
   y_m: number;
 }
 
+/** A putt and who strikes it; without a player, the tour preset. */
 export interface WindowFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
-  player?: PlayerFields | null;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** player: who strikes it; the tour preset if left out */ player?: PlayerFields | null;
 }
 
+/** A player's spread and bias; the start line is biased to the left where positive. */
 export interface PlayerFields {
-  /** a number from 0 to 20 degrees */ start_line_sd_deg: number;
-  /** a number from 0 to 0.5 of the roll */ pace_sd_fraction: number;
-  /** a number from 0 to 4 % */ slope_sd_percent?: number;
-  /** a number from -20 to 20 degrees */ start_line_bias_deg?: number;
-  /** a number from -0.5 to 0.5 of the roll */ pace_bias_fraction?: number;
+  /** start line spread: standard deviation; a number from 0 to 20 degrees */ start_line_sd_deg: number;
+  /** pace spread: standard deviation; a number from 0 to 0.5 of the roll */ pace_sd_fraction: number;
+  /** slope spread: standard deviation of how slopes are read; a number from 0 to 4 % */ slope_sd_percent?: number;
+  /** start line bias: left is positive; a number from -20 to 20 degrees */ start_line_bias_deg?: number;
+  /** pace bias: long is positive; a number from -0.5 to 0.5 of the roll */ pace_bias_fraction?: number;
 }
 
+/** The starts and paces that hole; tolerances are None where the chosen pace is too firm for any start. */
 export interface WindowAnswer {
-  edge: Array<[number, number, number]>;
+  edge: Array<[launch_mps: number, right_deg: number, left_deg: number]>;
   launch_min_mps: number;
   launch_max_mps: number;
-  aim_tolerance_deg: [number, number] | null;
-  pace_tolerance_fraction: [number, number] | null;
-  high_line: Array<[number, number, number, number]>;
-  low_line: Array<[number, number, number, number]>;
+  aim_tolerance_deg: [right: number, left: number] | null;
+  pace_tolerance_fraction: [short: number, long: number] | null;
+  high_line: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
+  low_line: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
   make_probability: number;
 }
 
+/** A green and a strike. */
 export interface RollFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0.05 to 15 m/s */ launch_mps: number;
-  /** a number from -180 to 180 degrees */ aim_deg: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** launch speed: of the ball as it begins to roll; a number from 0.05 to 15 m/s */ launch_mps: number;
+  /** aim: start line, left of the line to the hole; a number from -180 to 180 degrees */ aim_deg: number;
 }
 
+/** Where a strike goes; a ball that runs away has no stop, and its path ends far off. */
 export interface RollAnswer {
   stop: Point | null;
   runs_away: boolean;
   time_s: number;
-  path: Array<[number, number, number, number]>;
+  path: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
   holed: boolean;
 }
 
+/** What each error costs. */
 export interface SensitivityAnswer {
   rows: Array<SensitivityRow>;
 }
 
+/** One error, and where the ball then rests, from the hole's centre; None if it runs away. */
 export interface SensitivityRow {
   change: "slope" | "speed" | "start_left" | "start_right" | "pace_long" | "pace_short";
   finish: Point | null;
@@ -123,13 +134,16 @@ export interface SensitivityRow {
   miss_m: number;
 }
 
+/** A question without fields. */
 export interface NoFields {
 }
 
+/** The players that come with the engine. */
 export interface PresetsAnswer {
   players: Array<Preset>;
 }
 
+/** A player to compare with. */
 export interface Preset {
   name: "tour" | "amateur";
   source: string;
@@ -137,14 +151,16 @@ export interface Preset {
   pace_sd_fraction: number;
 }
 
+/** A row of strokes in time. */
 export interface TempoFields {
-  /** a number from 0.15 to 0.6 s */ forward_s: number;
-  /** a number from 1 to 4 */ ratio?: number;
-  /** a number from 0.5 to 10 s */ rest_s?: number;
-  /** a number from 1 to 600 */ strokes?: number;
-  /** a number from 0 to 8 */ count_in?: number;
+  /** forward swing: from the top to the ball; a number from 0.15 to 0.6 s */ forward_s: number;
+  /** ratio: of the backswing's time to the forward swing's; a number from 1 to 4 */ ratio?: number;
+  /** rest: between two strokes; a number from 0.5 to 10 s */ rest_s?: number;
+  /** strokes; a number from 1 to 600 */ strokes?: number;
+  /** count-in: beats before the first stroke; a number from 0 to 8 */ count_in?: number;
 }
 
+/** A row of strokes; `curve` is the head's place over one cycle: -1 at the top, 0 at the ball, 1 at the finish. */
 export interface TempoAnswer {
   cycle_s: number;
   lead_s: number;
@@ -153,26 +169,30 @@ export interface TempoAnswer {
   forward_s: number;
   interpolated: boolean;
   events: Array<TempoEvent>;
-  curve: Array<[number, number]>;
+  curve: Array<[t_s: number, place: number]>;
 }
 
+/** One moment, seconds from the first beat; strokes count from 1, the count-in is 0. */
 export interface TempoEvent {
   at_s: number;
   kind: "count" | "start" | "top" | "impact" | "finish";
   stroke: number;
 }
 
+/** The player's own strokes, and the launch speed of the putt in hand (a read tells it). */
 export interface StrokeLengthFields {
-  /** 0 to 200 */ strokes: Array<OwnStroke>;
-  /** a number from 0.05 to 15 m/s */ launch_mps: number;
+  /** strokes: the player's own; 0 to 200 */ strokes: Array<OwnStroke>;
+  /** launch speed: of the ball as it begins to roll; a number from 0.05 to 15 m/s */ launch_mps: number;
 }
 
+/** One of the player's strokes on a level place: how far back, how far the ball rolled, how fast the green was. */
 export interface OwnStroke {
-  /** a number from 0.02 to 1 m */ backswing_m: number;
-  /** a number from 0.1 to 40 m */ roll_m: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
+  /** backswing: how far back the head went; a number from 0.02 to 1 m */ backswing_m: number;
+  /** roll: how far the ball rolled on the level; a number from 0.1 to 40 m */ roll_m: number;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
 }
 
+/** How far back for the launch, from the line through the strokes; `within` is whether they reach so far. */
 export interface StrokeLengthAnswer {
   backswing_m: number;
   start_m: number;
@@ -181,12 +201,18 @@ export interface StrokeLengthAnswer {
   within: boolean;
 }
 
+/**
+ * Taps at start, top and impact of each stroke; or samples of a phone that was swung.
+ *
+ * `rates` are t_s and degrees a second about the phone's x, y and z; `angles` are t_s, alpha, beta and gamma.
+ */
 export interface FindTempoFields {
-  /** 3 to 600 */ taps_s?: Array<number> | null;
-  /** 40 to 6000 */ rates?: Array<Array<number>> | null;
-  /** 40 to 6000 */ angles?: Array<Array<number>> | null;
+  /** taps: at start, top and impact; 3 to 600 */ taps_s?: Array<number> | null;
+  /** rates: s, then degrees a second about x, y, z; 40 to 6000 */ rates?: Array<Array<number>> | null;
+  /** angles: s, then alpha, beta, gamma in degrees; 40 to 6000 */ angles?: Array<Array<number>> | null;
 }
 
+/** The middle of the strokes and their spread (SD; None for a single one). */
 export interface FindTempoAnswer {
   by: "taps" | "motion";
   strokes: Array<FoundStroke>;
@@ -199,6 +225,7 @@ export interface FindTempoAnswer {
   forward_sd_s: number | null;
 }
 
+/** A stroke that was made out. */
 export interface FoundStroke {
   at_s: number;
   back_s: number;
@@ -206,24 +233,28 @@ export interface FoundStroke {
   ratio: number;
 }
 
+/** What was not used, and why. */
 export interface UnusedPart {
   from_s: number;
   to_s: number;
   reason: "gap" | "cut_off" | "unlike" | "wrong_count";
 }
 
+/** A putter, and how far above its grip the stroke turns; that is an assumption until it is measured. */
 export interface ArcFields {
-  /** a number from 55 to 90 degrees */ lie_deg: number;
-  /** a number from 0.45 to 1.3 m */ length_m: number;
-  /** a number from 0 to 1 m */ above_grip_m?: number;
-  /** a number from 0.05 to 0.4 m */ reach_m?: number;
+  /** lie: of the shaft from the floor; the Equipment Rules want it at least 10 degrees off the vertical; a number from 55 to 80 degrees */ lie_deg: number;
+  /** length: of the putter; a number from 0.45 to 1.3 m */ length_m: number;
+  /** above grip: from the grip's end to where it turns; a number from 0 to 1 m */ above_grip_m?: number;
+  /** reach: of the head, back and through; a number from 0.05 to 0.4 m */ reach_m?: number;
 }
 
+/** The head's way on the floor. */
 export interface ArcAnswer {
   radius_m: number;
   points: Array<ArcPlace>;
 }
 
+/** The head along the line from the ball, back and through alike. */
 export interface ArcPlace {
   along_m: number;
   inside_m: number;
@@ -231,18 +262,21 @@ export interface ArcPlace {
   turn_deg: number;
 }
 
+/** Rolls out and back along one line; rolled by hand, or putted, which skids first; taped or paced. */
 export interface RollTestFields {
-  /** 2 to 40 */ rolls: Array<BallFields>;
-  skid: "rolled" | "putted";
-  measure?: "tape" | "paces";
+  /** rolls; 2 to 40 */ rolls: Array<BallFields>;
+  /** skid: a putted ball skids before it rolls */ skid: "rolled" | "putted";
+  /** measure: what the distances were measured with */ measure?: "tape" | "paces";
 }
 
+/** A ball rolled along the line: how far from where it was let go to where it stopped, and how long that took. */
 export interface BallFields {
-  /** a number from 1 to 15 m */ distance_m: number;
-  /** a number from 1 to 15 s */ time_s: number;
-  way: "out" | "back";
+  /** distance: from where it was let go to where it stopped; a number from 1 to 15 m */ distance_m: number;
+  /** time: until it stopped; a number from 1 to 15 s */ time_s: number;
+  /** way */ way: "out" | "back";
 }
 
+/** With the rolls that look wrong, by their place in the request; two where nothing tells which of them it is. */
 export interface RollTestAnswer {
   stimp_ft: number;
   stimp_sd_ft: number;
@@ -251,11 +285,13 @@ export interface RollTestAnswer {
   suspects: Array<number>;
 }
 
+/** Lengths off the Stimpmeter, out and back along one line. */
 export interface StimpmeterFields {
-  /** 1 to 10 */ out_ft: Array<number>;
-  /** 1 to 10 */ back_ft: Array<number>;
+  /** out; 1 to 10 */ out_ft: Array<number>;
+  /** back; 1 to 10 */ back_ft: Array<number>;
 }
 
+/** With the ways whose balls lie more than 8 in apart: the booklet has them rolled again. */
 export interface StimpmeterAnswer {
   stimp_ft: number;
   stimp_sd_ft: number;
@@ -264,60 +300,70 @@ export interface StimpmeterAnswer {
   again: Array<"out" | "back">;
 }
 
+/** Readings in one position or more; `bias_deg` (about x, about y) found earlier is used where there is only one. */
 export interface LevelFields {
-  /** 1 to 2000 */ readings: Array<ReadingFields>;
-  /** 2 */ bias_deg?: Array<number> | null;
+  /** readings; 1 to 2000 */ readings: Array<ReadingFields>;
+  /** bias: about x, about y; 2 */ bias_deg?: Array<number> | null;
 }
 
+/** What the phone showed for a while, turned clockwise from its first position. */
 export interface ReadingFields {
-  /** a number from -180 to 180 degrees */ beta_deg: number;
-  /** a number from -90 to 90 degrees */ gamma_deg: number;
-  /** a number from 0 to 270 degrees */ turned_deg: number;
-  /** a number from 0.001 to 600 s */ weight_s: number;
+  /** beta: about the phone's x; a number from -180 to 180 degrees */ beta_deg: number;
+  /** gamma: about the phone's y; a number from -90 to 90 degrees */ gamma_deg: number;
+  /** turned: clockwise from the first position; a number from 0 to 270 degrees */ turned_deg: number;
+  /** time: for which the phone showed it; a number from 0.001 to 600 s */ weight_s: number;
 }
 
+/** Slope and fall line, from the phone's top in its first position; `zeroed` says whether the bias is known. */
 export interface LevelAnswer {
   slope_percent: number;
   fall_deg: number;
-  bias_deg: [number, number];
+  /** about_y */ bias_deg: [about_x: number, about_y: number];
   slope_sd_percent: number;
   check: Check;
   zeroed: boolean;
 }
 
+/** How many positions were held, and by how much they disagree, None where they cannot. */
 export interface Check {
   positions: number;
   apart_percent: number | null;
 }
 
+/** A floor, and how high the eye is over it. */
 export interface FloorFields {
-  /** a number from 0 to 20 % */ slope_percent: number;
-  /** a number from 0 to 20 % */ slope_sd_percent: number;
-  /** a number from 0.5 to 2.2 m */ eye_m: number;
+  /** slope: rise over run, where it is steepest; a number from 0 to 20 % */ slope_percent: number;
+  /** slope spread: standard deviation; a number from 0 to 20 % */ slope_sd_percent: number;
+  /** eye height: over the floor; a number from 0.5 to 2.2 m */ eye_m: number;
 }
 
+/** How far the floor's tilt moves the eye line, and whether that is little enough for mirror and laser. */
 export interface FloorAnswer {
   shift_m: number;
   shift_sd_m: number;
   verdict: "level" | "unsure" | "tilted";
 }
 
+/** Trials, none included. */
 export interface FeelFields {
-  /** 0 to 5000 */ trials: Array<TrialFields>;
+  /** trials; 0 to 5000 */ trials: Array<FeltTrialFields>;
 }
 
-export interface TrialFields {
-  /** a number from 0 to 20 % */ felt_percent: number;
-  /** a number from 0 to 20 % */ measured_percent: number;
-  fall: "left" | "right" | "toes" | "heels";
+/** A slope as felt and as measured. */
+export interface FeltTrialFields {
+  /** felt; a number from 0 to 20 % */ felt_percent: number;
+  /** measured; a number from 0 to 20 % */ measured_percent: number;
+  /** falls: where the ground runs down to, as the feet stand on it */ fall: "left" | "right" | "toes" | "heels";
 }
 
+/** What the trials say. */
 export interface FeelAnswer {
   groups: Array<GroupAnswer>;
   sides: Array<SidesAnswer>;
   curves: Array<CurveAnswer>;
 }
 
+/** Trials of one kind; `bias` is felt less measured, `more` the trials that are still needed. */
 export interface GroupAnswer {
   kind: "left" | "right" | "toes" | "heels" | "small" | "large";
   trials: number;
@@ -326,12 +372,14 @@ export interface GroupAnswer {
   more: number;
 }
 
+/** A value with its 95 % interval, per cent of slope. */
 export interface EstimateAnswer {
   value: number;
   low: number;
   high: number;
 }
 
+/** One way of falling against its opposite. */
 export interface SidesAnswer {
   one: "left" | "right" | "toes" | "heels";
   other: "left" | "right" | "toes" | "heels";
@@ -340,17 +388,20 @@ export interface SidesAnswer {
   more: number;
 }
 
+/** What is likely where a slope is felt: felt, likely, and how surely, per cent. */
 export interface CurveAnswer {
   fall: "left" | "right" | "toes" | "heels";
-  points: Array<[number, number, number]>;
+  points: Array<[felt: number, likely: number, sd: number]>;
 }
 
+/** A slope felt, to be corrected by the trials. */
 export interface FeltFields {
-  /** 0 to 5000 */ trials: Array<TrialFields>;
-  /** a number from 0 to 8 % */ felt_percent: number;
-  fall: "left" | "right" | "toes" | "heels";
+  /** trials; 0 to 5000 */ trials: Array<FeltTrialFields>;
+  /** felt; a number from 0 to 8 % */ felt_percent: number;
+  /** falls: where the ground runs down to, as the feet stand on it */ fall: "left" | "right" | "toes" | "heels";
 }
 
+/** A felt slope, corrected, with the trials of its kind that the correction stands on. */
 export interface FeltAnswer {
   slope_percent: number;
   slope_sd_percent: number;
@@ -358,46 +409,62 @@ export interface FeltAnswer {
   trials: number;
 }
 
+/** The number of a picture; the same number gives the same picture. */
 export interface LookFields {
-  /** a number from 0 to 1e+09 */ case: number;
+  /** case; a number from 0 to 1e+09 */ case: number;
 }
 
+/** A green to guess from: points right of the line and down from the horizon; and what it is. */
 export interface LookAnswer {
   slope_percent: number;
   fall: "left" | "right" | "toes" | "heels";
-  grid: Array<Array<[number, number]>>;
-  ball: Array<[number, number]>;
-  hole: Array<[number, number]>;
-  flag: Array<[number, number]>;
+  grid: Array<Array<[right: number, down: number]>>;
+  ball: Array<[right: number, down: number]>;
+  hole: Array<[right: number, down: number]>;
+  flag: Array<[right: number, down: number]>;
 }
 
+/**
+ * A picture with ball and hole touched on it, and what is known of its camera.
+ *
+ * Pitch is down from level and roll clockwise as the camera's holder sees it; how the phone was held tells both. The middle
+ * is where the lens looked: a picture that was cropped has it elsewhere than in its own middle.
+ */
 export interface CameraFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 1 to 20000 px */ width_px: number;
-  /** a number from 1 to 20000 px */ height_px: number;
-  /** 1 to 1000 */ points_m: Array<Array<number>>;
-  /** 2 */ ball_px: Array<number>;
-  /** 2 */ hole_px: Array<number>;
-  /** a number from 0.2 to 3 m */ eye_height_m?: number | null;
-  /** a number from -60 to 90 degrees */ pitch_deg?: number | null;
-  /** a number from 2 to 150 degrees */ fov_deg?: number | null;
-  /** a number from -180 to 180 degrees */ roll_deg?: number | null;
-  held?: HeldFields | null;
-  /** 2 */ middle_px?: Array<number> | null;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
+  /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
+  /** points: places on the green to find in the picture; 1 to 1000 */ points_m: Array<Array<number>>;
+  /** ball: where it was touched; 2 */ ball_px: Array<number>;
+  /** hole: where it was touched; 2 */ hole_px: Array<number>;
+  /** eye height: of the lens or the eye over the green; a number from 0.2 to 3 m */ eye_height_m?: number | null;
+  /** pitch: of the camera, down from level; a number from -60 to 90 degrees */ pitch_deg?: number | null;
+  /** field of view: of the lens, from top to bottom; a number from 2 to 150 degrees */ fov_deg?: number | null;
+  /** roll: of the camera, clockwise; a number from -180 to 180 degrees */ roll_deg?: number | null;
+  /** attitude: how the phone was held */ held?: HeldFields | null;
+  /** middle: where the lens looked; 2 */ middle_px?: Array<number> | null;
 }
 
+/** How the phone was held, as its browser tells it, and how far the screen had turned its picture. */
 export interface HeldFields {
-  /** a number from -360 to 360 degrees */ alpha_deg?: number;
-  /** a number from -360 to 360 degrees */ beta_deg: number;
-  /** a number from -360 to 360 degrees */ gamma_deg: number;
-  /** a number from -360 to 360 degrees */ screen_deg?: number;
+  /** alpha: about the phone's z; a number from -360 to 360 degrees */ alpha_deg?: number;
+  /** beta: about the phone's x; a number from -360 to 360 degrees */ beta_deg: number;
+  /** gamma: about the phone's y; a number from -360 to 360 degrees */ gamma_deg: number;
+  /** screen: how far it had turned its picture; a number from -360 to 360 degrees */ screen_deg?: number;
 }
 
+/**
+ * The points in the picture, None where one is not before the lens; how far they may be off, None if anywhere.
+ *
+ * `error_m` is what `error_px` covers across the view at the hole.
+ * `told_pitch_deg` is the pitch that was told; far from the one found, it speaks against what else was told.
+ * `height_sd_m` and `pitch_sd_deg` are the deviations that a told height and pitch are taken to have.
+ */
 export interface CameraAnswer {
-  points_px: Array<[number, number] | null>;
+  points_px: Array<[right_px: number, down_px: number] | null>;
   error_px: number | null;
   error_m: number | null;
   eye_height_m: number;
@@ -409,103 +476,114 @@ export interface CameraAnswer {
   fov_deg: number;
 }
 
+/** The moving picture with ball and hole touched on it. */
 export interface MarkedFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 1 to 20000 px */ width_px: number;
-  /** a number from 1 to 20000 px */ height_px: number;
-  /** 1 to 1000 */ points_m: Array<Array<number>>;
-  ball: MarkFields;
-  hole: MarkFields;
-  /** a number from 0.2 to 3 m */ eye_height_m: number;
-  /** a number from 2 to 150 degrees */ fov_deg: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
+  /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
+  /** points: places on the green to find in the picture; 1 to 1000 */ points_m: Array<Array<number>>;
+  /** ball: where it was touched */ ball: MarkFields;
+  /** hole: where it was touched */ hole: MarkFields;
+  /** eye height: of the lens or the eye over the green; a number from 0.2 to 3 m */ eye_height_m: number;
+  /** field of view: of the lens, from top to bottom; a number from 2 to 150 degrees */ fov_deg: number;
 }
 
+/** Where something was touched on the moving picture, and how the phone was held at that moment. */
 export interface MarkFields {
-  /** 2 */ at_px: Array<number>;
-  held: HeldFields;
+  /** touch: right of the picture's left edge, down from its top; 2 */ at_px: Array<number>;
+  /** attitude: how the phone was held */ held: HeldFields;
 }
 
+/** The same, and how the phone is held now. */
 export interface FollowFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 1 to 20000 px */ width_px: number;
-  /** a number from 1 to 20000 px */ height_px: number;
-  /** 1 to 1000 */ points_m: Array<Array<number>>;
-  ball: MarkFields;
-  hole: MarkFields;
-  /** a number from 0.2 to 3 m */ eye_height_m: number;
-  /** a number from 2 to 150 degrees */ fov_deg: number;
-  now: HeldFields;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
+  /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
+  /** points: places on the green to find in the picture; 1 to 1000 */ points_m: Array<Array<number>>;
+  /** ball: where it was touched */ ball: MarkFields;
+  /** hole: where it was touched */ hole: MarkFields;
+  /** eye height: of the lens or the eye over the green; a number from 0.2 to 3 m */ eye_height_m: number;
+  /** field of view: of the lens, from top to bottom; a number from 2 to 150 degrees */ fov_deg: number;
+  /** attitude: how the phone was held */ now: HeldFields;
 }
 
+/** The points in the picture as the phone is held now, None where one is not before the lens. */
 export interface FollowAnswer {
-  points_px: Array<[number, number] | null>;
+  points_px: Array<[right_px: number, down_px: number] | null>;
 }
 
+/** A picture with both ends touched of something of known length, square to the lens and so far off. */
 export interface LensFields {
-  /** a number from 1 to 20000 px */ width_px: number;
-  /** a number from 1 to 20000 px */ height_px: number;
-  /** 2 */ ends_px: Array<Array<number>>;
-  /** a number from 0.1 to 5 m */ length_m: number;
-  /** a number from 0.2 to 20 m */ distance_m: number;
+  /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
+  /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
+  /** ends: of the known length, where they were touched; 2 */ ends_px: Array<Array<number>>;
+  /** length: from end to end; a number from 0.1 to 5 m */ length_m: number;
+  /** distance: from the lens to it; a number from 0.2 to 20 m */ distance_m: number;
 }
 
+/** Vertical field of view, how far a finger may put it off, and the focal length as for 35 mm film. */
 export interface LensAnswer {
   fov_deg: number;
   error_deg: number;
   lens_mm: number;
 }
 
+/** A putt, from where it is looked at, and how large the picture is. */
 export interface ViewFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
-  stand: "ball" | "low" | "hole";
-  /** a number from 0.2 to 3 m */ eye_height_m: number;
-  /** a number from 0.3 to 10 m */ back_m: number;
-  /** a number from 1 to 20000 px */ width_px: number;
-  /** a number from 1 to 20000 px */ height_px: number;
-  /** a number from 0.2 to 1 m */ square_m?: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** stand: behind the ball, on the low side, or behind the hole */ stand: "ball" | "low" | "hole";
+  /** eye height: of the lens or the eye over the green; a number from 0.2 to 3 m */ eye_height_m: number;
+  /** back: from the eye to what it stands behind; a number from 0.3 to 10 m */ back_m: number;
+  /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
+  /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
+  /** square: side of the least square of the grid; a number from 0.2 to 1 m */ square_m?: number;
 }
 
+/** The putt in perspective, px; `lines` go to the ball's rest or to where it drops, None if the hole takes none. */
 export interface ViewAnswer {
   horizon_px: number;
-  turf: Array<[number, number]>;
-  grid: Array<Array<[number, number]>>;
+  turf: Array<[right_px: number, down_px: number]>;
+  grid: Array<Array<[right_px: number, down_px: number]>>;
   grid_m: number;
-  falls: Array<Array<[number, number]>>;
-  hole: Array<[number, number]>;
-  flag: Array<[number, number]>;
-  spot: [number, number] | null;
-  apex: [number, number] | null;
+  falls: Array<Array<[right_px: number, down_px: number]>>;
+  hole: Array<[right_px: number, down_px: number]>;
+  flag: Array<[right_px: number, down_px: number]>;
+  spot: [right_px: number, down_px: number] | null;
+  apex: [right_px: number, down_px: number] | null;
   time_s: number;
-  chosen: Array<[number, number, number, number]>;
-  high: Array<[number, number, number, number]> | null;
-  low: Array<[number, number, number, number]> | null;
+  chosen: Array<[t_s: number, right_px: number, down_px: number, radius_px: number]>;
+  high: Array<[t_s: number, right_px: number, down_px: number, radius_px: number]> | null;
+  low: Array<[t_s: number, right_px: number, down_px: number, radius_px: number]> | null;
 }
 
+/** A putt, and how far apart the dots are. */
 export interface ChalkFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
-  /** a number from 0.1 to 2 m */ every_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** every: from dot to dot; a number from 0.1 to 2 m */ every_m: number;
 }
 
+/** Where to put the dots. */
 export interface ChalkAnswer {
   rows: Array<ChalkRow>;
 }
 
+/** A place along the line, and how far left of it the three lines are; None where the ball does not come so far. */
 export interface ChalkRow {
   at_m: number;
   chosen_m: number | null;
@@ -513,27 +591,40 @@ export interface ChalkRow {
   low_m: number | null;
 }
 
+/** The speed that the ball has to leave with, and what the ramp was tried with; without a trial it loses nothing. */
 export interface RampFields {
-  /** a number from 0.05 to 15 m/s */ launch_mps: number;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  trial?: TrialFields | null;
+  /** launch speed: of the ball as it begins to roll; a number from 0.05 to 15 m/s */ launch_mps: number;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** trial */ trial?: RampTrialFields | null;
 }
 
+/** How far a ball rolled on the level that was let go at a height of the ramp. */
+export interface RampTrialFields {
+  /** height: on the ramp, where the ball was let go; a number from 0.02 to 1.5 m */ height_m: number;
+  /** rolled: how far it then rolled on the level; a number from 0.1 to 30 m */ rolled_m: number;
+}
+
+/** How high on the ramp the ball is let go, and the share of its energy that the ramp leaves it. */
 export interface RampAnswer {
   height_m: number;
   kept_fraction: number;
 }
 
+/** A putt on today's green, and the speed of the green at home. */
 export interface TranslateFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
-  /** a number from 5 to 15 ft */ home_stimp_ft: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** green speed at home: feet on the Stimpmeter; a number from 5 to 15 ft */ home_stimp_ft: number;
 }
 
+/**
+ * Both greens; home is None where there is no such putt. `breaks_like_percent` is the slope at the hole that
+ * breaks as much at home, None for a straight putt.
+ */
 export interface TranslateAnswer {
   today: GreenAnswer;
   home: GreenAnswer | null;
@@ -541,26 +632,30 @@ export interface TranslateAnswer {
   breaks_like_percent: number | null;
 }
 
+/** The putt on one of the greens; path as in a read. */
 export interface GreenAnswer {
   stimp_ft: number;
   aim_deg: number;
   aim_offset_m: number;
   launch_mps: number;
   plays_like_m: number;
-  path: Array<[number, number, number, number]>;
+  path: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
 }
 
+/** Distances and slopes on a green of one speed. */
 export interface TableFields {
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
-  /** 1 to 12 */ distances_m: Array<number>;
-  /** 1 to 8 */ slopes_percent: Array<number>;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** distances; 1 to 12 */ distances_m: Array<number>;
+  /** slopes; 1 to 8 */ slopes_percent: Array<number>;
 }
 
+/** A row for each distance, a cell for each slope. */
 export interface TableAnswer {
   rows: Array<Array<TableCell>>;
 }
 
+/** Aim across the slope and pace straight up and down it; None where no ball stops. */
 export interface TableCell {
   aim_deg: number | null;
   aim_offset_m: number | null;
@@ -568,13 +663,16 @@ export interface TableCell {
   down_m: number | null;
 }
 
+/** The whole catalogue. */
 export interface DrillsFields {
 }
 
+/** All drills. */
 export interface DrillsAnswer {
   drills: Array<DrillCard>;
 }
 
+/** One drill. */
 export interface DrillCard {
   id: string;
   name: string;
@@ -593,25 +691,29 @@ export interface DrillCard {
   cautions: Array<string>;
 }
 
+/** How long, where, with what; without weights, all skills alike. */
 export interface PlanFields {
-  /** a number from 10 to 60 minutes */ minutes: number;
-  place: "room" | "green";
-  /** 0 to 8 */ at_hand?: Array<"level_floor" | "mirror" | "laser" | "ball" | "balls" | "hole" | "string" | "chalk">;
-  weights?: WeightFields;
+  /** time; a number from 10 to 60 minutes */ minutes: number;
+  /** place */ place: "room" | "green";
+  /** at hand: what there is to practise with; 0 to 8 */ at_hand?: Array<"level_floor" | "mirror" | "laser" | "ball" | "balls" | "hole" | "string" | "chalk">;
+  /** weights: how much work each skill needs */ weights?: WeightFields;
 }
 
+/** How much work each skill needs, on any scale. */
 export interface WeightFields {
-  /** a number from 0 to 100 */ alignment?: number;
-  /** a number from 0 to 100 */ start_line?: number;
-  /** a number from 0 to 100 */ pace?: number;
-  /** a number from 0 to 100 */ reading?: number;
-  /** a number from 0 to 100 */ tempo?: number;
+  /** alignment; a number from 0 to 100 */ alignment?: number;
+  /** start line; a number from 0 to 100 */ start_line?: number;
+  /** pace; a number from 0 to 100 */ pace?: number;
+  /** reading; a number from 0 to 100 */ reading?: number;
+  /** tempo; a number from 0 to 100 */ tempo?: number;
 }
 
+/** A session. */
 export interface PlanAnswer {
   blocks: Array<PlanBlock>;
 }
 
+/** One block; `instead` are the ids that could take its place. */
 export interface PlanBlock {
   drill: string;
   minutes: number;
@@ -619,32 +721,36 @@ export interface PlanBlock {
   instead: Array<string>;
 }
 
+/** A gate: clear width, way from the ball, and what its posts are. */
 export interface GateFields {
-  /** a number from 0.04 to 0.4 m */ gap_m: number;
-  /** a number from 0.1 to 2 m */ at_m: number;
-  posts?: "tees" | "balls";
-  /** a number from 0.04 to 0.05 m */ ball_m?: number;
-  /** a number from 5 to 15 ft */ stimp_ft?: number;
-  player?: PlayerFields | null;
+  /** gap: clear width between the posts; a number from 0.04 to 0.4 m */ gap_m: number;
+  /** way: from the ball to the gate; a number from 0.1 to 2 m */ at_m: number;
+  /** posts: what the gate is made of */ posts?: "tees" | "balls";
+  /** ball: its diameter; a number from 0.04 to 0.05 m */ ball_m?: number;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft?: number;
+  /** player: who strikes it; the tour preset if left out */ player?: PlayerFields | null;
 }
 
+/** Starts that pass, to either side; of holed level 8 ft putts, the share that pass; the gap for two in three. */
 export interface GateAnswer {
   passes_deg: number;
   share_of_holed: number | null;
   matching_gap_m: number;
 }
 
+/** The putt in hand, and how far off the line on the ball is laid. */
 export interface BallLineFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
-  /** a number from 0.1 to 5 degrees */ off_deg?: number;
-  player?: PlayerFields | null;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** off: how far the line on the ball is turned; a number from 0.1 to 5 degrees */ off_deg?: number;
+  /** player: who strikes it; the tour preset if left out */ player?: PlayerFields | null;
 }
 
+/** Where a line that is off points, and how often the putt drops with it straight, off to the left and to the right. */
 export interface BallLineAnswer {
   at_foot_m: number;
   at_hole_m: number;
@@ -653,42 +759,53 @@ export interface BallLineAnswer {
   make_right: number;
 }
 
+/** How far left of the ball line the eyes are, seen from behind the ball; right is negative. */
 export interface EyesFields {
-  /** a number from -0.2 to 0.2 m */ left_m: number;
-  /** a number from 0.3 to 30 m */ distance_m: number;
+  /** eyes: how far left of the ball line; a number from -0.2 to 0.2 m */ left_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
 }
 
+/** How a line laid by such eyes is turned, anticlockwise, and where it passes the hole, m to the left. */
 export interface EyesAnswer {
   turned_deg: number;
   at_hole_m: number;
 }
 
+/** A record of putts, in any order, and the hand of the player. */
 export interface FindingsFields {
-  /** 0 to 100000 */ putts: Array<LoggedFields>;
-  handedness?: "right" | "left";
+  /** putts; 0 to 100000 */ putts: Array<LoggedFields>;
+  /** handedness: the hand that the player plays with */ handedness?: "right" | "left";
 }
 
+/** One putt: what was meant, and what came of it. */
 export interface LoggedFields {
-  /** a number from 0.3 to 30 m */ distance_m: number;
-  /** a number from 0 to 8 % */ slope_percent?: number | null;
-  /** a number from -360 to 360 degrees */ fall_deg?: number | null;
-  /** 1 to 12 */ stations?: Array<StationFields> | null;
-  /** a number from 5 to 15 ft */ stimp_ft: number;
-  /** a number from 0 to 1 m */ past_m: number;
-  /** 1 to 64 */ id: string;
-  /** 10 to 40 */ at: string;
-  /** a number from -90 to 90 degrees */ aim_deg: number;
-  result: "holed" | FinishFields;
-  gate?: "left" | "right" | "clean" | null;
-  /** a number from -20 to 20 degrees */ line_error_deg?: number | null;
-  /** a number from 0 to 8 % */ felt_percent?: number | null;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** id; 1 to 64 */ id: string;
+  /** time: when it was struck, as ISO 8601 has it; 10 to 40 */ at: string;
+  /** aim: start line meant, left of the line to the hole; a number from -90 to 90 degrees */ aim_deg: number;
+  /** result: holed, or where the ball stopped */ result: "holed" | FinishFields;
+  /** gate: which post the ball touched, if any */ gate?: "left" | "right" | "clean" | null;
+  /** line error: how far left of the line meant the ball's own line lay; a number from -20 to 20 degrees */ line_error_deg?: number | null;
+  /** felt: the slope as the feet felt it; a number from 0 to 8 % */ felt_percent?: number | null;
 }
 
+/** Where a ball stopped, from the hole's centre: x on along the line, y to its left. */
 export interface FinishFields {
-  /** a number from -30 to 30 m */ x_m: number;
-  /** a number from -30 to 30 m */ y_m: number;
+  /** long: beyond the hole; short is negative; a number from -30 to 30 m */ x_m: number;
+  /** left: of the hole; right is negative; a number from -30 to 30 m */ y_m: number;
 }
 
+/**
+ * The honest answer. `skills` and `costs` rest on the newest `used` putts, all else on every putt.
+ *
+ * `strikes` are the misses among them: start error (degrees, left positive) and error of roll (fraction). `opening`
+ * is what a level putt of `opening_m` takes: error of roll, and the starts (degrees) that hole, right and left.
+ */
 export interface FindingsAnswer {
   used: number;
   skills: SkillsAnswer;
@@ -700,12 +817,13 @@ export interface FindingsAnswer {
   weeks: Array<WeekAnswer>;
   changes: Array<ChangeAnswer>;
   made_change: MadeChangeAnswer | null;
-  strikes: Array<[number, number]>;
-  opening: Array<[number, number, number]>;
+  strikes: Array<[start_error_deg: number, roll_error: number]>;
+  opening: Array<[roll_error: number, right_deg: number, left_deg: number]>;
   opening_m: number;
   left_out: Array<LeftOutAnswer>;
 }
 
+/** The four skills. */
 export interface SkillsAnswer {
   alignment: SkillAnswer;
   start_line: SkillAnswer;
@@ -713,6 +831,12 @@ export interface SkillsAnswer {
   reading: SkillAnswer;
 }
 
+/**
+ * Bias and spread of a skill, each with its 95 % interval; None where the putts say nothing of it.
+ *
+ * Start line and alignment in degrees, left positive; pace as a fraction of the roll's length; reading as aim meant over
+ * aim needed, minus one.
+ */
 export interface SkillAnswer {
   bias: number | null;
   bias_low: number | null;
@@ -725,6 +849,7 @@ export interface SkillAnswer {
   words: string;
 }
 
+/** Putts that a fault costs in a hundred of a fixed set. */
 export interface CostAnswer {
   skill: "alignment" | "start_line" | "pace" | "reading";
   putts_per_100: number;
@@ -732,12 +857,14 @@ export interface CostAnswer {
   high: number;
 }
 
+/** The lengths and the slope of the fixed set. */
 export interface CostSetAnswer {
   from_m: number;
   to_m: number;
   slope_percent: number;
 }
 
+/** Make share between two distances, with its 95 % interval. */
 export interface BandAnswer {
   from_m: number;
   to_m: number;
@@ -747,12 +874,14 @@ export interface BandAnswer {
   high: number;
 }
 
+/** Make shares by distance (m), and where they are from. */
 export interface PublishedAnswer {
   name: "tour" | "1995";
   source: string;
-  shares: Array<[number, number]>;
+  shares: Array<[distance_m: number, share: number]>;
 }
 
+/** Misses, those short of the hole, and how far beyond the pace wanted they stop along the line (m). */
 export interface LeavesAnswer {
   misses: number;
   short: number;
@@ -763,6 +892,7 @@ export interface LeavesAnswer {
   beyond_high_m: number | null;
 }
 
+/** Make share in the week from a Monday. */
 export interface WeekAnswer {
   monday: string;
   tries: number;
@@ -771,6 +901,7 @@ export interface WeekAnswer {
   high: number;
 }
 
+/** A bias or spread before the last four weeks, and in them. */
 export interface ChangeAnswer {
   skill: "alignment" | "start_line" | "pace" | "reading";
   what: "bias" | "sd";
@@ -779,6 +910,7 @@ export interface ChangeAnswer {
   beyond_chance: boolean;
 }
 
+/** Make share before the last four weeks and in them, and the 95 % interval of the difference. */
 export interface MadeChangeAnswer {
   before: number;
   now: number;
@@ -786,7 +918,101 @@ export interface MadeChangeAnswer {
   high: number;
 }
 
+/** A putt that says nothing of the skills, and why. */
 export interface LeftOutAnswer {
   id: string;
   why: string;
+}
+
+/**
+ * What the engine will not answer, and why: as data, and in words.
+ *
+ * Parameters
+ * ----------
+ * code : short and fixed, for programs: `bad_json`, `unknown_ask`, `bad_field`, `unknown_field`, `runs_away`...
+ * message : names the field, the value and what would do, in the units of the request.
+ * field : name of the field at fault, as in the request, or None.
+ * value : what the field had; how many entries or characters, where they are too few or too many; None where it is no
+ * number, truth or short text.
+ * low, high : what would do, both included; None where that is no range.
+ * unit : of value, low and high, as the table of fields has it.
+ */
+export interface Refusal {
+  code: string;
+  message: string;
+  field: string | null;
+  value: number | boolean | string | null;
+  low: number | null;
+  high: number | null;
+  unit: string | null;
+}
+
+/** A number from `low` to `high`, both included. */
+export interface NumberTaken { kind: "number" | "integer"; low: number; high: number; unit: string }
+/** `low` to `high` characters. */
+export interface TextTaken { kind: "text"; low: number; high: number }
+export interface FlagTaken { kind: "flag" }
+export interface WordTaken { kind: "word"; words: string[] }
+/** `low` to `high` entries, each as `entry` has it. */
+export interface ListTaken { kind: "list"; low: number; high: number; entry: Taken }
+/** An object with the fields of `FIELDS[type]`. */
+export interface ObjectTaken { kind: "object"; type: keyof Fields }
+export interface EitherTaken { kind: "either"; forms: Taken[] }
+/** What a value may be. */
+export type Taken = NumberTaken | TextTaken | FlagTaken | WordTaken | ListTaken | ObjectTaken | EitherTaken;
+
+/** What a field is: its name for a person and what that leaves unsaid, and whether a request has to have it. */
+export interface Described {
+  label: string;
+  more: string;
+  needed: boolean;
+  /** what it is where a request has it not */ default: unknown;
+  /** whether it may be null */ nullable: boolean;
+}
+export type Field = Described & Taken;
+
+/** The fields of each class of request. */
+export interface Fields {
+  PuttFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; };
+  StationFields: { at_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; };
+  WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; player: Described & ObjectTaken; };
+  PlayerFields: { start_line_sd_deg: Described & NumberTaken; pace_sd_fraction: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; start_line_bias_deg: Described & NumberTaken; pace_bias_fraction: Described & NumberTaken; };
+  RollFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; launch_mps: Described & NumberTaken; aim_deg: Described & NumberTaken; };
+  NoFields: {  };
+  TempoFields: { forward_s: Described & NumberTaken; ratio: Described & NumberTaken; rest_s: Described & NumberTaken; strokes: Described & NumberTaken; count_in: Described & NumberTaken; };
+  StrokeLengthFields: { strokes: Described & ListTaken; launch_mps: Described & NumberTaken; };
+  OwnStroke: { backswing_m: Described & NumberTaken; roll_m: Described & NumberTaken; stimp_ft: Described & NumberTaken; };
+  FindTempoFields: { taps_s: Described & ListTaken; rates: Described & ListTaken; angles: Described & ListTaken; };
+  ArcFields: { lie_deg: Described & NumberTaken; length_m: Described & NumberTaken; above_grip_m: Described & NumberTaken; reach_m: Described & NumberTaken; };
+  RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
+  BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; way: Described & WordTaken; };
+  StimpmeterFields: { out_ft: Described & ListTaken; back_ft: Described & ListTaken; };
+  LevelFields: { readings: Described & ListTaken; bias_deg: Described & ListTaken; };
+  ReadingFields: { beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; turned_deg: Described & NumberTaken; weight_s: Described & NumberTaken; };
+  FloorFields: { slope_percent: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; eye_m: Described & NumberTaken; };
+  FeelFields: { trials: Described & ListTaken; };
+  FeltTrialFields: { felt_percent: Described & NumberTaken; measured_percent: Described & NumberTaken; fall: Described & WordTaken; };
+  FeltFields: { trials: Described & ListTaken; felt_percent: Described & NumberTaken; fall: Described & WordTaken; };
+  LookFields: { case: Described & NumberTaken; };
+  CameraFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball_px: Described & ListTaken; hole_px: Described & ListTaken; eye_height_m: Described & NumberTaken; pitch_deg: Described & NumberTaken; fov_deg: Described & NumberTaken; roll_deg: Described & NumberTaken; held: Described & ObjectTaken; middle_px: Described & ListTaken; };
+  HeldFields: { alpha_deg: Described & NumberTaken; beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; screen_deg: Described & NumberTaken; };
+  MarkedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; };
+  MarkFields: { at_px: Described & ListTaken; held: Described & ObjectTaken; };
+  FollowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; now: Described & ObjectTaken; };
+  LensFields: { width_px: Described & NumberTaken; height_px: Described & NumberTaken; ends_px: Described & ListTaken; length_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
+  ViewFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; stand: Described & WordTaken; eye_height_m: Described & NumberTaken; back_m: Described & NumberTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; square_m: Described & NumberTaken; };
+  ChalkFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; every_m: Described & NumberTaken; };
+  RampFields: { launch_mps: Described & NumberTaken; stimp_ft: Described & NumberTaken; trial: Described & ObjectTaken; };
+  RampTrialFields: { height_m: Described & NumberTaken; rolled_m: Described & NumberTaken; };
+  TranslateFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; home_stimp_ft: Described & NumberTaken; };
+  TableFields: { stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; distances_m: Described & ListTaken; slopes_percent: Described & ListTaken; };
+  DrillsFields: {  };
+  PlanFields: { minutes: Described & NumberTaken; place: Described & WordTaken; at_hand: Described & ListTaken; weights: Described & ObjectTaken; };
+  WeightFields: { alignment: Described & NumberTaken; start_line: Described & NumberTaken; pace: Described & NumberTaken; reading: Described & NumberTaken; tempo: Described & NumberTaken; };
+  GateFields: { gap_m: Described & NumberTaken; at_m: Described & NumberTaken; posts: Described & WordTaken; ball_m: Described & NumberTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
+  BallLineFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; off_deg: Described & NumberTaken; player: Described & ObjectTaken; };
+  EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
+  FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; };
+  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; result: Described & EitherTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; };
+  FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
 }

@@ -6,8 +6,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from pycore.errors import Refusal
 from pycore.sight.doubt import STATURE, TOUCH, TURN, error, likeliest, weight
-from pycore.sight.pose import Unsolved, camera
+from pycore.sight.pose import camera
 
 PIXEL = 1.0
 MILLIMETRE = 1e-3
@@ -38,7 +39,7 @@ def test_the_stated_error_covers_noisy_scenes(noisy, told):
         known = picture if told == "height and pitch" else replace(picture, pitch=None)
         try:
             found = likeliest(known)
-        except Unsolved:
+        except Refusal:
             continue
         stated = error(known, found, each.points)
         covered.append(stated is None or each.off(found).max() <= stated)

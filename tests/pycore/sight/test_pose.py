@@ -5,7 +5,8 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.sight.pose import USUAL_FIELD, Picture, Unsolved, camera, field_of, pitch_of
+from pycore.errors import Refusal
+from pycore.sight.pose import USUAL_FIELD, Picture, camera, field_of, pitch_of
 
 PIXEL = 1.0
 MILLIMETRE = 1e-3
@@ -52,10 +53,10 @@ LEVEL = Picture(SIZE, (600.0, 1300.0), (600.0, 700.0), 3.0, (0.0, 0.0, 1.0), 0.0
     ],
 )
 def test_what_cannot_be_is_refused(change, code):
-    with pytest.raises(Unsolved) as refused:
+    with pytest.raises(Refusal) as refused:
         camera(replace(LEVEL, **change))
     assert refused.value.code == code
-    assert len(refused.value.reason.split()) > 6
+    assert len(refused.value.message.split()) > 6
 
 
 def test_a_roll_to_the_right_turns_the_picture_to_the_left():

@@ -32,5 +32,4 @@ def test_no_shaft_within_ten_degrees_of_the_vertical(refused, engine_ask):
     """P: Equipment Rules (R&A/USGA): the shaft diverges from the vertical by at least 10 degrees."""
     assert engine_ask("arc", lie_deg=80, length_m=0.86)
     refusal = refused("arc", lie_deg=80.5, length_m=0.86)
-    assert refusal["field"] == "lie_deg"
-    assert "10 degrees" in refusal["message"]
+    assert (refusal["field"], refusal["value"], refusal["high"]) == ("lie_deg", 80.5, 90 - 10)
