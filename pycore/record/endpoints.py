@@ -8,7 +8,7 @@ from typing import Any, Literal
 from pycore.endpoint import Endpoint
 from pycore.record import answers, published, requests, tally, words
 from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, costs, example
-from pycore.record.findings import skills, tell_apart
+from pycore.record.findings import lines_suffice, skills
 from pycore.record.logged import Evidence, Logged, evidence
 from pycore.record.player import Miss, Skill
 from pycore.record.tally import Share
@@ -40,7 +40,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
         [each for _, each in some if isinstance(each, Evidence)] for some in (said[: len(earlier)], said[len(earlier) :])
     )
     yield STRUCK
-    known = skills(found, tell_apart(found))
+    known = skills(found, lines_suffice(found))
     yield FITTED
     cost = costs(known) if found else {}
     changes = tally.changes(before, found, known, putts[-1].at) if putts else []

@@ -6,36 +6,36 @@ from math import radians, sqrt
 
 from pycore.putt.chance import AMATEUR, TOUR
 from pycore.record.cost import Name
-from pycore.record.logged import Evidence, apart, off_the_ball_line
-from pycore.record.player import Belief, Skill, fit, fit_apart, fit_plain
+from pycore.record.logged import Evidence, off_the_ball_line, partition
+from pycore.record.player import Prior, Skill, fit, fit_plain, fit_with_lines
 
-APART = 10  # putts with the ball's line recorded, from which alignment is told from the stroke
+LINES_NEEDED = 10  # putts with the ball's line recorded, from which alignment is told from the stroke
 
 # Spreads between the tour and the amateur preset. The bounds of a bias, and all of alignment and reading, are our own
 # assumptions, wide enough that some twenty putts outweigh them
-START_LINE = Belief(radians(1.5), sqrt(TOUR.start_line_sd * AMATEUR.start_line_sd), 0.6)
-PACE = Belief(0.15, sqrt(TOUR.pace_sd * AMATEUR.pace_sd), 0.6)
-ALIGNMENT = Belief(radians(1.5), radians(0.8), 0.8)
-READING = Belief(0.5, 0.2, 0.8)
+START_LINE = Prior(radians(1.5), sqrt(TOUR.start_line_sd * AMATEUR.start_line_sd), 0.6)
+PACE = Prior(0.15, sqrt(TOUR.pace_sd * AMATEUR.pace_sd), 0.6)
+ALIGNMENT = Prior(radians(1.5), radians(0.8), 0.8)
+READING = Prior(0.5, 0.2, 0.8)
 
 
-def tell_apart(found: Sequence[Evidence]) -> bool:
+def lines_suffice(found: Sequence[Evidence]) -> bool:
     """Whether these putts tell alignment from the stroke."""
-    return sum(each.logged.line_error is not None for each in found) >= APART
+    return sum(each.logged.line_error is not None for each in found) >= LINES_NEEDED
 
 
-def skills(found: Sequence[Evidence], told_apart: bool) -> dict[Name, Skill]:
+def skills(found: Sequence[Evidence], with_lines: bool) -> dict[Name, Skill]:
     """The skills that these putts say something of; alignment and start line are one, under the name of start line,
     unless they are told apart."""
     lines = [line for each in found if (line := each.logged.line_error) is not None]
     known: dict[Name, Skill] = {}
-    if told_apart:
-        unlined = apart([each.strike for each in found if each.logged.line_error is None])
-        lined = apart([off_the_ball_line(each) for each in found if each.logged.line_error is not None])
-        strokes = fit_apart(unlined, lined, lines, [START_LINE, PACE, ALIGNMENT])
+    if with_lines:
+        unlined = partition([each.strike for each in found if each.logged.line_error is None])
+        lined = partition([off_the_ball_line(each) for each in found if each.logged.line_error is not None])
+        strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, ALIGNMENT])
         known["alignment"] = replace(strokes.skill(2), n=len(lines))
     else:
-        strokes = fit(apart([each.strike for each in found]), START_LINE, PACE)
+        strokes = fit(partition([each.strike for each in found]), START_LINE, PACE)
     known["start_line"], known["pace"] = strokes.skill(0), strokes.skill(1)
     read = [each.reading for each in found if each.reading is not None]
     if read:

@@ -79,7 +79,7 @@ def off_the_ball_line(each: Evidence) -> Miss | Holed:
     return Holed(strike.opening, strike.meant + line, strike.least - line, strike.most - line)
 
 
-def apart(strikes: Sequence[Miss | Holed]) -> tuple[list[Miss], list[Holed]]:
+def partition(strikes: Sequence[Miss | Holed]) -> tuple[list[Miss], list[Holed]]:
     """Misses and holed putts."""
     return [each for each in strikes if isinstance(each, Miss)], [each for each in strikes if isinstance(each, Holed)]
 

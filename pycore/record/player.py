@@ -2,7 +2,7 @@
 
 A miss tells its errors of start and roll. A holed putt tells only that they lay in its opening: it is censored, and
 counts by the share of the player's putts that lie there. Unknowns are bias and log of the spread, of start (rad) and of
-roll (fraction of its length), each with a belief that holds few putts back towards the presets.
+roll (fraction of its length), each with a prior that holds few putts back towards the presets.
 """
 
 from collections.abc import Callable, Sequence
@@ -10,16 +10,16 @@ from dataclasses import dataclass
 from math import exp, inf, log
 from typing import NamedTuple
 
-from pycore.record.likelihood import Hill, Look, Vector, climb, profile
-from pycore.record.looks import added, as_one, normal, picked, strokes, through
 from pycore.record.opening import Opening, Row
+from pycore.record.terms import added, as_one, normal, picked, strokes, through
 from pycore.stats.intervals import Estimate, Z
+from pycore.stats.likelihood import Derivatives, LogLikelihood, Vector, maximize, profile
 
 type Strikes = tuple[Sequence["Miss"], Sequence["Holed"]]
 
 
 @dataclass(frozen=True)
-class Belief:
+class Prior:
     """What is believed of a skill before its first putt: a normal bias about nothing, and a spread about ``sd`` known to
     a factor of exp(``doubt``)."""
 
@@ -30,12 +30,12 @@ class Belief:
 
 @dataclass(frozen=True)
 class Skill:
-    """Bias and spread of a skill, each with its 95 % interval; ``held`` is the larger share that belief has in them."""
+    """Bias and spread of a skill, each with its 95 % interval; ``shrinkage`` is the larger share that the prior has in them."""
 
     bias: Estimate
     sd: Estimate
     n: int
-    held: float
+    shrinkage: float
 
 
 class Miss(NamedTuple):
@@ -67,75 +67,81 @@ class Holed(NamedTuple):
 class Found:
     """What is most likely behind some putts; each skill's intervals are found when it is asked for."""
 
-    hill: Hill
-    top: Vector
-    beliefs: Sequence[Belief]
+    log_likelihood: LogLikelihood
+    best: Vector
+    priors: Sequence[Prior]
     n: int
 
     def skill(self, i: int) -> Skill:
-        """Bias and spread of the skill that has the belief of index ``i``."""
-        belief, bias, spread = self.beliefs[i], profile(self.hill, self.top, 2 * i), profile(self.hill, self.top, 2 * i + 1)
-        doubts = ((bias, belief.bias), (spread, belief.doubt))
-        held = max(((each.high - each.low) / (2 * Z * doubt)) ** 2 for each, doubt in doubts)
-        return Skill(bias, Estimate(exp(spread.value), exp(spread.low), exp(spread.high)), self.n, min(1.0, held))
+        """Bias and spread of the skill that has the prior of index ``i``."""
+        prior, bias, spread = (
+            self.priors[i],
+            profile(self.log_likelihood, self.best, 2 * i),
+            profile(self.log_likelihood, self.best, 2 * i + 1),
+        )
+        doubts = ((bias, prior.bias), (spread, prior.doubt))
+        shrinkage = max(((each.high - each.low) / (2 * Z * doubt)) ** 2 for each, doubt in doubts)
+        return Skill(bias, Estimate(exp(spread.value), exp(spread.low), exp(spread.high)), self.n, min(1.0, shrinkage))
 
 
-def fit(strikes: Strikes, start: Belief, pace: Belief) -> Found:
+def fit(strikes: Strikes, start: Prior, pace: Prior) -> Found:
     """Start line (rad) and pace (fraction of the roll), the skills 0 and 1 of what is found."""
-    return _laid_out([strikes], [start, pace], lambda hills: hills[0])
+    return _laid_out([strikes], [start, pace], lambda log_likelihoods: log_likelihoods[0])
 
 
-def fit_apart(strikes: Strikes, lined: Strikes, lines: Sequence[float], beliefs: Sequence[Belief]) -> Found:
+def fit_with_lines(strikes: Strikes, lined: Strikes, lines: Sequence[float], priors: Sequence[Prior]) -> Found:
     """As ``fit``, with alignment as the skill 2: of the putts ``lined`` the ball's line was known, ``lines`` off the line
     meant (rad), and their starts are measured from it; of the others the start holds both errors."""
     line = normal(lines)
 
-    def whole(hills: Sequence[Hill]) -> Hill:
-        one, apart = hills
+    def whole(log_likelihoods: Sequence[LogLikelihood]) -> LogLikelihood:
+        summed, apart = log_likelihoods
         return lambda place: added(
             [
-                as_one(one, place),
+                as_one(summed, place),
                 through(apart(place[:4]), picked(6, 0, 1, 2, 3)),
                 through(line(place[4:]), picked(6, 4, 5)),
             ]
         )
 
-    return _laid_out([strikes, lined], beliefs, whole)
+    return _laid_out([strikes, lined], priors, whole)
 
 
-def fit_plain(values: Sequence[float], belief: Belief) -> Skill:
+def fit_plain(values: Sequence[float], prior: Prior) -> Skill:
     """Bias and spread of errors that are all known."""
-    hill = _believed(normal(values), [belief])
-    top, _ = climb(hill, [0.0, log(belief.sd)])
-    return Found(hill, top, [belief], len(values)).skill(0)
+    log_likelihood = _with_priors(normal(values), [prior])
+    best, _ = maximize(log_likelihood, [0.0, log(prior.sd)])
+    return Found(log_likelihood, best, [prior], len(values)).skill(0)
 
 
-def _laid_out(putts: Sequence[Strikes], beliefs: Sequence[Belief], whole: Callable[[Sequence[Hill]], Hill]) -> Found:
-    top = [each for belief in beliefs for each in (0.0, log(belief.sd))]
+def _laid_out(
+    putts: Sequence[Strikes], priors: Sequence[Prior], whole: Callable[[Sequence[LogLikelihood]], LogLikelihood]
+) -> Found:
+    best = [each for prior in priors for each in (0.0, log(prior.sd))]
     for _ in range(2):
         # the second time the openings are laid where the first has found the player
-        laid = [[rows for each in holed if (rows := each.rows(top[2], exp(top[3])))] for _, holed in putts]
-        hills = [strokes(misses, rows) for (misses, _), rows in zip(putts, laid, strict=True)]
-        hill = _believed(whole(hills), beliefs)
-        top, _ = climb(hill, top)
+        laid = [[rows for each in holed if (rows := each.rows(best[2], exp(best[3])))] for _, holed in putts]
+        log_likelihoods = [strokes(misses, rows) for (misses, _), rows in zip(putts, laid, strict=True)]
+        log_likelihood = _with_priors(whole(log_likelihoods), priors)
+        best, _ = maximize(log_likelihood, best)
     n = sum(len(misses) + len(rows) for (misses, _), rows in zip(putts, laid, strict=True))
-    return Found(hill, top, beliefs, n)
+    return Found(log_likelihood, best, priors, n)
 
 
-def _believed(hill: Hill, beliefs: Sequence[Belief]) -> Hill:
-    """The hill with the beliefs added to the data."""
-    wanted = [each for belief in beliefs for each in ((0.0, belief.bias), (log(belief.sd), belief.doubt))]
+def _with_priors(log_likelihood: LogLikelihood, priors: Sequence[Prior]) -> LogLikelihood:
+    """The log-likelihood with the priors added to the data."""
+    wanted = [each for prior in priors for each in ((0.0, prior.bias), (log(prior.sd), prior.doubt))]
 
-    def believed(place: Sequence[float]) -> Look:
-        look = hill(place)
-        value = look.value
+    def with_priors(place: Sequence[float]) -> Derivatives:
+        here = log_likelihood(place)
+        value = here.value
         for i, (middle, doubt) in enumerate(wanted):
             off = (place[i] - middle) / doubt
             value -= off * off / 2
-            look.slopes[i] -= off / doubt
-            look.information[i][i] += doubt**-2
-            look.complete[i][i] += doubt**-2
+            here.gradient[i] -= off / doubt
+            here.information[i][i] += doubt**-2
+            here.complete[i][i] += doubt**-2
         sizes = [each for spread in place[1::2] for each in (exp(spread), 1.0)]
-        return look._replace(value=value, sizes=sizes)
+        return here._replace(value=value, sizes=sizes)
 
-    return believed
+    return with_priors

@@ -8,7 +8,7 @@ from math import hypot
 from typing import Literal
 
 from pycore.record.cost import Name
-from pycore.record.findings import skills, tell_apart
+from pycore.record.findings import lines_suffice, skills
 from pycore.record.logged import Evidence, Logged
 from pycore.record.player import Skill
 from pycore.stats.intervals import Estimate, Interval, Z, mean, newcombe, wilson
@@ -100,9 +100,9 @@ def changes(older: Sequence[Evidence], found: Sequence[Evidence], known: Mapping
     before = [*older, *(e for e in found if e.logged.at < since)]
     if min(len(before), len(now)) < FEWEST:
         return []
-    told_apart = tell_apart(before) and tell_apart(now)
-    same = len(now) == len(found) and told_apart == tell_apart(found)
-    old, new = skills(before, told_apart), known if same else skills(now, told_apart)
+    with_lines = lines_suffice(before) and lines_suffice(now)
+    same = len(now) == len(found) and with_lines == lines_suffice(found)
+    old, new = skills(before, with_lines), known if same else skills(now, with_lines)
     return [
         change
         for name in old

@@ -4,17 +4,17 @@ from collections.abc import Mapping
 from math import ceil, degrees
 
 from pycore.record.cost import Name
-from pycore.record.findings import APART
+from pycore.record.findings import LINES_NEEDED
 from pycore.record.player import Skill
 
-HELD_BACK = 0.1  # share of belief in a finding, from which it is said
+SHRUNK = 0.1  # share of prior in a finding, from which it is said
 ENOUGH = {"alignment": 0.3, "start_line": 0.3, "pace": 3.0, "reading": 10.0}  # half an interval, degrees or per cent
 STEP = 5  # putts, to which the number still wanting is rounded up
 MOST = 500  # putts; whoever would need more needs other ones
 PULLS = {("right", True): "a pull", ("right", False): "a push", ("left", True): "a push", ("left", False): "a pull"}
 NOTHING: Mapping[Name, str] = {
     "alignment": "Not told apart from the start line: log where the ball's line pointed on "
-    f"{APART} putts, and how you line up can be told from how you stroke it.",
+    f"{LINES_NEEDED} putts, and how you line up can be told from how you stroke it.",
     "reading": "No read of your own yet: log the slope you felt, or the start line you chose before you looked.",
 }
 CLEAN = {
@@ -45,7 +45,7 @@ def words(name: Name, skill: Skill, handedness: str, lines: int) -> str:
     said = [_bias(_Said(name, skill), handedness, lines)]
     if name == "start_line" and not lines:
         said.append("How you line up is in this too.")
-    if skill.held > HELD_BACK:
+    if skill.shrinkage > SHRUNK:
         said.append(f"With so few putts the finding leans {LEANS[name]}.")
     return " ".join(said)
 

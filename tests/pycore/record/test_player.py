@@ -10,7 +10,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record.findings import ALIGNMENT, PACE, START_LINE
 from pycore.record.opening import opening
-from pycore.record.player import Holed, Miss, fit, fit_apart
+from pycore.record.player import Holed, Miss, fit, fit_with_lines
 
 
 @pytest.fixture(scope="module")
@@ -25,10 +25,10 @@ def test_putts_without_the_balls_line_sharpen_those_with_it():
     rng = np.random.default_rng(5)
     lines, stroke = rng.normal(0.006, 0.01, 220), rng.normal(-0.004, 0.016, 220)
     rolls = rng.normal(0.02, 0.07, 220)
-    beliefs = [START_LINE, PACE, ALIGNMENT]
+    priors = [START_LINE, PACE, ALIGNMENT]
     unlined = [Miss(*each) for each in zip((lines + stroke)[20:], rolls[20:], strict=True)]
     lined = [Miss(*each) for each in zip(stroke[:20], rolls[:20], strict=True)]
-    few, all_of_them = (fit_apart((some, []), (lined, []), lines[:20].tolist(), beliefs) for some in ([], unlined))
+    few, all_of_them = (fit_with_lines((some, []), (lined, []), lines[:20].tolist(), priors) for some in ([], unlined))
     for skill, truth in enumerate(((-0.004, 0.016), (0.02, 0.07), (0.006, 0.01))):
         sharp, blunt = all_of_them.skill(skill), few.skill(skill)
         for of, ends in enumerate((sharp.bias, sharp.sd)):

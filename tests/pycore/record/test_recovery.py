@@ -8,7 +8,7 @@ import pytest
 from bench import independent
 from pycore.fields import parse
 from pycore.record.cost import costs
-from pycore.record.findings import PACE, START_LINE, skills, tell_apart
+from pycore.record.findings import PACE, START_LINE, lines_suffice, skills
 from pycore.record.logged import evidence
 from pycore.record.player import Miss, fit
 from pycore.record.requests import FindingsFields
@@ -36,7 +36,7 @@ def line_every(player):
 def findings(invented, logged):
     """Skills, costs and evidence of every player; see ``line_every``."""
     return [
-        (known := skills(each := found(invented, logged, player), tell_apart(each)), costs(known), each)
+        (known := skills(each := found(invented, logged, player), lines_suffice(each)), costs(known), each)
         for player in range(len(invented.players))
     ]
 

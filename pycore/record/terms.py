@@ -3,91 +3,91 @@
 from collections.abc import Sequence
 from math import erf, exp, hypot, log, pi, sqrt
 
-from pycore.record.likelihood import Hill, Look, Matrix, Vector
 from pycore.record.opening import Row
+from pycore.stats.likelihood import Derivatives, LogLikelihood, Matrix, Vector
 
 RULED_OUT = 1e-12  # of the player's putts; an opening that holds less says that the record is wrong, not the player odd
 ROOT_HALF_PI = sqrt(pi / 2)
 ROOT_HALF = sqrt(0.5)
 
 
-def normal(values: Sequence[float]) -> Hill:
+def normal(values: Sequence[float]) -> LogLikelihood:
     """Errors of one skill that are known."""
     n, total, squares = len(values), sum(values), sum(value * value for value in values)
 
-    def hill(place: Sequence[float]) -> Look:
+    def log_likelihood(place: Sequence[float]) -> Derivatives:
         bias, s = place[0], exp(place[1])
         first, second = (total - n * bias) / s, (squares - 2 * bias * total + n * bias * bias) / s**2
-        return Look(
+        return Derivatives(
             -n * place[1] - second / 2,
             [first / s, second - n],
             [[n / s**2, 2 * first / s], [2 * first / s, 2 * second]],
             [[n / s**2, 0.0], [0.0, 2.0 * n]],
         )
 
-    return hill
+    return log_likelihood
 
 
-def strokes(misses: Sequence[tuple[float, float]], laid: Sequence[Sequence[Row]]) -> Hill:
+def strokes(misses: Sequence[tuple[float, float]], laid: Sequence[Sequence[Row]]) -> LogLikelihood:
     """Errors of start and roll: those of misses known, those of holed putts somewhere in their openings."""
     starts, rolls = (normal([miss[i] for miss in misses]) for i in (0, 1))
 
-    def hill(place: Sequence[float]) -> Look:
-        look = added([through(starts(place[:2]), picked(4, 0, 1)), through(rolls(place[2:]), picked(4, 2, 3))])
+    def log_likelihood(place: Sequence[float]) -> Derivatives:
+        here = added([through(starts(place[:2]), picked(4, 0, 1)), through(rolls(place[2:]), picked(4, 2, 3))])
         bell = _Bell(*place)
-        value = look.value + sum(bell.add(rows, look.slopes, look.information) for rows in laid)
+        value = here.value + sum(bell.add(rows, here.gradient, here.information) for rows in laid)
         for i, precision in enumerate((bell.s**-2, 2.0, bell.q**-2, 2.0)):
-            look.complete[i][i] += len(laid) * precision
-        return look._replace(value=value)
+            here.complete[i][i] += len(laid) * precision
+        return here._replace(value=value)
 
-    return hill
+    return log_likelihood
 
 
-def as_one(hill: Hill, place: Sequence[float]) -> Look:
-    """What strokes whose starts hold the stroke's errors and those of alignment tell of both: a hill over start and roll,
-    seen at a place of six unknowns: of the stroke, the roll and alignment."""
+def as_one(log_likelihood: LogLikelihood, place: Sequence[float]) -> Derivatives:
+    """What strokes whose starts hold the stroke's errors and those of alignment tell of both: a log-likelihood over start and
+    roll, seen at a place of six unknowns: of the stroke, the roll and alignment."""
     b, log_s, c, log_q, a, log_t = place
     both = hypot(exp(log_s), exp(log_t))
     stroke, alignment = exp(2 * log_s) / both**2, exp(2 * log_t) / both**2
-    look = hill([a + b, log(both), c, log_q])
-    turn = picked(6, 0, 1, 2, 3)
-    turn[0][4], turn[1][1], turn[1][5] = 1.0, stroke, alignment
-    seen = through(look, turn)
+    here = log_likelihood([a + b, log(both), c, log_q])
+    jacobian = picked(6, 0, 1, 2, 3)
+    jacobian[0][4], jacobian[1][1], jacobian[1][5] = 1.0, stroke, alignment
+    seen = through(here, jacobian)
     # the log of the whole spread bends as its parts change
-    bend = 2 * stroke * alignment * look.slopes[1]
+    bend = 2 * stroke * alignment * here.gradient[1]
     for i, j, way in ((1, 1, -1), (5, 5, -1), (1, 5, 1), (5, 1, 1)):
         seen.information[i][j] += way * bend
     return seen
 
 
 def picked(size: int, *unknowns: int) -> Matrix:
-    """The turn that takes some of ``size`` unknowns as they are."""
+    """The jacobian that takes some of ``size`` unknowns as they are."""
     return [[float(i == unknown) for i in range(size)] for unknown in unknowns]
 
 
-def through(look: Look, turn: Matrix) -> Look:
-    """A look as other unknowns see it; ``turn`` has a row for each unknown of the look: its slopes by the others."""
-    own, others = range(len(turn)), range(len(turn[0]))
+def through(here: Derivatives, jacobian: Matrix) -> Derivatives:
+    """Derivatives by other unknowns; ``jacobian`` has a row for each unknown of ``here``: its derivatives by the others."""
+    own, others = range(len(jacobian)), range(len(jacobian[0]))
 
-    def turned(matrix: Matrix) -> Matrix:
-        half = [[sum(row[k] * turn[k][j] for k in own) for j in others] for row in matrix]
-        return [[sum(turn[k][i] * half[k][j] for k in own) for j in others] for i in others]
+    def seen(matrix: Matrix) -> Matrix:
+        half = [[sum(row[k] * jacobian[k][j] for k in own) for j in others] for row in matrix]
+        return [[sum(jacobian[k][i] * half[k][j] for k in own) for j in others] for i in others]
 
-    slopes = [sum(turn[k][i] * look.slopes[k] for k in own) for i in others]
-    return Look(look.value, slopes, turned(look.information), turned(look.complete))
+    gradient = [sum(jacobian[k][i] * here.gradient[k] for k in own) for i in others]
+    return Derivatives(here.value, gradient, seen(here.information), seen(here.complete))
 
 
-def added(looks: Sequence[Look]) -> Look:
-    """Looks at the same unknowns, taken together."""
+def added(parts: Sequence[Derivatives]) -> Derivatives:
+    """Derivatives by the same unknowns, taken together."""
 
     def total(matrices: Sequence[Matrix]) -> Matrix:
         return [[sum(parts) for parts in zip(*rows, strict=True)] for rows in zip(*matrices, strict=True)]
 
-    return Look(
-        sum(look.value for look in looks),
-        [sum(parts) for parts in zip(*(look.slopes for look in looks), strict=True)],
-        total([look.information for look in looks]),
-        total([look.complete for look in looks]),
+    return Derivatives(
+        sum(here.value for here in parts),
+        [sum(parts) for parts in zip(*(here.gradient for here in parts), strict=True)],
+        total([here.information for here in parts]),
+        total([here.complete for here in parts]),
     )
 
 
@@ -97,11 +97,11 @@ class _Bell:
     def __init__(self, b: float, log_s: float, c: float, log_q: float) -> None:
         self.b, self.s, self.c, self.q = b, exp(log_s), c, exp(log_q)
 
-    def add(self, rows: Sequence[Row], slopes: Vector, information: Matrix) -> float:
-        """Log of the share of putts in an opening; its slopes and information are added to those given.
+    def add(self, rows: Sequence[Row], gradient: Vector, information: Matrix) -> float:
+        """Log of the share of putts in an opening; its gradient and information are added to those given.
 
-        Louis, J. R. Stat. Soc. B 44(2):226-233, 1982: the slope is the mean of the slopes that the putts in the opening
-        would have, the information the mean of theirs less the variance of their slopes.
+        Louis, J. R. Stat. Soc. B 44(2):226-233, 1982: the gradient is the mean of those that the putts in the opening
+        would have, the information the mean of theirs less the variance of their gradients.
         """
         b, s, c, q = self.b, self.s, self.c, self.q
         # mean powers of the errors in spreads: z0..z4 of start, by the power of roll they are taken with
@@ -134,7 +134,7 @@ class _Bell:
         z1, z2, z3, z4, p0, p1, p2, t0, t1, t2, u0, v0 = (m / z0 for m in (z1, z2, z3, z4, p0, p1, p2, t0, t1, t2, u0, v0))
         mean = (z1 / s, z2 - 1, p0 / q, t0 - 1)
         for i, slope in enumerate(mean):
-            slopes[i] += slope
+            gradient[i] += slope
         squares = (
             (z2 / s**2, (z3 - z1) / s, p1 / (s * q), (t1 - z1) / s),
             ((z3 - z1) / s, z4 - 2 * z2 + 1, (p2 - p0) / q, t2 - z2 - t0 + 1),

@@ -1,4 +1,4 @@
-"""The likelihood of holed putts against SciPy's own quadrature, and its slopes and information against differences."""
+"""The likelihood of holed putts against SciPy's own quadrature, and its gradient and information against differences."""
 
 from functools import partial
 from math import inf, log, radians
@@ -10,9 +10,9 @@ import scipy.stats
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
-from pycore.record.looks import as_one, strokes
 from pycore.record.opening import opening
 from pycore.record.player import Holed, Miss
+from pycore.record.terms import as_one, strokes
 
 B, S, C, Q = radians(0.4), radians(1.2), -0.03, 0.07
 T = radians(0.7)
@@ -26,31 +26,34 @@ def putt(distance=3.0):
 
 @pytest.mark.parametrize("gate", [(-inf, inf), (0.0, inf)], ids=["open", "gate"])
 def test_a_holed_putt_counts_by_the_share_that_its_opening_holds(gate):
-    held = Holed(putt(), radians(0.3), *gate)
+    holed = Holed(putt(), radians(0.3), *gate)
     nothing = strokes([], [])([B, log(S), C, log(Q)]).value
-    found = strokes([], [held.rows(C, Q)])([B, log(S), C, log(Q)]).value - nothing
+    found = strokes([], [holed.rows(C, Q)])([B, log(S), C, log(Q)]).value - nothing
 
     def at(length):
-        low, high = (edge - held.meant for edge in held.opening.edges(length))
+        low, high = (edge - holed.meant for edge in holed.opening.edges(length))
         ends = scipy.stats.norm.cdf([max(low, gate[0]), max(low, gate[0], min(high, gate[1]))], B, S)
         return (ends[1] - ends[0]) * scipy.stats.norm.pdf(length, C, Q)
 
-    share, _ = scipy.integrate.quad(at, held.opening.shortest, held.opening.longest, points=[held.opening.dying], limit=200)
+    share, _ = scipy.integrate.quad(at, holed.opening.shortest, holed.opening.longest, points=[holed.opening.dying], limit=200)
     assert found == pytest.approx(log(share), abs=SHARE)
 
 
 @pytest.mark.parametrize(
     ("seen", "place"),
-    [(lambda hill: hill, [B, log(S), C, log(Q)]), (lambda hill: partial(as_one, hill), [B / 2, log(S), C, log(Q), B, log(T)])],
+    [
+        (lambda log_likelihood: log_likelihood, [B, log(S), C, log(Q)]),
+        (lambda log_likelihood: partial(as_one, log_likelihood), [B / 2, log(S), C, log(Q), B, log(T)]),
+    ],
     ids=["start and roll", "stroke, roll and alignment"],
 )
 def test_slopes_and_information_are_those_of_the_value(seen, place):
     misses, holed = [Miss(0.02, 0.1), Miss(-0.03, -0.05)], [Holed(putt(), 0.0), Holed(putt(5.0), 0.01)]
-    hill, nudge = seen(strokes(misses, [each.rows(C, Q) for each in holed])), 1e-5
-    look = hill(place)
+    log_likelihood, nudge = seen(strokes(misses, [each.rows(C, Q) for each in holed])), 1e-5
+    here = log_likelihood(place)
     for i in range(len(place)):
-        up, down = (hill([x + way * (j == i) for j, x in enumerate(place)]) for way in (nudge, -nudge))
-        assert look.slopes[i] == pytest.approx((up.value - down.value) / (2 * nudge), rel=1e-5, abs=1e-4)
-        assert look.information[i] == pytest.approx(
-            [-(a - b) / (2 * nudge) for a, b in zip(up.slopes, down.slopes, strict=True)], rel=1e-4, abs=1e-3
+        up, down = (log_likelihood([x + way * (j == i) for j, x in enumerate(place)]) for way in (nudge, -nudge))
+        assert here.gradient[i] == pytest.approx((up.value - down.value) / (2 * nudge), rel=1e-5, abs=1e-4)
+        assert here.information[i] == pytest.approx(
+            [-(a - b) / (2 * nudge) for a, b in zip(up.gradient, down.gradient, strict=True)], rel=1e-4, abs=1e-3
         )

@@ -1,4 +1,4 @@
-"""The climb and the profile, on models whose answers are known."""
+"""The most likely place and the profile, on models whose answers are known."""
 
 from math import asin, degrees, erf, exp, log, pi, radians, sqrt
 
@@ -7,19 +7,19 @@ import pytest
 import scipy.optimize
 
 from pycore.constants import BALL_RADIUS, HOLE_RADIUS
-from pycore.record.likelihood import Look, climb, profile, solve
-from pycore.record.player import Belief, fit_plain
+from pycore.record.player import Prior, fit_plain
+from pycore.stats.likelihood import Derivatives, maximize, profile, solve
 from pycore.units import FOOT
 
 PRINTED = 0.005  # degrees; half of the last digit published
 PRINTED_ERROR = 0.005
-VAGUE = Belief(1e4, 1.0, 1e3)
+VAGUE = Prior(1e4, 1.0, 1e3)
 
 
 def angle_only(rows):
-    """Gelman and Nolan's model as a hill over the log of its one spread: p = 2 Phi(asin((R - r)/x)/sigma) - 1."""
+    """Gelman and Nolan's model as a log-likelihood over the log of its one spread: p = 2 Phi(asin((R - r)/x)/sigma) - 1."""
 
-    def hill(place):
+    def log_likelihood(place):
         value = slope = bend = 0.0
         for row in rows:
             z = asin((HOLE_RADIUS - BALL_RADIUS) / (row["distance_ft"] * FOOT)) / exp(place[0])
@@ -28,15 +28,15 @@ def angle_only(rows):
             value += made * log(p) + missed * log(1 - p)
             slope += density * (made / p - missed / (1 - p))
             bend += row["tries"] * density**2 / (p * (1 - p))
-        return Look(value, [slope], [[bend]], [[bend]], [1.0])
+        return Derivatives(value, [slope], [[bend]], [[bend]], [1.0])
 
-    return hill
+    return log_likelihood
 
 
 def test_gelman_and_nolan(published):
-    hill = angle_only(published("berry"))
-    top, _ = climb(hill, [log(radians(3.0))])
-    found = profile(hill, top, 0)
+    log_likelihood = angle_only(published("berry"))
+    best, _ = maximize(log_likelihood, [log(radians(3.0))])
+    found = profile(log_likelihood, best, 0)
     assert degrees(exp(found.value)) == pytest.approx(1.53, abs=PRINTED)
     error = degrees(exp(found.high) - exp(found.low)) / (2 * 1.96)
     assert error == pytest.approx(0.02, abs=PRINTED_ERROR)
@@ -59,10 +59,10 @@ def test_the_profile_of_a_mean_is_the_likelihood_ratio():
 
 
 def test_few_values_are_held_back_to_the_belief():
-    belief = Belief(1.0, 0.5, 0.5)
-    few, many = fit_plain([2.0], belief), fit_plain([2.0 + 0.01 * i for i in range(-50, 50)], belief)
+    prior = Prior(1.0, 0.5, 0.5)
+    few, many = fit_plain([2.0], prior), fit_plain([2.0 + 0.01 * i for i in range(-50, 50)], prior)
     assert few.bias.value < 1.9
-    assert few.held > many.held
+    assert few.shrinkage > many.shrinkage
     assert many.bias.value == pytest.approx(2.0, abs=0.02)
 
 

@@ -16,77 +16,78 @@ NEAR = 0.2  # standard errors; from so near the end of an interval the next step
 MOST_TRIES = 8
 
 
-class Look(NamedTuple):
-    """Log-likelihood at one place, its slopes, the information there, and the information had nothing been censored.
+class Derivatives(NamedTuple):
+    """Log-likelihood at one place, its gradient, the information there, and the information had nothing been censored.
 
     The last bends downwards everywhere, so that a step by it climbs where a step by the first might not. ``sizes`` says
     how far each unknown may be moved at a time.
     """
 
     value: float
-    slopes: Vector
+    gradient: Vector
     information: Matrix
     complete: Matrix
     sizes: Sequence[float] = ()
 
 
-type Hill = Callable[[Sequence[float]], Look]
+type LogLikelihood = Callable[[Sequence[float]], Derivatives]
 
 
-def climb(hill: Hill, start: Sequence[float], held: int | None = None) -> tuple[Vector, Look]:
-    """The top of the hill from ``start``, with the unknown of index ``held`` left as it is: Newton's steps, halved."""
-    place, look = list(start), hill(start)
-    free = [i for i in range(len(place)) if i != held]
+def maximize(log_likelihood: LogLikelihood, start: Sequence[float], fixed: int | None = None) -> tuple[Vector, Derivatives]:
+    """The most likely place from ``start``, with the unknown of index ``fixed`` left as it is: Newton's steps, halved."""
+    place, here = list(start), log_likelihood(start)
+    free = [i for i in range(len(place)) if i != fixed]
     for _ in range(MOST_STEPS):
-        slopes = [look.slopes[i] for i in free]
-        step = solve(_part(look.information, free), slopes) or solve(_part(look.complete, free), slopes)
-        if step is None or sum(a * b for a, b in zip(step, slopes, strict=True)) < ENOUGH:
+        gradient = [here.gradient[i] for i in free]
+        step = solve(_part(here.information, free), gradient) or solve(_part(here.complete, free), gradient)
+        if step is None or sum(a * b for a, b in zip(step, gradient, strict=True)) < ENOUGH:
             break
-        damping = 1 / max(1.0, *(abs(part) / look.sizes[i] for i, part in zip(free, step, strict=True)))
+        damping = 1 / max(1.0, *(abs(part) / here.sizes[i] for i, part in zip(free, step, strict=True)))
         step = [damping * part for part in step]
         for _ in range(MOST_HALVINGS):
             tried = list(place)
             for i, part in zip(free, step, strict=True):
                 tried[i] += part
-            there = hill(tried)
-            if there.value > look.value:
+            there = log_likelihood(tried)
+            if there.value > here.value:
                 break
             step = [part / 2 for part in step]
         else:
             break
-        place, look = tried, there
-    return place, look
+        place, here = tried, there
+    return place, here
 
 
-def profile(hill: Hill, top: Sequence[float], i: int) -> Estimate:
+def profile(log_likelihood: LogLikelihood, best: Sequence[float], i: int) -> Estimate:
     """The unknown ``i`` with its 95 % profile-likelihood interval: the others are chosen anew at each end.
 
     Reference: D. J. Venzon and S. H. Moolgavkar, Appl. Stat. 37(1):87-94, 1988.
     """
-    best = hill(top)
-    error = standard_error(best, i)
-    return Estimate(top[i], _end(hill, top, best.value, i, -error), _end(hill, top, best.value, i, error))
+    highest = log_likelihood(best)
+    error = standard_error(highest, i)
+    low, high = (_end(log_likelihood, best, highest.value, i, way * error) for way in (-1, 1))
+    return Estimate(best[i], low, high)
 
 
-def _end(hill: Hill, top: Sequence[float], best: float, i: int, error: float) -> float:
-    place, away = list(top), error * Z
+def _end(log_likelihood: LogLikelihood, best: Sequence[float], highest: float, i: int, error: float) -> float:
+    place, away = list(best), error * Z
     for _ in range(MOST_TRIES):
-        place[i] = top[i] + away
-        place, look = climb(hill, place, i)
+        place[i] = best[i] + away
+        place, here = maximize(log_likelihood, place, i)
         # the root of the fall is all but straight, so one rule of three after another leads to the end
-        fall = sqrt(max(0.0, 2 * (best - look.value)))
+        fall = sqrt(max(0.0, 2 * (highest - here.value)))
         if not fall:
             break
         away *= min(2.0, Z / fall)
         if abs(fall - Z) < NEAR:
             break
-    return top[i] + away
+    return best[i] + away
 
 
-def standard_error(look: Look, i: int) -> float:
-    """Standard error of the unknown ``i`` from the information at the top."""
-    unit = [float(j == i) for j in range(len(look.slopes))]
-    row = solve(look.information, unit) or solve(look.complete, unit)
+def standard_error(here: Derivatives, i: int) -> float:
+    """Standard error of the unknown ``i`` from the information at the most likely place."""
+    unit = [float(j == i) for j in range(len(here.gradient))]
+    row = solve(here.information, unit) or solve(here.complete, unit)
     assert row
     return sqrt(row[i])
 
