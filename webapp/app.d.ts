@@ -1,20 +1,34 @@
 import type { Engine } from './engine/client.js';
+import type { Question } from './questions.js';
 import type { Records } from './records/record.js';
 import type { Store } from './store.js';
+import type { State } from './types.js';
 
 /** What a feature is made from. */
 export interface App {
   store: Store;
-  engine: Pick<Engine, 'ask' | 'latest'>;
+  engine: Pick<Engine, 'ask'>;
   record: Records;
 }
 
-/** A feature: a screen, and its word in the bottom row, or the feature within which it is found. */
+/** A screen, its word in the bottom row, and all that is its own. Its style is the .css file in its folder. */
 export interface Feature {
   id: string;
+  /** Its word in the row of screens; with a `mark`, that is drawn instead. */
   label?: string;
+  mark?: unknown;
+  /** The screen within which it is found. */
   within?: string;
+  /** Addresses that it had in older versions. */
+  formerly?: string[];
+  /** Its part of the state that goes with the page. */
+  initial?: Partial<State>;
+  questions?: Question[];
+  make(app: App): Screen;
+}
+
+export interface Screen {
   view(): unknown;
-  /** Called after each drawing of its screen. */
+  /** Called after each drawing of it. */
   drawn?(root: HTMLElement): void;
 }

@@ -133,6 +133,9 @@ export function fallWords(fall_deg) {
   return `falls ${side}`;
 }
 
+/** @param {number} value per cent of slope @param {number} [digits] */
+export const percents = (value, digits = 1) => `${number(value, digits)}\u00a0%`;
+
 /** @param {number} value @param {number} digits */
 export const signed = (value, digits) => `${value > 0 ? '+' : ''}${number(value, digits)}`;
 
@@ -149,6 +152,12 @@ const TIME = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digi
 /** @param {string | Date} when a time, or a day as 2026-05-03 */
 export const dayWords = (when) =>
   DAY.format(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
+
+/** The day that the player's clock shows, as 2026-05-03. */
+export function today() {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+}
 
 /** @param {string} when */
 export const timeWords = (when) => TIME.format(new Date(when));

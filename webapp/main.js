@@ -1,5 +1,6 @@
 import { render } from 'lit-html';
 import { createStore } from './store.js';
+import { keepAsking } from './questions.js';
 import { createEngine } from './engine/client.js';
 import { createRecord } from './records/record.js';
 import { keepSaved, load } from './records/saved.js';
@@ -8,53 +9,52 @@ import { wear, watchNight } from './device/theme.js';
 import { watchUpdates } from './device/update.js';
 import { page } from './page.js';
 import { read } from './features/read/index.js';
-import { IDLE } from './features/calibrate/idle.js';
-import { STILL } from './features/practice/idle.js';
+import { line } from './features/line/index.js';
+import { green } from './features/green/index.js';
 import { practice } from './features/practice/index.js';
-import { calibrate } from './features/calibrate/index.js';
-import { UNSEEN } from './features/sight/idle.js';
-import { sight } from './features/sight/index.js';
-import { BLANK } from './features/notes/idle.js';
-import { notes } from './features/notes/index.js';
+import { record } from './features/record/index.js';
 import { findings } from './features/findings/index.js';
 import { settings } from './features/settings/index.js';
 import { about } from './features/about/index.js';
 
-const FEATURES = [read, sight, practice, calibrate, notes, findings, settings, about];
+/** @type {import('./app.js').Feature[]} */
+const FEATURES = [read, line, green, practice, record, findings, settings, about];
 
-const screen = () => location.hash.slice(1) || 'read';
-const store = createStore({
-  ...load(),
-  screen: screen(),
-  sheet: '',
-  active: 'distance_m',
-  station: 0,
-  size: { width: 390, height: 400 },
-  calibrating: IDLE,
-  sighting: UNSEEN,
-  practising: STILL,
-  entries: null,
-  exported: '',
-  noting: BLANK,
-  findings: null,
-  unfound: '',
-  share: null,
-  presets: [],
-  costs: null,
-  refusal: null,
-  closed: null,
-  problem: null,
-  engine: { kind: 'starting' },
-  restarted: false,
-  updateWaits: false,
-  canInstall: false,
-});
+/** The screen that an address leads to. */
+function screen() {
+  const address = location.hash.slice(1);
+  return (FEATURES.find(({ id, formerly = [] }) => id === address || formerly.includes(address)) ?? FEATURES[0]).id;
+}
+
+const store = createStore(
+  Object.assign(
+    /** @type {import('./types.js').State} */ ({
+      ...load(),
+      screen: screen(),
+      entries: null,
+      exported: '',
+      answers: {},
+      refusals: {},
+      problem: null,
+      undo: null,
+      engine: { kind: 'starting' },
+      restarted: false,
+      updateWaits: false,
+      canInstall: false,
+    }),
+    ...FEATURES.map(({ initial }) => initial),
+  ),
+);
 const engine = createEngine({
   onState: (state) =>
     store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }),
 });
-const record = createRecord(store);
-const features = FEATURES.map((make) => make({ store, engine, record }));
+const app = { store, engine, record: createRecord(store) };
+const screens = new Map(FEATURES.map((feature) => [feature.id, feature.make(app)]));
+keepAsking(
+  app,
+  FEATURES.flatMap(({ questions = [] }) => questions),
+);
 
 let takeOver = () => {};
 const install = watchInstall((canInstall) => store.change('install offer', { canInstall }));
@@ -68,10 +68,10 @@ const act = {
 
 const root = /** @type {HTMLElement} */ (document.getElementById('app'));
 function draw() {
-  const shown = features.find(({ id }) => id === store.state.screen) ?? features[0];
+  const shown = screens.get(store.state.screen);
   wear(store.state.settings.theme);
-  render(page(store.state, features, shown, act), root);
-  shown.drawn?.(root);
+  render(page(store.state, FEATURES, shown?.view(), act), root);
+  shown?.drawn?.(root);
 }
 
 let due = false;

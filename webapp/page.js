@@ -6,24 +6,36 @@
 import { html } from 'lit-html';
 
 const ENGINE = { starting: 'Engine is starting', ready: '', restarting: 'Engine stopped. Restarting', failed: '' };
+const CAUTION = 'For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.';
 
 /**
- * @param {State} state @param {Feature[]} features @param {Feature} shown
+ * @param {State} state @param {Feature[]} features @param {unknown} shown the screen's view
  * @param {{accept: () => void, heard: () => void, update: () => void, install: () => void, restart: () => void}} act
  */
-export const page = (state, features, shown, act) => html`
-  <p class="engine" role="status">${state.engine.kind === 'ready' && state.restarted ? 'Engine restarted' : ENGINE[state.engine.kind]}</p>
-  ${shown.view()}
-  <footer class="foot">
-    ${state.engine.kind === 'failed' ? line('The engine does not start. The last read stays.', 'Try again', act.restart) : ''}
-    ${state.trouble ? html`<div role="alert">${line(state.trouble, 'Understood', act.heard)}</div>` : ''}
-    ${state.cautioned ? '' : line('For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.', 'Understood', act.accept)}
-    ${state.updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
-    ${state.canInstall && state.cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait') : ''}
-    <nav class="screens" aria-label="Screens">
-      ${features.filter(({ label }) => label).map(({ id, label }) => html`<a href="#${id}" aria-current=${id === (shown.within ?? shown.id) ? 'page' : 'false'}>${label}</a>`)}
-    </nav>
-  </footer>`;
+export function page(state, features, shown, act) {
+  const { engine, restarted, trouble, cautioned, updateWaits, canInstall } = state;
+  const doing = engine.kind === 'ready' && restarted ? 'Engine restarted' : ENGINE[engine.kind];
+  return html`
+    <p class="engine" role="status">${doing}</p>
+    ${shown}
+    <footer class="foot">
+      ${engine.kind === 'failed' ? line('The engine does not start. The last read stays.', 'Try again', act.restart) : ''}
+      ${trouble ? html`<div role="alert">${line(trouble, 'Understood', act.heard)}</div>` : ''}
+      ${cautioned ? '' : line(CAUTION, 'Understood', act.accept)}
+      ${updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
+      ${canInstall && cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait') : ''}
+      ${row(features, state.screen)}
+    </footer>`;
+}
+
+/** @param {Feature[]} features @param {string} screen */
+function row(features, screen) {
+  const within = features.find(({ id }) => id === screen)?.within ?? screen;
+  const link = (/** @type {Feature} */ { id, label, mark }) =>
+    html`<a href="#${id}" class=${mark ? 'mark' : ''} aria-label=${label} aria-current=${id === within ? 'page' : 'false'}
+      >${mark ?? label}</a>`;
+  return html`<nav class="screens" aria-label="Screens">${features.filter(({ label }) => label).map(link)}</nav>`;
+}
 
 /** @param {string} text @param {string} does @param {() => void} onClick */
 const line = (text, does, onClick, look = 'line') =>

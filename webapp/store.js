@@ -8,6 +8,20 @@ export function createStore(initial) {
   let state = initial;
   /** @type {Set<(state: State, before: State, action: string) => void>} */
   const listeners = new Set();
+  /** Changes that not all have heard of yet. @type {[State, State, string][]} */
+  const told = [];
+  let telling = false;
+
+  /** Each change once, in order, to all: one that a listener makes waits until the one before has been told to everybody. */
+  function tell() {
+    if (telling) return;
+    telling = true;
+    try {
+      for (let next = told.shift(); next; next = told.shift()) for (const listener of listeners) listener(...next);
+    } finally {
+      telling = false;
+    }
+  }
 
   return {
     /** @returns {Readonly<State>} */
@@ -21,7 +35,8 @@ export function createStore(initial) {
     change(action, patch) {
       const before = state;
       state = { ...state, ...patch };
-      for (const listener of listeners) listener(state, before, action);
+      told.push([state, before, action]);
+      tell();
     },
     /** @param {(state: State, before: State, action: string) => void} listener */
     subscribe(listener) {

@@ -74,7 +74,7 @@ export interface Trial extends Engine.FeltTrialFields {
   date: string;
 }
 
-/** What calibration keeps. */
+/** What is known of the phone's level, the rolls of a ball, the greens at home, the feet and the eye. */
 export interface Calibration {
   phone: { bias_deg: [number, number]; date: string } | null;
   rolls: Engine.BallFields[];
@@ -142,12 +142,48 @@ export interface Live {
   hole: LiveMark | null;
 }
 
-/** An answer with what was asked. */
-type WithAsked<Name extends keyof Engine.Asks> = Engine.Asks[Name]['value'] & { asked: Engine.Asks[Name]['request'] };
-export type Seen = { [Name in 'view' | 'chalk' | 'ramp' | 'camera' | 'marked' | 'follow' | 'lens']: WithAsked<Name> };
+/** What an answer of the engine stands as: with what was asked. */
+type Answer<Name extends keyof Engine.Asks> = Engine.Asks[Name]['value'] & { asked: Engine.Asks[Name]['request'] };
+/** The engine's answers by the names under which they were asked for (questions.js). */
+export interface Answers {
+  view: Answer<'view'>;
+  chalk: Answer<'chalk'>;
+  ramp: Answer<'ramp'>;
+  camera: Answer<'camera'>;
+  marked: Answer<'marked'>;
+  follow: Answer<'follow'>;
+  lens: Answer<'lens'>;
+  level: Answer<'level'>;
+  floor: Answer<'floor'>;
+  rolled: Answer<'roll_test'>;
+  stimpmeter: Answer<'stimpmeter'>;
+  translated: Answer<'translate'>;
+  table: Answer<'table'>;
+  feet: Answer<'feel'>;
+  eye: Answer<'feel'>;
+  felt: Answer<'felt'>;
+  asFelt: Answer<'window'>;
+  ifSure: Answer<'window'>;
+  look: Answer<'look'>;
+  plan: Answer<'plan'>;
+  tempo: Answer<'tempo'>;
+  matchingGate: Answer<'gate'>;
+  gate: Answer<'gate'>;
+  ballLine: Answer<'ball_line'>;
+  eyes: Answer<'eyes'>;
+  arc: Answer<'arc'>;
+  strokeLength: Answer<'stroke_length'>;
+}
+
+/** What the engine says against a question. */
+export interface Refusal {
+  code: string;
+  message: string;
+  field: string | null;
+}
 
 /** The line's screen as it stands; gone with the page. */
-export interface Sighting {
+export interface LinePage {
   part: 'view' | 'photo' | 'chalk' | 'ramp' | 'send';
   stand: 'ball' | 'low' | 'hole';
   size: { width: number; height: number };
@@ -160,8 +196,6 @@ export interface Sighting {
   /** A putt that came by a link; null where the link was damaged. */
   sent: { putt: Putt | null; read: Read | null; problem: string } | null;
   told: string;
-  answers: Partial<Seen>;
-  refusals: Partial<Record<keyof Seen, string>>;
 }
 
 /** A felt slope that the putt in hand was given, with its correction. */
@@ -174,40 +208,17 @@ export type Tilt =
   | { kind: 'off' | 'asking' | 'refused' | 'none' }
   | { kind: 'live'; seconds: number; readings: Omit<Engine.ReadingFields, 'turned_deg'>[] };
 
-/** The engine's answers on the calibrate screen; each is asked anew when what it hangs on changes. */
-export interface Calibrated {
-  level: Engine.LevelAnswer;
-  floor: Engine.FloorAnswer;
-  rolled: Engine.RollTestAnswer;
-  stimpmeter: Engine.StimpmeterAnswer;
-  translated: Engine.TranslateAnswer;
-  table: Engine.TableAnswer;
-  feet: Engine.FeelAnswer;
-  eye: Engine.FeelAnswer;
-  felt: Engine.FeltAnswer;
-  asFelt: Engine.WindowAnswer;
-  ifSure: Engine.WindowAnswer;
-  look: Engine.LookAnswer;
-}
-
-export interface Calibrating {
-  part: 'level' | 'speed' | 'compare' | 'feet' | 'eye';
+export interface GreenPage {
+  part: 'level' | 'speed' | 'compare';
   /** Typed numbers in SI, by field. */
   draft: Record<string, number>;
   tilt: Tilt;
   /** The positions to hold in a zeroing, and what they have shown. */
-  zero: { turns: number[]; held: Engine.ReadingFields[]; problem: string } | null;
+  zero: { turns: number[]; readings: Engine.ReadingFields[]; problem: string } | null;
   by: 'rolls' | 'stimpmeter';
   way: Engine.BallFields['way'];
   /** When the ball left, ms; null while none rolls. */
   rolling: number | null;
-  fall: Fall;
-  case: number;
-  guessed: Trial | null;
-  answers: Partial<Calibrated>;
-  refusals: Partial<Record<keyof Calibrated, { code: string; message: string }>>;
-  /** How it was; and the entry that came or went. */
-  undo: { words: string; before: Partial<State>; entry?: string } | null;
 }
 
 export type Drill = Engine.DrillCard;
@@ -216,8 +227,8 @@ export type Tempo = Engine.TempoAnswer;
 export type Block = Engine.PlanBlock;
 /** Samples of a phone that was swung, as the engine takes them. */
 export type Motion = Pick<Engine.FindTempoFields, 'rates' | 'angles'>;
-/** `held`: the phone itself stopped the sound, for a call or its lock screen. */
-export type SoundState = 'off' | 'playing' | 'held';
+/** `interrupted`: the phone itself stopped the sound, for a call or its lock screen. */
+export type SoundState = 'off' | 'playing' | 'interrupted';
 
 export interface TempoSettings {
   forward_s: number;
@@ -249,6 +260,8 @@ export interface Practice {
   /** How much work each skill needs, as the last findings had it; empty for even. */
   weights: NonNullable<Engine.PlanFields['weights']>;
   blocks: Block[];
+  /** What the blocks were planned for; null for a plan that is made anew. */
+  planned: Pick<Engine.PlanFields, 'minutes' | 'place' | 'at_hand' | 'weights'> | null;
   run: Run | null;
   spoken: boolean;
   /** Notes at the end of a block. */
@@ -266,24 +279,24 @@ export interface Practice {
 }
 
 /** The practice screen as it stands; gone with the page. */
-export interface Practising {
-  page: 'session' | 'run' | 'done' | 'tempo' | 'find' | 'length' | 'drills' | 'drill' | 'strip';
+export interface PracticePage {
+  page: 'session' | 'run' | 'done' | 'tempo' | 'find' | 'length' | 'drills' | 'drill' | 'strip' | 'feet' | 'eye';
   drill: string;
   drills: Drill[];
   changing: boolean;
   note: string;
-  tempo: Tempo | null;
   sound: SoundState;
   /** Taps of the delay's calibration, seconds after the note. */
   late: number[];
   finding: 'taps' | 'motion' | '';
   taps: number[];
   found: Engine.FindTempoAnswer | null;
-  gate: Engine.GateAnswer | null;
-  line: Engine.BallLineAnswer | null;
-  eyes: Engine.EyesAnswer | null;
-  arc: Engine.ArcAnswer | null;
-  length: Engine.StrokeLengthAnswer | null;
+  /** Slopes felt, measured and guessed, as typed. */
+  draft: Record<string, number>;
+  fall: Fall;
+  /** The green that the eye guesses. */
+  case: number;
+  guessed: Trial | null;
 }
 
 /** What every entry of the record has; `changed` tells which of two versions is the newer. */
@@ -343,7 +356,7 @@ export interface Preview {
 /** What a file tells of the phone besides its records. */
 export type Phone = Pick<State, 'settings' | 'player' | 'calibration' | 'sighted'>;
 
-export interface Noting {
+export interface RecordPage {
   page: 'log' | 'list' | 'file';
   /** How much green the picture of the hole shows to each side, m. */
   reach_m: number;
@@ -369,12 +382,16 @@ export interface Draft {
 
 export interface State {
   practice: Practice;
-  practising: Practising;
+  practicePage: PracticePage;
   calibration: Calibration;
-  calibrating: Calibrating;
+  greenPage: GreenPage;
   sighted: Sighted;
-  sighting: Sighting;
+  linePage: LinePage;
   felt: Felt | null;
+  answers: Partial<Answers>;
+  refusals: Partial<Record<keyof Answers, Refusal>>;
+  /** How it was before what was kept last, on which screen; and the entry that came or went. */
+  undo: { screen: string; words: string; before: Partial<State>; entry?: string } | null;
   screen: string;
   sheet: Sheet;
   settings: Settings;
@@ -402,12 +419,12 @@ export interface State {
   exported: string;
   /** Why something could not be kept. */
   trouble: string;
-  noting: Noting;
+  recordPage: RecordPage;
   draft: Draft;
   /** `given`: what became of the report. */
-  findings: { entries: Entry[]; value: Engine.FindingsAnswer; given: string } | null;
+  findings: { entries: Entry[]; handed: Settings['handed']; value: Engine.FindingsAnswer; given: string } | null;
   /** Why there are no findings of the newest entries. */
-  unfound: string;
+  unfound: { entries: Entry[] | null; why: string } | null;
   /** How much of the findings is worked out; null while none are. */
   share: number | null;
   /** What is kept here was written by a newer app; nothing is kept over it. */

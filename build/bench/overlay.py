@@ -12,8 +12,8 @@ from bench.row import Row, milliseconds
 FRAME = 1 / 60  # s
 TIME = """async () => {
   const { createEngine } = await import('/engine/client.js');
-  const { cameraFields, followFields } = await import('/features/sight/asks.js');
-  const { draw } = await import('/features/sight/overlay.js');
+  const { cameraFields, followFields } = await import('/features/line/questions.js');
+  const { draw } = await import('/features/line/overlay.js');
   const engine = createEngine();
   const putt = { distance_m: 3, stimp_ft: 10, slope_percent: 2, fall_deg: 90, past_m: 0.3 };
   const picture = Object.assign(document.createElement('canvas'), { width: 1200, height: 1600 });
@@ -26,13 +26,13 @@ TIME = """async () => {
   };
   const canvas = Object.assign(document.createElement('canvas'), { width: 1200, height: 1600 });
   const held = { alpha_deg: 0, beta_deg: 64, gamma_deg: 0, screen_deg: 0 };
-  async function time(name, fields, sightings) {
+  async function time(name, fields, linePages) {
     const taken = [];
-    for (const sighting of sightings) {
+    for (const linePage of linePages) {
       const start = performance.now();
-      const asked = fields({ ...state, sighting });
+      const asked = fields({ ...state, linePage });
       const answer = { ...(await engine.ask(name, asked)), asked };
-      draw(canvas, { ...state, sighting: { ...sighting, answers: { [name]: answer }, refusals: {} } });
+      draw(canvas, { ...state, linePage, answers: { [name]: answer }, refusals: {} });
       taken.push(performance.now() - start);
     }
     return taken.slice(10);
@@ -61,7 +61,7 @@ MISSED_FRAMES = 1.05  # one in twenty
 def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
     with opened(playwright, folder, store / "browser-overlay") as page:
         taken: list[list[float]] = page.evaluate(TIME)
-    with opened(playwright, folder, store / "browser-roll", "#sight") as page:
+    with opened(playwright, folder, store / "browser-roll", "#line") as page:
         page.get_by_role("button", name="Roll", exact=True).wait_for()
         rate: float = page.evaluate(ROLL, WATCHED)
     return [

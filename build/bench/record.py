@@ -110,7 +110,7 @@ def _settle(context: BrowserContext, site: Site) -> None:
 
 
 def _scrolled(page: Page, site: Site) -> float:
-    page.goto(site.url + "#notes")
+    page.goto(site.url + "#record")
     page.get_by_role("button", name="Notes", exact=True).click()
     page.locator(".entry").first.wait_for()
     until(page, READY)

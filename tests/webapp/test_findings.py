@@ -11,7 +11,7 @@ SCREENS = [(320, 568), (390, 844), (1280, 800)]
 
 
 def with_the_sample(phone: Any, **saved: Any) -> Page:
-    page: Page = phone.open("#notes", putt=PUTT, **saved)
+    page: Page = phone.open("#record", putt=PUTT, **saved)
     page.get_by_role("button", name="File").click()
     page.get_by_role("button", name="Load an invented player").click()
     expect(page.get_by_text("An invented player is loaded.")).to_be_visible()
@@ -108,7 +108,7 @@ def test_a_new_putt_changes_the_answer(phone: Any) -> None:
     page = found(with_the_sample(phone))
     rests = page.get_by_text(re.compile(r"^From \d+ putts"))
     before = rests.inner_text()
-    page.get_by_role("link", name="Notes").first.click()
+    page.get_by_role("link", name="Record").first.click()
     page.get_by_role("button", name="Log a putt").click()
     page.get_by_role("button", name="Holed").click()
     expect(page.locator(".logged-line")).to_be_visible(timeout=30_000)

@@ -44,14 +44,14 @@ def screens(page: Page) -> Iterator[str]:
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_axe_finds_nothing(phone: Any, theme: str) -> None:
-    page = phone.open("#practice", settings={"theme": theme}, practice={"blocks": BLOCKS})
+    page = phone.open("#practice", settings={"theme": theme}, practice={"minutes": 6, "blocks": BLOCKS})
     for screen in screens(page):
         assert phone.violations() == [], screen
 
 
 @pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in WIDTHS], indirect=True, ids=str)
 def test_everything_fits(phone: Any) -> None:
-    page = phone.open("#practice", settings={"theme": "light"}, practice={"blocks": BLOCKS})
+    page = phone.open("#practice", settings={"theme": "light"}, practice={"minutes": 6, "blocks": BLOCKS})
     for screen in screens(page):
         assert phone.misfits() == [], screen
         if screen.startswith("run"):  # it lies on the floor

@@ -11,6 +11,7 @@ BLOCKS = [
     {"drill": "tempo", "minutes": 3, "why": "Then.", "instead": ["walk_in"]},
     {"drill": "last_stroke", "minutes": 2, "why": "Last.", "instead": []},
 ]
+PLANNED = {"minutes": 20, "place": "room", "at_hand": ["level_floor"], "weights": {}}
 # Time stands still until the test lets it pass, second by second
 CLOCK = """(() => {
   const began = Date.now(), real = setInterval, ticks = [];
@@ -39,7 +40,7 @@ def press(page: Page, name: str) -> None:
 def started(phone: Any, **practice: Any) -> Page:
     """A session of three blocks, on a clock that the test turns."""
     phone.page.add_init_script(CLOCK)
-    page = phone.open("#practice", practice={"blocks": BLOCKS, **practice})
+    page = phone.open("#practice", practice={"blocks": BLOCKS, "planned": PLANNED, **practice})
     expect(page.locator(".plan strong").first).not_to_be_empty(timeout=60_000)
     press(page, "Start")
     return page
@@ -155,7 +156,7 @@ def test_twenty_minutes_from_plan_to_end(phone: Any) -> None:
     assert [done["drill"] for done in finished] == [block["drill"] for block in planned]
     assert [done["spent_s"] for done in finished] == [60 * block["minutes"] for block in planned]
     assert sum(done["good"] for done in finished) == 20
-    page.get_by_role("link", name="Notes").click()
+    page.get_by_role("link", name="Record").click()
     press(page, "Notes")
     page.get_by_label("drills", exact=True).check(force=True)
     expect(page.locator(".entry")).to_have_count(len(planned))
@@ -180,13 +181,13 @@ def test_the_plan_is_the_players_to_change(phone: Any) -> None:
 
 def test_what_the_records_say_weighs_in_the_plan(phone: Any) -> None:
     """And no longer when the record is gone."""
-    page = phone.open("#notes", practice={"minutes": 30, "place": "green", "at_hand": ["ball", "hole"]})
+    page = phone.open("#record", practice={"minutes": 30, "place": "green", "at_hand": ["ball", "hole"]})
     press(page, "File")
     press(page, "Load an invented player")
     page.goto(phone.url + "#practice")
     needs = page.get_by_role("listitem").filter(has_text="Needs work the most.")
     expect(needs.first).to_contain_text("Shallow breaks", timeout=60_000)
-    page.goto(phone.url + "#notes")
+    page.goto(phone.url + "#record")
     press(page, "File")
     press(page, "Remove the invented player")
     expect(page.get_by_text("The invented player is gone.")).to_be_visible()
@@ -196,7 +197,7 @@ def test_what_the_records_say_weighs_in_the_plan(phone: Any) -> None:
 
 
 def test_findings_become_weights_and_leave_a_running_session_alone(phone: Any) -> None:
-    page = phone.open("#notes")
+    page = phone.open("#record")
     press(page, "File")
     press(page, "Load an invented player")
     page.goto(phone.url + "#practice")

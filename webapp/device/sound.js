@@ -71,8 +71,8 @@ export function createSound(onState) {
     context = new AudioContext({ sampleRate: RATE_HZ, latencyHint: 'interactive' });
     gain = context.createGain();
     gain.connect(context.destination);
-    // A call, or the lock screen, may hold it; its clock stands meanwhile, so the beat goes on where it was
-    context.addEventListener('statechange', () => source && onState(context?.state === 'running' ? 'playing' : 'held'));
+    // A call, or the lock screen, may interrupt it; its clock stands meanwhile, so the beat goes on where it was
+    context.addEventListener('statechange', () => source && onState(context?.state === 'running' ? 'playing' : 'interrupted'));
     document.addEventListener('visibilitychange', () => !document.hidden && source && resume());
     return context;
   }

@@ -175,9 +175,10 @@ export function createEngine({ onState = () => {} } = {}) {
      * @template {keyof Asks & string} Name
      * @param {Name} name
      * @param {Asks[Name]['request']} fields
+     * @param {Meanwhile} [meanwhile] what is stopped resolves to undefined
      * @returns {Promise<Asks[Name]['value']>}
      */
-    ask: (name, fields) => put(name, fields, false),
+    ask: (name, fields, meanwhile) => put(name, fields, false, meanwhile),
 
     /**
      * As `ask`, for a value that changes under the finger: of the questions of one name one is being answered and the

@@ -9,7 +9,7 @@ import { checked } from './entry.js';
 export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
 
 /** Screens that show entries. The first screen does not wait for them. */
-const NEEDS = ['notes', 'findings', 'practice', 'calibrate'];
+const NEEDS = ['record', 'findings', 'practice', 'green'];
 
 /** @param {unknown} error */
 function inWords(error) {

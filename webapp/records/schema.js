@@ -52,6 +52,7 @@ const PRACTICE = {
   at_hand: ['level_floor'],
   weights: {},
   blocks: [],
+  planned: null,
   run: null,
   spoken: false,
   chime: false,
@@ -199,6 +200,8 @@ const PRACTICE_CHECKS = {
   eyes_m: isNumber,
   weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
   blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
+  planned: (/** @type {unknown} */ value) =>
+    value === null || fits(value, { minutes: isNumber, place: isText, at_hand: isTexts, weights: isRecord }),
   run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
   tempo: (/** @type {unknown} */ value) => fits(value, TEMPO_CHECKS),
   strokes: eachOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
@@ -230,7 +233,13 @@ const answered = (value, checks) =>
     : null;
 
 /** A session whose block is not there has no place to go on from. @param {Practice} practice @returns {Practice} */
-const practised = (practice) => (practice.run && !practice.blocks[practice.run.block] ? { ...practice, run: null } : practice);
+function practised(practice) {
+  const { minutes, place, at_hand, weights, blocks, run } = practice;
+  // versions that did not say what a plan was for kept the newest one
+  const whole = blocks.reduce((sum, block) => sum + block.minutes, 0) === minutes;
+  const planned = practice.planned ?? (whole ? { minutes, place, at_hand, weights } : null);
+  return { ...practice, planned, run: run && blocks[run.block] ? run : null };
+}
 
 /** @param {unknown} data what was read back, of any age and in any state @returns {Saved} */
 export function restore(data) {

@@ -1,4 +1,4 @@
-/** @import {App, Feature} from '../../app.js' */
+/** @import {Feature} from '../../app.js' */
 import { html } from 'lit-html';
 import { VERSION } from '../../version.js';
 
@@ -16,5 +16,5 @@ const page = html`<main class="page prose" tabindex="0">
   <p class="quiet">Version ${VERSION}</p>
 </main>`;
 
-/** @param {App} _app @returns {Feature} */
-export const about = (_app) => ({ id: 'about', within: 'settings', view: () => page });
+/** @type {Feature} */
+export const about = { id: 'about', within: 'settings', make: () => ({ view: () => page }) };

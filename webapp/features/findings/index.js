@@ -1,5 +1,7 @@
 /**
+ * What the record says of the player's faults, and what they cost.
  * @import {App, Feature} from '../../app.js'
+ * @import {Question} from '../../questions.js'
  * @import {Entry, PuttEntry} from '../../types.js'
  */
 import { give } from '../../device/share.js';
@@ -32,46 +34,34 @@ function asked(
 /** @param {Entry} entry @returns {entry is PuttEntry} */
 const counts = (entry) => entry.kind === 'putt' && !entry.gone;
 
-/** The plan of a session weighs what they have found. */
-const NEEDS = ['findings', 'practice'];
+/** @type {Question} */
+const question = {
+  into: 'findings',
+  ask: 'findings',
+  // the plan of a session weighs what they have found
+  when: ({ screen, entries, unfound }) =>
+    (screen === 'findings' || screen === 'practice') && entries !== null && unfound?.entries !== entries,
+  on: ({ entries, settings }) => [entries, settings.handed],
+  fields: ({ entries, settings }) => ({ putts: (entries ?? []).filter(counts).map(asked), handedness: settings.handed }),
+  lands: (value, { handedness }, { entries }) => ({
+    findings: { entries: entries ?? [], handed: handedness, value, given: '' },
+    share: null,
+  }),
+  refused: ({ message }, _, { entries }) => ({ unfound: { entries, why: message }, share: null }),
+  share: (share) => ({ share }),
+};
 
 /** @param {App} app */
-function actions({ store, engine }) {
-  let working = new AbortController();
-
-  async function ask() {
-    working.abort(); // what is asked of an older record, or by a screen that was left, keeps the engine from the read
-    const { entries, settings, screen, findings } = store.state;
-    if (!NEEDS.includes(screen) || !entries || findings?.entries === entries) return;
-    const { signal } = (working = new AbortController());
-    /** @param {string} action @param {Partial<import('../../types.js').State>} patch */
-    const change = (action, patch) => signal.aborted || store.change(action, patch);
-    change('look for findings', { unfound: '', share: 0 });
-    try {
-      const onShare = (/** @type {number} */ share) => change('share of findings', { share });
-      const value = await engine.latest(
-        'findings',
-        { putts: entries.filter(counts).map(asked), handedness: settings.handed },
-        { signal, onShare },
-      );
-      if (value) change('findings', { findings: { entries, value, given: '' }, share: null });
-    } catch (error) {
-      change('no findings', { unfound: /** @type {Error} */ (error).message, share: null });
-    }
-  }
+function actions({ store }) {
   return {
-    ask,
-    stop() {
-      working.abort();
-      store.change('stop findings', { unfound: 'you stopped it.', share: null });
-    },
-    again: () => void ask(),
+    stop: () =>
+      store.change('stop findings', { unfound: { entries: store.state.entries, why: 'you stopped it.' }, share: null }),
+    again: () => store.change('findings again', { unfound: null }),
     async give() {
       const { findings, settings } = store.state;
       if (!findings) return;
-      const given = await give(
-        new File([report(findings, settings, new Date())], 'borrowline-findings.txt', { type: 'text/plain' }),
-      );
+      const text = report(findings, settings, new Date());
+      const given = await give(new File([text], 'borrowline-findings.txt', { type: 'text/plain' }));
       if (store.state.findings === findings) store.change('give findings', { findings: { ...findings, given } });
     },
     /** @param {'right' | 'left'} handed */
@@ -81,14 +71,14 @@ function actions({ store, engine }) {
 
 /** @typedef {ReturnType<typeof actions>} FindingsActions */
 
-/** @param {App} app @returns {Feature} */
-export function findings(app) {
-  const { store } = app;
-  const act = actions(app);
-  store.subscribe((state, before) => {
-    const other = state.settings.handed !== before.settings.handed;
-    if (other) store.change('of the other hand', { findings: null });
-    if (other || state.screen !== before.screen || state.entries !== before.entries) void act.ask();
-  });
-  return { id: 'findings', within: 'notes', view: () => view(store.state, act) };
-}
+/** @type {Feature} */
+export const findings = {
+  id: 'findings',
+  within: 'record',
+  initial: { findings: null, unfound: null, share: null },
+  questions: [question],
+  make(app) {
+    const act = actions(app);
+    return { view: () => view(app.store.state, act) };
+  },
+};

@@ -15,10 +15,12 @@ const DRAWN_AS = { tour: 'Dashed, tour', 1995: 'Dotted, 1995' };
 
 /** @param {State} state @param {FindingsActions} act */
 export function view(state, act) {
-  const { findings, unfound, share, entries, settings } = state;
+  const { share, entries, settings } = state;
+  const unfound = state.unfound?.entries === entries ? state.unfound : null;
+  const findings = state.findings?.handed === settings.handed ? state.findings : null;
   return html`<main class="page findings">
-    <a class="word" href="#notes">Notes</a>
-    ${unfound ? html`<div role="alert"><p class="problem">No new findings: ${unfound}</p><button type="button" class="word" @click=${act.again}>Try again</button></div>` : ''}
+    <a class="word" href="#record">Record</a>
+    ${unfound ? html`<div role="alert"><p class="problem">No new findings: ${unfound.why}</p><button type="button" class="word" @click=${act.again}>Try again</button></div>` : ''}
     ${
       share === null
         ? ''

@@ -2,12 +2,14 @@
  * What a touch on the practice screen can do.
  * @import {App} from '../../app.js'
  * @import {Sound} from '../../device/sound.js'
- * @import {Block, Practice, Practising, TempoSettings, Thing} from '../../types.js'
+ * @import {Block, Practice, PracticePage, TempoSettings, Thing} from '../../types.js'
  */
 import { createMotion } from '../../device/motion.js';
 import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
 import { FIELDS } from './fields.js';
+import { isPlanned } from './questions.js';
 import { runActions } from './run.js';
+import { senseActions } from './senses.js';
 import { unitless } from './words.js';
 
 /** Taps that count towards the headphones' delay. */
@@ -19,12 +21,13 @@ const BACKSWING_M = [0.02, 1];
 const ROLL_M = [0.1, 40];
 
 /** @param {App} app @param {Sound} sound */
-export function actions({ store, engine }, sound) {
+export function actions(app, sound) {
+  const { store, engine } = app;
   const practice = () => store.state.practice;
   /** @param {string} action @param {Partial<Practice>} patch */
   const keep = (action, patch) => store.change(action, { practice: { ...practice(), ...patch } });
-  /** @param {string} action @param {Partial<Practising>} patch */
-  const turn = (action, patch) => store.change(action, { practising: { ...store.state.practising, ...patch } });
+  /** @param {string} action @param {Partial<PracticePage>} patch */
+  const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
   const motion = createMotion();
   const run = runActions(store);
 
@@ -35,7 +38,7 @@ export function actions({ store, engine }, sound) {
     sound.setVolume(tempo.muted ? 0 : tempo.volume);
   }
 
-  /** @param {Promise<import('../../types.js').Practising['found']>} asked */
+  /** @param {Promise<import('../../types.js').PracticePage['found']>} asked */
   async function find(asked) {
     try {
       turn('found', { found: await asked, note: '' });
@@ -46,7 +49,9 @@ export function actions({ store, engine }, sound) {
 
   return {
     ...run,
+    ...senseActions(app),
     start() {
+      if (!isPlanned(practice())) return;
       if (practice().chime) void sound.ready();
       run.start();
     },
@@ -54,10 +59,18 @@ export function actions({ store, engine }, sound) {
       if (practice().chime) void sound.ready();
       run.pause();
     },
-    /** @param {Practising['page']} page */
-    go: (page) => turn('turn page', { page, note: '', changing: false }),
+    /** @param {PracticePage['page']} page */
+    go: (page) =>
+      store.change('turn page', {
+        practicePage: { ...store.state.practicePage, page, note: '', changing: false },
+        undo: null,
+        problem: null,
+      }),
     /** @param {string} drill */
     openDrill: (drill) => turn('open drill', { page: 'drill', drill, note: '' }),
+    /** How much work each skill needs. @param {Practice['weights']} weights */
+    weigh: (weights) =>
+      void (JSON.stringify(weights) !== JSON.stringify(practice().weights) && keep('weigh skills', { weights })),
     /** @param {number} minutes */
     setMinutes: (minutes) => keep('set minutes', { minutes }),
     /** @param {string} place */
@@ -69,7 +82,7 @@ export function actions({ store, engine }, sound) {
         at_hand: at_hand.includes(thing) ? at_hand.filter((other) => other !== thing) : [...at_hand, thing],
       });
     },
-    change: () => turn('change plan', { changing: !store.state.practising.changing }),
+    change: () => turn('change plan', { changing: !store.state.practicePage.changing }),
     /** One place up. Set-up stays first and the last putt last. @param {number} i */
     raise(i) {
       const blocks = [...practice().blocks];
@@ -84,7 +97,7 @@ export function actions({ store, engine }, sound) {
         minutes,
         instead: [next, ...rest],
       } = blocks[i];
-      const why = store.state.practising.drills.find(({ id }) => id === next)?.why ?? '';
+      const why = store.state.practicePage.drills.find(({ id }) => id === next)?.why ?? '';
       keep('swap drill', {
         blocks: blocks.map((block, at) =>
           at === i ? /** @type {Block} */ ({ drill: next, minutes, why, instead: [...rest, drill] }) : block,
@@ -102,9 +115,9 @@ export function actions({ store, engine }, sound) {
 
     setTempo,
     async play() {
-      const { tempo } = store.state.practising;
-      if (store.state.practising.sound === 'held') return sound.resume();
-      if (store.state.practising.sound === 'playing') return sound.stop();
+      const { tempo } = store.state.answers;
+      if (store.state.practicePage.sound === 'interrupted') return sound.resume();
+      if (store.state.practicePage.sound === 'playing') return sound.stop();
       if (!tempo) return;
       try {
         await sound.play(tempo, practice().tempo.muted ? 0 : practice().tempo.volume);
@@ -114,7 +127,8 @@ export function actions({ store, engine }, sound) {
     },
     /** A tap with the high note: how late it is heard is the headphones' delay. */
     tapDelay() {
-      const { tempo, late } = store.state.practising;
+      const { late } = store.state.practicePage;
+      const { tempo } = store.state.answers;
       const at = sound.heard(0);
       if (at === null || !tempo || at < tempo.lead_s) return;
       const after =
@@ -132,14 +146,14 @@ export function actions({ store, engine }, sound) {
       if (finding === 'motion') void motion.start((note) => turn('no motion', { note, finding: '' }));
     },
     /** @param {Event} event its own time, not that of the page's turn to handle it */
-    tap: ({ timeStamp }) => turn('tap', { taps: [...store.state.practising.taps, timeStamp / 1000] }),
+    tap: ({ timeStamp }) => turn('tap', { taps: [...store.state.practicePage.taps, timeStamp / 1000] }),
     stopFinding() {
-      const { finding, taps } = store.state.practising;
+      const { finding, taps } = store.state.practicePage;
       turn('stop finding', { finding: '' });
       void find(engine.ask('find_tempo', finding === 'motion' ? motion.stop() : { taps_s: taps }));
     },
     useFound() {
-      const { found } = store.state.practising;
+      const { found } = store.state.practicePage;
       if (found) setTempo({ forward_s: Math.round(found.forward_s * 100) / 100, ratio: Math.round(found.ratio * 10) / 10 });
     },
 

@@ -1,8 +1,9 @@
 /**
  * Numbers that are typed on the practice screen: what each takes and where it goes.
  * @import {Unit} from '../../format.js'
- * @import {Practice, Practising} from '../../types.js'
+ * @import {Practice, Settings, State} from '../../types.js'
  */
+import { unitOf } from '../../format.js';
 
 const SECONDS = { name: 'seconds', unit: 's', si: 1, digits: 2 };
 const MILLIMETRES = { name: 'millimetres', unit: 'mm', si: 0.001, digits: 0 };
@@ -10,7 +11,7 @@ const MILLIMETRES = { name: 'millimetres', unit: 'mm', si: 0.001, digits: 0 };
 /** @param {keyof Practice['tempo']} name @returns {(practice: Practice, value: number) => Practice} */
 const tempo = (name) => (practice, value) => ({ ...practice, tempo: { ...practice.tempo, [name]: value } });
 
-/** @type {Record<string, {label: string, unit: Unit, low: number, high: number, whole?: boolean, get: (practice: Practice, practising: Practising) => number, put: (practice: Practice, value: number) => Practice}>} */
+/** @type {Record<string, {label: string, unit: Unit, low: number, high: number, whole?: boolean, get: (practice: Practice, answers: State['answers']) => number, put: (practice: Practice, value: number) => Practice}>} */
 export const FIELDS = {
   forward_s: {
     label: 'Through',
@@ -82,7 +83,7 @@ export const FIELDS = {
     unit: MILLIMETRES,
     low: 0.044,
     high: 0.15,
-    get: ({ gap_m }, { gate }) => gap_m ?? gate?.matching_gap_m ?? 0,
+    get: ({ gap_m }, { matchingGate }) => gap_m ?? matchingGate?.matching_gap_m ?? 0,
     put: (practice, gap_m) => ({ ...practice, gap_m }),
   },
   eyes_m: {
@@ -93,4 +94,12 @@ export const FIELDS = {
     get: ({ eyes_m }) => eyes_m,
     put: (practice, eyes_m) => ({ ...practice, eyes_m }),
   },
+};
+
+const slope = (/** @type {Settings} */ settings) => unitOf('slope_percent', settings);
+/** @type {Record<string, {label: string, unit: (settings: Settings) => Unit, low: number, high: number}>} */
+export const SENSES = {
+  felt_percent: { label: 'Felt', unit: slope, low: 0, high: 8 },
+  measured_percent: { label: 'Measured', unit: slope, low: 0, high: 8 },
+  guess_percent: { label: 'Your guess', unit: slope, low: 0, high: 8 },
 };

@@ -33,6 +33,8 @@ export function runActions(store) {
     const { run } = practice();
     if (run) change(action, { run: { ...run, ...patch(run) } });
   };
+  /** The next session is planned anew. @returns {Practice} */
+  const ended = () => ({ ...practice(), run: null, planned: null });
   let last = 0;
 
   /** Keeps the block in hand and goes to the next. @param {string} action */
@@ -42,7 +44,7 @@ export function runActions(store) {
     const {
       place,
       unkept,
-      practising: { drills },
+      practicePage: { drills },
     } = store.state;
     const { session, block, spent_s, good, bad } = run;
     const { drill } = blocks[block];
@@ -63,15 +65,16 @@ export function runActions(store) {
       bad,
     };
     const over = block + 1 === blocks.length;
-    store.change(action, { unkept: [...unkept, done], practice: { ...practice(), run: over ? null : at(run, block + 1) } });
-    if (over) store.change('session over', { practising: { ...store.state.practising, page: 'done' } });
+    const next = over ? ended() : { ...practice(), run: at(run, block + 1) };
+    store.change(action, { unkept: [...unkept, done], practice: next });
+    if (over) store.change('session over', { practicePage: { ...store.state.practicePage, page: 'done' } });
   }
 
   return {
     start() {
       last = Date.now();
       change('start session', { run: { session: crypto.randomUUID(), block: 0, spent_s: 0, paused: false, good: 0, bad: 0 } });
-      store.change('show session', { practising: { ...store.state.practising, page: 'run', note: '' } });
+      store.change('show session', { practicePage: { ...store.state.practicePage, page: 'run', note: '' } });
     },
     tick() {
       const { run } = practice();
@@ -81,7 +84,7 @@ export function runActions(store) {
       if (!run || run.paused) return;
       if (passed > ASLEEP_MS || passed < 0) {
         changeRun('slept', () => ({ paused: true }));
-        store.change('say why', { practising: { ...store.state.practising, note: 'Paused: the phone was asleep.' } });
+        store.change('say why', { practicePage: { ...store.state.practicePage, note: 'Paused: the phone was asleep.' } });
         return;
       }
       changeRun('second', ({ spent_s }) => ({ spent_s: spent_s + passed / 1000 }));
@@ -90,7 +93,7 @@ export function runActions(store) {
     pause() {
       last = Date.now();
       changeRun('pause', ({ paused }) => ({ paused: !paused }));
-      store.change('clear note', { practising: { ...store.state.practising, note: '' } });
+      store.change('clear note', { practicePage: { ...store.state.practicePage, note: '' } });
     },
     skip: () => finish('skip block'),
     repeat: () => changeRun('repeat block', (run) => at(run, run.block)),
@@ -101,8 +104,8 @@ export function runActions(store) {
     end() {
       const { run } = practice();
       if (run?.spent_s) finish('end session');
-      change('end session', { run: null });
-      store.change('show end', { practising: { ...store.state.practising, page: 'done', note: '' } });
+      change('end session', ended());
+      store.change('show end', { practicePage: { ...store.state.practicePage, page: 'done', note: '' } });
     },
   };
 }

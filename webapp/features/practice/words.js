@@ -1,4 +1,4 @@
-/** @import {Drill, Settings, Thing} from '../../types.js' */
+/** @import {Drill, Fall, Settings, Thing} from '../../types.js' */
 
 /** @type {Record<Thing, string>} */
 export const THINGS = {
@@ -33,3 +33,15 @@ export const unitless = (message) => {
     .replace(/^(rates|angles) is a list of.*/, 'Swing for a few seconds longer');
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 };
+
+/** Kinds of trials of feet and eye. @type {Record<Fall | 'small' | 'large', string>} */
+export const KINDS = {
+  left: 'Falls left',
+  right: 'Falls right',
+  toes: 'Toes lower',
+  heels: 'Heels lower',
+  small: 'Under 2 %',
+  large: '2 % and more',
+};
+/** @type {Record<Fall, string>} */
+export const SEEN = { left: 'falls left', right: 'falls right', toes: 'downhill', heels: 'uphill' };

@@ -31,12 +31,12 @@ function refusalWords(part, text, message, settings) {
 export function actions({ store, engine }) {
   /** @param {string} action @param {Putt} putt */
   const setPutt = (action, putt) => store.change(action, { putt, problem: null, restarted: false, ...unfelt(putt) });
-  const held = () => store.state.putt;
+  const inHand = () => store.state.putt;
 
   /** A slope that was felt has its own spread; another slope in its place has not. @param {Putt} putt */
   function unfelt(putt) {
     const { felt, player } = store.state;
-    return felt && putt.slope_percent !== held().slope_percent
+    return felt && putt.slope_percent !== inHand().slope_percent
       ? { felt: null, player: { ...player, slope_sd_percent: 0 } }
       : {};
   }
@@ -76,9 +76,9 @@ export function actions({ store, engine }) {
     /** @param {InputField} active */
     choose: (active) => store.change('choose input', { active, problem: null }),
     /** @param {InputField} field @param {number} value in SI */
-    setField: (field, value) => setPutt(`drag ${field}`, withValue(held(), store.state.station, field, value)),
+    setField: (field, value) => setPutt(`drag ${field}`, withValue(inHand(), store.state.station, field, value)),
     /** @param {InputField} field @param {string} text */
-    enterField: (field, text) => enterPutt(field, text, (value) => withValue(held(), store.state.station, field, value)),
+    enterField: (field, text) => enterPutt(field, text, (value) => withValue(inHand(), store.state.station, field, value)),
     /** @param {number} index @param {keyof Station} part @param {string} text */
     enterStation: (index, part, text) =>
       enterPutt(`${index}.${part}`, text, (value) =>
@@ -86,14 +86,14 @@ export function actions({ store, engine }) {
       ),
     addStation: () =>
       store.change('add station', {
-        putt: withStations((list) => halved(list, held().distance_m)),
+        putt: withStations((list) => halved(list, inHand().distance_m)),
         station: store.state.putt.stations ? store.state.station + 1 : 1,
         problem: null,
       }),
     /** @param {number} index */
     removeStation(index) {
-      const list = (held().stations ?? []).filter((_, i) => i !== index);
-      const { stations: _, ...rest } = held();
+      const list = (inHand().stations ?? []).filter((_, i) => i !== index);
+      const { stations: _, ...rest } = inHand();
       const { at_m: __, ...only } = list[0];
       store.change('remove station', {
         putt: list.length > 1 ? { ...rest, stations: list } : { ...rest, ...only },
@@ -114,7 +114,7 @@ export function actions({ store, engine }) {
       return enter(
         field,
         text,
-        (value) => engine.ask('window', { ...held(), player: changed(value) }),
+        (value) => engine.ask('window', { ...inHand(), player: changed(value) }),
         (value) => store.change('enter player', { player: changed(value), problem: null }),
       );
     },
@@ -124,7 +124,7 @@ export function actions({ store, engine }) {
 
   /** @param {(stations: Station[]) => Station[]} edit @returns {Putt} */
   function withStations(edit) {
-    const { slope_percent = 0, fall_deg = 0, stations, ...rest } = held();
+    const { slope_percent = 0, fall_deg = 0, stations, ...rest } = inHand();
     return { ...rest, stations: edit(stations ?? [{ at_m: 0, slope_percent, fall_deg }]) };
   }
 }

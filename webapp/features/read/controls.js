@@ -34,7 +34,7 @@ function cell({ putt, station, settings, active, problem }, act, { field, name }
       <span class="cell-name">${over}</span><span class="cell-value">${field === 'fall_deg' ? arrow(value) : html`${shown} <small>${sign}</small>`}</span>
     </button>`;
   const typed = problem?.field === field ? problem.text : shown;
-  return html`<label class="cell held"><span class="cell-name">${over}</span><span class="cell-value">
+  return html`<label class="cell active"><span class="cell-name">${over}</span><span class="cell-value">
     <input id="entry" size=${typed.length} inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}" aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
       .value=${typed} @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}
       @change=${(/** @type {Event} */ event) => act.enterField(field, /** @type {HTMLInputElement} */ (event.target).value)}

@@ -2,7 +2,7 @@
 import { html } from 'lit-html';
 import { aim, distanceUnit } from '../../format.js';
 import { picture } from '../../parts/picture/picture.js';
-import { rollBall } from '../../parts/picture/roll.js';
+import { rollBall, stopRoll } from '../../parts/picture/roll.js';
 import { apexWords, pictureWords } from './words.js';
 
 const KEYS = /** @type {const} */ (['read', 'putt', 'window', 'refusal', 'settings', 'size', 'station']);
@@ -42,6 +42,7 @@ export function stage(state) {
 
 /** @param {State} state */
 function drawing(state) {
+  stopRoll();
   const shown = pictureOf(state);
   const { read } = shown;
   const roll = (/** @type {Event} */ event) => {

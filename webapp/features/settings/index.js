@@ -1,6 +1,7 @@
 /** @import {App, Feature} from '../../app.js' */
+import { svg } from 'lit-html';
 import { doesNotFit, fromText, unitOf } from '../../format.js';
-import { EYE, enterSighted } from '../../parts/eye.js';
+import { EYE, enterSighted } from '../../parts/eye-height.js';
 import { view } from './view.js';
 
 /** What is sensible here; what goes to the engine is checked there too. @type {Record<string, [number, number]>} */
@@ -32,8 +33,16 @@ function actions({ store }) {
 
 /** @typedef {ReturnType<typeof actions>} SettingsActions */
 
-/** @param {App} app @returns {Feature} */
-export function settings(app) {
-  const act = actions(app);
-  return { id: 'settings', label: 'Settings', view: () => view(app.store.state, act) };
-}
+const mark = svg`<svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="true">
+  <path d="M3 7H13M19 7H21M3 17H5M11 17H21"></path><circle cx="16" cy="7" r="3"></circle><circle cx="8" cy="17" r="3"></circle></svg>`;
+
+/** @type {Feature} */
+export const settings = {
+  id: 'settings',
+  label: 'Settings',
+  mark,
+  make(app) {
+    const act = actions(app);
+    return { view: () => view(app.store.state, act) };
+  },
+};

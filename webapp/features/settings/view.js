@@ -5,7 +5,7 @@
 import { html } from 'lit-html';
 import { inUnit, unitOf } from '../../format.js';
 import { choice } from '../../parts/choice.js';
-import { EYE, sightedField } from '../../parts/eye.js';
+import { EYE, sightedField } from '../../parts/eye-height.js';
 import { numberField } from '../../parts/number-field.js';
 
 /** @type {[keyof Settings & string, string, [string, string][]][]} */

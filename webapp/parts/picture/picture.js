@@ -105,7 +105,7 @@ export function picture(picture) {
     <path class="hachures" d=${hachures(view, size, putt)}></path>
     ${(putt.stations ?? []).map(({ at_m }, i) => {
       const [x, y] = view.px(at_m, 0);
-      return svg`<path class=${i === station ? 'station held' : 'station'} d="M${x - 7} ${y}h14"></path>`;
+      return svg`<path class=${i === station ? 'station active' : 'station'} d="M${x - 7} ${y}h14"></path>`;
     })}
     <circle class="hole" cx=${hole[0]} cy=${hole[1]} r=${holePx}></circle>
     ${small ? svg`<circle class="ring" cx=${hole[0]} cy=${hole[1]} r=${Math.max(9, holePx + 4)}></circle>` : ''}

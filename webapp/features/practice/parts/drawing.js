@@ -4,7 +4,7 @@
  */
 import { svg } from 'lit-html';
 import { BALL_M } from '../../../format.js';
-import { GATE_AT_M } from '../asks.js';
+import { GATE_AT_M } from '../questions.js';
 import { sides } from '../words.js';
 
 const MM = 1000;
@@ -22,8 +22,8 @@ const label = (x, y, words, anchor = 'middle', name = 'd-text') =>
   svg`<text class=${name} x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
 
 /** Two balls, a foot ahead, the gap between them to scale. @param {State} state */
-function gate({ practice, practising }) {
-  const known = practice.gap_m ?? practising.gate?.matching_gap_m;
+function gate({ practice, answers }) {
+  const known = practice.gap_m ?? answers.gate?.matching_gap_m;
   const gap = (known ?? 0.06) * MM;
   const y = gap / 2 + R;
   const half = Math.max(90, y + R + 10);
@@ -34,8 +34,8 @@ function gate({ practice, practising }) {
 }
 
 /** The line on the ball and the same line a degree off, over a foot. @param {State} state */
-function ballLine({ practising }) {
-  const off = practising.line ? practising.line.at_foot_m * MM : 5;
+function ballLine({ answers: { ballLine } }) {
+  const off = ballLine ? ballLine.at_foot_m * MM : 5;
   return {
     box: '-40 -60 440 120',
     body: svg`${line(`M${-R} 0H${AHEAD}`, 'd-aim')}${line(`M0 0L${AHEAD} ${-off}`, 'd-mark')}${ball(0, 0)}${line(`M${-R * 0.7} 0H${R * 0.7}`)}${label(AHEAD + 8, -off - 6, '1°', 'start')}`,
@@ -53,9 +53,9 @@ function eyes({ practice }) {
 }
 
 /** The head's way on the floor, to scale. @param {State} state */
-function arc({ practising, settings }) {
+function arc({ answers, settings }) {
   const [left, right] = sides(settings);
-  const points = practising.arc?.points ?? [];
+  const points = answers.arc?.points ?? [];
   const half = points.map(({ along_m, inside_m }) => [along_m * MM, -inside_m * MM]);
   const way = [
     ...half

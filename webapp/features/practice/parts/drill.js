@@ -12,8 +12,8 @@ import { figures } from './figures.js';
 
 /** @param {State} state @param {PracticeActions} act */
 export function drill(state, act) {
-  const { practising } = state;
-  const shown = practising.drills.find(({ id }) => id === practising.drill);
+  const { practicePage } = state;
+  const shown = practicePage.drills.find(({ id }) => id === practicePage.drill);
   if (!shown) return '';
   // above all that comes late: what moves under a thumb is missed
   return html`<button type="button" class="word" @click=${() => act.go('drills')}>All drills</button>
@@ -21,7 +21,7 @@ export function drill(state, act) {
     <p class="lead">${shown.why}</p>
     ${drawing(shown, state)}
     <p class="figures" aria-live="polite">${figures(shown, state)}</p>
-    ${practising.note ? html`<p class="problem" role="alert">${practising.note}</p>` : ''}
+    ${practicePage.note ? html`<p class="problem" role="alert">${practicePage.note}</p>` : ''}
     ${
       shown.picture === 'arc'
         ? html`<div class="fields pair">${entry(state, act, 'lie_deg')}${entry(state, act, 'length_m')}</div>
@@ -29,7 +29,7 @@ export function drill(state, act) {
       <button type="button" class="go plain" @click=${() => act.go('strip')}>Strip to print</button>`
         : ''
     }
-    ${shown.picture === 'gate' && (state.practice.gap_m || state.practising.gate) ? html`<div class="fields">${entry(state, act, 'gap_m')}</div>` : ''}
+    ${shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate) ? html`<div class="fields">${entry(state, act, 'gap_m')}</div>` : ''}
     ${shown.picture === 'eyes' && shown.needs.length ? html`<div class="fields">${entry(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
     ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}
     <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>

@@ -5,10 +5,10 @@
  */
 import { inUnit } from '../../../format.js';
 import { numberField } from '../../../parts/number-field.js';
-import { FIELDS } from '../fields.js';
+import { FIELDS, SENSES } from '../fields.js';
 
 /** @param {State} state @param {PracticeActions} act @param {string} name @param {string} [hint] */
-export function entry({ practice, practising, problem }, act, name, hint) {
+export function entry({ practice, answers, problem }, act, name, hint) {
   const { label, unit, get } = FIELDS[name];
   const mine = problem?.field === name ? problem : null;
   return numberField({
@@ -16,8 +16,23 @@ export function entry({ practice, practising, problem }, act, name, hint) {
     label,
     hint,
     unit: unit.unit,
-    value: mine?.text ?? inUnit(get(practice, practising), unit),
+    value: mine?.text ?? inUnit(get(practice, answers), unit),
     message: mine?.message,
     onText: (text) => act.enter(name, text),
+  });
+}
+
+/** What was felt or guessed. @param {State} state @param {PracticeActions} act @param {keyof typeof SENSES} name */
+export function sensed({ practicePage: { draft }, settings, problem }, act, name) {
+  const { label, unit } = SENSES[name];
+  const mine = problem?.field === name ? problem : null;
+  const value = draft[name];
+  return numberField({
+    name,
+    label,
+    unit: unit(settings).unit,
+    value: mine?.text ?? (value === undefined ? '' : inUnit(value, unit(settings))),
+    message: mine?.message,
+    onText: (text) => act.enterSensed(name, text),
   });
 }

@@ -8,8 +8,8 @@ import { number } from '../../../format.js';
 import { REASONS } from '../words.js';
 
 /** @param {State} state @param {PracticeActions} act */
-export function find({ practising }, act) {
-  const { finding, taps, found, note } = practising;
+export function find({ practicePage }, act) {
+  const { finding, taps, found, note } = practicePage;
   return html`<h1>Find my tempo</h1>
     ${finding === 'taps' ? html`<button type="button" class="go tap" @pointerdown=${act.tap} @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === ' ' && !event.repeat && act.tap(event)}>Tap: start, top, ball<span class="big">${Math.floor(taps.length / 3)}<small> strokes</small></span></button>` : ''}
     ${finding === 'motion' ? html`<p class="run-cue">Hold the phone flat between your palms, on end and tight, and swing it as your putter. Pause two seconds between strokes.</p>` : ''}
@@ -40,5 +40,5 @@ const spread = (sd) => (sd === null ? '' : `give or take ${number(sd, 2)}`);
 /** @param {string} words */
 const comma = (words) => words && `, ${words}`;
 
-/** Times are those of the phone's clock; said from the first move on. @param {NonNullable<State['practising']['found']>} found */
+/** Times are those of the phone's clock; said from the first move on. @param {NonNullable<State['practicePage']['found']>} found */
 const start = ({ strokes, unused }) => Math.min(...strokes.map(({ at_s }) => at_s), ...unused.map(({ from_s }) => from_s));

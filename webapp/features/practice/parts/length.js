@@ -5,10 +5,15 @@
  */
 import { html } from 'lit-html';
 import { distanceUnit, smallUnit, withUnit } from '../../../format.js';
+import { unitless } from '../words.js';
+
+const UNREAD = 'Read a putt first: its launch speed is what the length is for.';
 
 /** @param {State} state @param {PracticeActions} act */
-export function length({ practice, practising, settings, read, putt }, act) {
-  const { length: found, note } = practising;
+export function length({ practice, practicePage, settings, read, putt, answers, refusals }, act) {
+  const { strokeLength: found } = answers;
+  const untold = practice.strokes.length > 2 && !read ? UNREAD : '';
+  const note = practicePage.note || untold || (refusals.strokeLength && unitless(refusals.strokeLength.message));
   const small = smallUnit(settings);
   const far = distanceUnit(settings);
   const { strokes } = practice;

@@ -34,8 +34,8 @@ export function followHeard(store, sound) {
   let buzzed = -1;
 
   function frame() {
-    const { practising, practice } = store.state;
-    const { tempo } = practising;
+    const { answers, practice } = store.state;
+    const { tempo } = answers;
     const at = sound.heard(practice.tempo.delay_s);
     if (at === null || !tempo) return draw(0, '');
     requestAnimationFrame(frame);

@@ -10,18 +10,18 @@ import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
 import { pendulum } from './pendulum.js';
 
-const PLAYS = { off: 'Play the tempo', playing: 'Stop the sound', held: 'Sound on again' };
+const PLAYS = { off: 'Play the tempo', playing: 'Stop the sound', interrupted: 'Sound on again' };
 
 /** @param {State} state @param {PracticeActions} act */
 export function runner(state, act) {
-  const { practice, practising } = state;
+  const { practice, practicePage } = state;
   const { blocks } = practice;
   const run = /** @type {NonNullable<typeof practice.run>} */ (practice.run);
-  const { drill, cue } = current(practice, practising.drills);
+  const { drill, cue } = current(practice, practicePage.drills);
   const next = blocks[run.block + 1];
   const left = remaining(practice);
   const inTime = drill?.picture === 'tempo';
-  const note = practising.sound === 'held' ? 'The phone has stopped the sound.' : practising.note;
+  const note = practicePage.sound === 'interrupted' ? 'The phone has stopped the sound.' : practicePage.note;
   return html`<main class="run">
     <header class="run-head"><p><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></p>
       <button type="button" class="word" @click=${act.end}>End</button></header>
@@ -30,8 +30,8 @@ export function runner(state, act) {
     <div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>
     ${cautions(drill)}
     <div class="run-next">
-      <p>${next ? html`<span class="over">Next</span> ${practising.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
-      ${inTime ? html`<button type="button" class="word" @click=${act.play}>${PLAYS[practising.sound]}</button>` : ''}
+      <p>${next ? html`<span class="over">Next</span> ${practicePage.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+      ${inTime ? html`<button type="button" class="word" @click=${act.play}>${PLAYS[practicePage.sound]}</button>` : ''}
     </div>
     <div class="run-counts">
       <button type="button" class="count good" aria-keyshortcuts="1" aria-label="${drill?.good ?? 'Good'}, ${run.good}" @click=${act.good}><span class="big">${run.good}</span><span>${drill?.good ?? 'Good'}</span></button>

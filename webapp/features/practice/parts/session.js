@@ -6,13 +6,16 @@
 import { html } from 'lit-html';
 import { choice } from '../../../parts/choice.js';
 import { ruler } from '../../../parts/ruler.js';
-import { THINGS } from '../words.js';
+import { isPlanned } from '../questions.js';
+import { THINGS, unitless } from '../words.js';
 
 const MINUTES = Array.from({ length: 51 }, (_, i) => 10 + i);
 
 /** @param {State} state @param {PracticeActions} act */
-export function session({ practice, practising }, act) {
+export function session({ practice, practicePage, refusals }, act) {
   const { minutes, place, at_hand, blocks } = practice;
+  const planned = isPlanned(practice);
+  const note = practicePage.note || (refusals.plan && unitless(refusals.plan.message));
   return html`
     <div class="minutes"><h1><span class="big">${minutes}<small> min</small></span></h1>
       ${ruler({ label: 'Minutes', words: `${minutes} minutes`, value: minutes, stops: MINUTES, mark: (stop) => (stop % 5 ? '' : String(stop)), onValue: act.setMinutes })}</div>
@@ -29,22 +32,22 @@ export function session({ practice, practising }, act) {
     <div class="choice" role="group" aria-label="At hand"><p class="over">At hand</p><div class="choice-row">
       ${Object.entries(THINGS).map(([thing, words]) => html`<button type="button" class="pick" aria-pressed=${at_hand.includes(/** @type {Thing} */ (thing))} @click=${() => act.toggle(/** @type {Thing} */ (thing))}>${words}</button>`)}
     </div></div>
-    ${practising.note ? html`<p class="problem" role="alert">${practising.note}</p>` : ''}
-    <button type="button" class="go" ?disabled=${!blocks.length} @click=${act.start}>Start</button>
-    <section class="plan" aria-label="Plan">
-      <header class="sheet-head"><h2>Plan</h2><button type="button" class="word" aria-pressed=${practising.changing} @click=${act.change}>${practising.changing ? 'Done' : 'Change'}</button></header>
+    ${note ? html`<p class="problem" role="alert">${note}</p>` : ''}
+    <button type="button" class="go" ?disabled=${!planned} @click=${act.start}>Start</button>
+    <section class=${planned ? 'plan' : 'plan stale'} aria-label="Plan" aria-busy=${planned ? 'false' : 'true'}>
+      <header class="sheet-head"><h2>${planned || !blocks.length ? 'Plan' : 'The plan before'}</h2><button type="button" class="word" aria-pressed=${practicePage.changing} @click=${act.change}>${practicePage.changing ? 'Done' : 'Change'}</button></header>
       <ol>${blocks.map((block, i) => row(block, i))}</ol>
     </section>`;
 
   /** @param {Block} block @param {number} i */
   function row(block, i) {
-    const name = practising.drills.find(({ id }) => id === block.drill)?.name ?? '';
+    const name = practicePage.drills.find(({ id }) => id === block.drill)?.name ?? '';
     const raises = i > 1 && i < blocks.length - 1;
     return html`<li>
       <span class="plan-minutes">${block.minutes}<small> min</small></span>
       <span><strong>${name}</strong><span class="quiet">${block.why}</span>
       ${
-        practising.changing
+        practicePage.changing
           ? html`<span class="plan-does">
           ${block.instead.length ? html`<button type="button" class="word" aria-label="Another drill in place of ${name}" @click=${() => act.swap(i)}>Swap</button>` : ''}
           ${raises ? html`<button type="button" class="word" aria-label="${name} earlier" @click=${() => act.raise(i)}>Earlier</button>` : ''}

@@ -14,8 +14,8 @@ const LOW = 40;
 const BAR = 100;
 
 /** @param {State} state @param {PracticeActions} act */
-export function strip({ practising, practice, settings }, act) {
-  const points = (practising.arc?.points ?? [])
+export function strip({ answers, practice, settings }, act) {
+  const points = (answers.arc?.points ?? [])
     .map(({ along_m, inside_m }) => [along_m * MM, inside_m * MM])
     .filter(([x]) => x <= WIDE - 10);
   /** @param {string} side @param {number} sign */

@@ -8,20 +8,20 @@ import { number } from '../../../format.js';
 import { entry } from './entry.js';
 import { pendulum } from './pendulum.js';
 
-const PLAYS = { off: 'Play', playing: 'Stop', held: 'Go on' };
+const PLAYS = { off: 'Play', playing: 'Stop', interrupted: 'Go on' };
 
 /** @param {State} state @param {PracticeActions} act */
 export function tempo(state, act) {
-  const { practice, practising } = state;
+  const { practice, practicePage, answers } = state;
   const { forward_s, ratio, volume, muted, vibrate } = practice.tempo;
-  const { sound, late } = practising;
+  const { sound, late } = practicePage;
   return html`
     <h1 class="tempo-head"><span class="big">${number(forward_s * ratio, 2)}<small> s back</small></span> <span class="big">${number(forward_s, 2)}<small> s through</small></span></h1>
     ${pendulum()}
-    <button type="button" class="go" ?disabled=${!practising.tempo} @click=${act.play}>${PLAYS[sound]}</button>
-    ${sound === 'held' ? html`<p class="problem" role="alert">The phone has stopped the sound. It goes on where it was.</p>` : ''}
-    ${practising.note ? html`<p class="problem" role="alert">${practising.note}</p>` : ''}
-    <p class="quiet">Low note: start. Middle: top. High: ball.${practising.tempo?.interpolated ? ' Other than 2 : 1 the curve between is an interpolation.' : ''}</p>
+    <button type="button" class="go" ?disabled=${!answers.tempo} @click=${act.play}>${PLAYS[sound]}</button>
+    ${sound === 'interrupted' ? html`<p class="problem" role="alert">The phone has stopped the sound. It goes on where it was.</p>` : ''}
+    ${practicePage.note ? html`<p class="problem" role="alert">${practicePage.note}</p>` : ''}
+    <p class="quiet">Low note: start. Middle: top. High: ball.${answers.tempo?.interpolated ? ' Other than 2 : 1 the curve between is an interpolation.' : ''}</p>
     <div class="volume"><label for="volume">Volume</label><input id="volume" type="range" min="0" max="1" step="0.05" .value=${String(volume)} ?disabled=${muted}
       @input=${(/** @type {Event} */ event) => act.setTempo({ volume: Number(/** @type {HTMLInputElement} */ (event.target).value) })}></div>
     <div class="choice-row">

@@ -1,0 +1,186 @@
+"""What the phone keeps: the last read at once, without engine or network, and nothing that a bad record can break."""
+
+import json
+import re
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import BrowserContext, expect
+
+PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
+KEPT_99 = """() => new Promise((resolve) => {
+  const open = indexedDB.open('borrowline', 99);
+  open.onsuccess = () => {
+    const all = open.result.transaction('entries').objectStore('entries').getAll();
+    all.onsuccess = () => { open.result.close(); resolve(all.result); };
+  };
+})"""
+
+
+def test_the_last_read_is_there_before_the_engine(phone: Any) -> None:
+    page = phone.ready()
+    page.locator("#ruler").press("PageUp")
+    expect(page.locator("#entry")).to_have_value("15")
+    expect(page.locator(".answer .pace")).to_contain_text("15")
+    expect(page.locator(".window:not(.stale)")).to_have_count(1)
+    before = page.locator(".answer").inner_text()
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.read?.putt.distance_m > 4.5")
+    # An engine that never comes up
+    page.route(re.compile(r"engine/worker\.js"), lambda route: None)
+    page.add_init_script("navigator.serviceWorker.register = () => new Promise(() => {})")
+    page.evaluate("navigator.serviceWorker.getRegistrations().then(all => Promise.all(all.map(one => one.unregister())))")
+    page.reload()
+    expect(page.get_by_role("status")).to_have_text("Engine is starting")
+    assert page.locator(".answer").inner_text() == before
+    expect(page.locator(".path").first).to_be_attached()
+    expect(page.locator("#entry")).to_have_value("15")
+
+
+def test_it_works_with_no_signal_after_the_first_visit(site: Any, open_browser: Callable[..., BrowserContext]) -> None:
+    first = open_browser()
+    page = first.pages[0]
+    page.goto(site.url)
+    page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+    first.close()
+    site.stop()
+    page = open_browser().pages[0]
+    page.goto(site.url)
+    page.locator("#ruler").press("PageUp")
+    expect(page.locator("#entry")).to_have_value("15")
+    expect(page.locator(".answer .pace")).to_contain_text("15", timeout=60_000)
+    expect(page.locator(".window:not(.stale)")).to_have_count(1)
+
+
+def test_a_new_version_is_offered_and_taken_when_asked(
+    site: Any, dist: Path, tmp_path: Path, open_browser: Callable[..., BrowserContext]
+) -> None:
+    folder = shutil.copytree(dist, tmp_path / "site")
+    served = type(site)(folder)
+    page = open_browser().pages[0]
+    page.goto(served.url)
+    page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+    page.reload()
+    page.locator("#entry").wait_for()
+    offer = page.get_by_text("A new version is ready.")
+    expect(offer).to_have_count(0)
+    with (folder / "precache.js").open("a") as precache:
+        precache.write("// newer\n")
+    page.evaluate(
+        "navigator.serviceWorker.ready.then(registration => registration.update()).then(() => { window.old = true; })"
+    )
+    expect(offer).to_be_visible()
+    page.get_by_role("button", name="Use it now").click()
+    page.wait_for_function("() => !window.old")
+    page.locator("#entry").wait_for()
+    expect(offer).to_have_count(0)
+    served.stop()
+
+
+@pytest.mark.parametrize(
+    "record",
+    [
+        "not JSON",
+        "[]",
+        '{"schema":99}',
+        '{"schema":1,"putt":{"distance_m":"far"},"read":{"putt":{},"value":{"path":[[1]]}},"settings":7}',
+    ],
+)
+def test_a_broken_record_gives_way_to_the_defaults(phone: Any, record: str) -> None:
+    phone.page.add_init_script(f"localStorage.borrowline ??= {record!r}")
+    page = phone.ready()
+    expect(page.locator("#entry")).to_have_value("10")
+
+
+def test_a_damaged_entry_takes_no_other_with_it(phone: Any) -> None:
+    roll = {"distance_m": 6.1, "time_s": 4.7, "way": "out"}
+    page = phone.open(
+        "#green", calibration={"rolls": [roll, {**roll, "time_s": "soon"}, {**roll, "way": "back"}], "ball": False}
+    )
+    page.get_by_role("button", name="Speed", exact=True).click()
+    expect(page.get_by_role("button", name="Remove roll")).to_have_count(2)
+
+
+def test_what_a_newer_app_kept_stays_untouched(phone: Any) -> None:
+    newer = json.dumps({"schema": 99, "putt": {"shape": "unknown"}})
+    phone.page.add_init_script(f"localStorage.borrowline = {json.dumps(newer)}")
+    page = phone.open("#record")
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    page.get_by_role("link", name="Settings").click()
+    page.get_by_label("dark", exact=True).check(force=True)
+    page.wait_for_timeout(500)
+    assert page.evaluate("localStorage.borrowline") == newer
+
+
+def test_a_newer_record_stays_untouched(phone: Any) -> None:
+    page = phone.open("#settings", putt=PUTT)
+    page.evaluate(
+        """() => new Promise((resolve) => {
+          const open = indexedDB.open('borrowline', 99);
+          open.onupgradeneeded = () => {
+            open.result.createObjectStore('entries', { keyPath: 'id' }).put({ id: 'kept', shape: 'unknown' });
+          };
+          open.onsuccess = () => { open.result.close(); resolve(); };
+        })"""
+    )
+    page.get_by_role("link", name="Record").click()
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="File").click()
+    page.get_by_role("button", name="Delete everything").click()
+    page.get_by_role("button", name="Yes, delete everything").click()
+    expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
+    assert page.evaluate(KEPT_99) == [{"id": "kept", "shape": "unknown"}]
+
+
+def test_the_caution_is_said_once(phone: Any) -> None:
+    page = phone.open()
+    caution = page.get_by_text("Rule 4.3a does not allow")
+    expect(caution).to_be_visible()
+    page.get_by_role("button", name="Understood").click()
+    expect(caution).to_have_count(0)
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.cautioned")
+    page.reload()
+    page.locator(".answer").wait_for()
+    expect(caution).to_have_count(0)
+    page.get_by_role("link", name="Settings").click()
+    page.get_by_role("link", name="About").click()
+    expect(page.get_by_text("Rule 4.3a of the Rules of Golf")).to_be_visible()
+
+
+@pytest.mark.parametrize("phone", [{"color_scheme": "dark"}], indirect=True)
+def test_paper_by_day_slate_by_choice(phone: Any) -> None:
+    page = phone.open()
+    theme = page.locator("html")
+    expect(theme).to_have_attribute("data-theme", "light")
+    page.get_by_role("link", name="Settings").click()
+    page.get_by_label("as the phone").check(force=True)
+    expect(theme).to_have_attribute("data-theme", "dark")
+    page.emulate_media(color_scheme="light")
+    expect(theme).to_have_attribute("data-theme", "light")
+    page.get_by_label("dark", exact=True).check(force=True)
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.settings.theme === 'dark'")
+    page.reload()
+    expect(theme).to_have_attribute("data-theme", "dark")
+
+
+def test_the_usual_speed_and_pace_last(phone: Any) -> None:
+    page = phone.open("#settings")
+    page.get_by_label("Usual green speed").fill("40")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("alert")).to_contain_text("Usual green speed takes 5 to 15")
+    page.get_by_label("Usual green speed").fill("11.5")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("alert")).to_have_count(0)
+    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.settings.stimp_ft === 11.5")
+    page.get_by_role("link", name="Read").click()
+    expect(page.locator(".cell[aria-label^='Stimp']")).to_contain_text("11.5")
+
+
+def test_the_version_shown_is_the_projects(phone: Any) -> None:
+    project = (Path(__file__).parents[2] / "pyproject.toml").read_text()
+    version = re.search(r'^version = "(.+)"', project, re.MULTILINE)
+    assert version is not None
+    expect(phone.open("#about").get_by_text(f"Version {version[1]}")).to_be_visible()

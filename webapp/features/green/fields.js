@@ -1,0 +1,36 @@
+/**
+ * The numbers that calibration takes, each with its words and its range in SI.
+ * @import {Settings} from '../../types.js'
+ * @import {Unit} from '../../format.js'
+ * @typedef {{label: string, unit: (settings: Settings) => Unit, low: number, high: number, hint?: string}} Field
+ */
+import { distanceUnit, unitOf } from '../../format.js';
+
+/** @param {string} field @returns {(settings: Settings) => Unit} */
+const as = (field) => (settings) => unitOf(field, settings);
+const seconds = () => ({ name: 'seconds', unit: 's', si: 1, digits: 2 });
+/** Length off the Stimpmeter is read in feet on every green. */
+const feet = as('stimp_ft');
+/** @param {string} label @returns {Field} */
+const ball = (label) => ({ label, unit: feet, low: 2, high: 40 });
+
+/** @type {Record<string, Field>} */
+export const FIELDS = {
+  slope_percent: { label: 'Slope', unit: as('slope_percent'), low: 0, high: 8 },
+  fall_deg: {
+    label: 'Falls',
+    unit: as('fall_deg'),
+    low: -360,
+    high: 360,
+    hint: 'Clockwise from the line to the hole: 0° downhill, 90° to the right.',
+  },
+  eye_m: { label: 'Eye over the floor', unit: as('arm_m'), low: 0.5, high: 2.2 },
+  distance_m: { label: 'Length of the roll', unit: distanceUnit, low: 1, high: 15 },
+  time_s: { label: 'Time', unit: seconds, low: 1, high: 15 },
+  stimp_ft: { label: 'Speed', unit: feet, low: 5, high: 15, hint: 'As the club tells it.' },
+  home_stimp_ft: { label: 'Speed at home', unit: feet, low: 5, high: 15 },
+  ...Object.fromEntries(['out', 'back'].flatMap((way) => [1, 2, 3].map((n) => [`${way}${n}`, ball(`Ball ${n}`)]))),
+};
+
+/** The three balls of one way that have been given. @param {Record<string, number>} draft @param {'out' | 'back'} way */
+export const balls = (draft, way) => [1, 2, 3].map((n) => draft[`${way}${n}`]).filter((length) => length !== undefined);

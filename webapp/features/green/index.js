@@ -1,0 +1,36 @@
+/**
+ * What is known of this green today: its slope, its speed, and how the putt in hand compares with home.
+ * @import {Feature} from '../../app.js'
+ */
+import { actions } from './actions.js';
+import { questions } from './questions.js';
+import { view } from './view.js';
+
+/** @type {Feature} */
+export const green = {
+  id: 'green',
+  label: 'Green',
+  formerly: ['calibrate'],
+  initial: {
+    greenPage: {
+      part: 'level',
+      draft: { eye_m: 1.5 },
+      tilt: { kind: 'off' },
+      zero: null,
+      by: 'rolls',
+      way: 'out',
+      rolling: null,
+    },
+  },
+  questions,
+  make(app) {
+    const { store } = app;
+    const act = actions(app);
+    store.subscribe((state, before) => {
+      const left = state.screen !== 'green' || state.greenPage.part !== 'level';
+      const was = before.screen === 'green' && before.greenPage.part === 'level';
+      if (left && was && state.greenPage.tilt.kind !== 'off') act.stopLevel();
+    });
+    return { view: () => view(store.state, act) };
+  },
+};

@@ -1,0 +1,143 @@
+/**
+ * The green's speed: rolled, off the Stimpmeter, or told; kept by place and day among the notes.
+ * @import {Answers, NoteEntry, State} from '../../types.js'
+ * @import {GreenActions} from './actions.js'
+ */
+import { html, nothing } from 'lit-html';
+import { dayWords, number, percents, withUnit } from '../../format.js';
+import { choice } from '../../parts/choice.js';
+import { entry } from './entry.js';
+import { FIELDS } from './fields.js';
+
+/** @param {State} state @param {GreenActions} act */
+export function speed(state, act) {
+  const {
+    place,
+    greenPage: { by },
+  } = state;
+  return html`
+    <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off" maxlength="80" placeholder="Larkmoor (invented)" .value=${place}
+      @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></span></div>
+    ${choice({
+      label: 'Measured with',
+      name: 'by',
+      value: by,
+      options: [
+        ['rolls', 'a ball'],
+        ['stimpmeter', 'a Stimpmeter'],
+      ],
+      onValue: (value) => act.choose({ by: /** @type {typeof by} */ (value) }),
+    })}
+    ${by === 'rolls' ? rolls(state, act) : stimpmeter(state, act)}
+    <section><h2>Or as told</h2><div class="fields">${entry(state, act, 'stimp_ft')}</div>
+      <button type="button" class="word" ?disabled=${state.greenPage.draft.stimp_ft === undefined} @click=${() => act.keepSpeed(state.greenPage.draft.stimp_ft, null)}>Keep what was told</button></section>
+    ${kept(state, act)}`;
+}
+
+/** @param {State} state @param {GreenActions} act */
+function rolls(state, act) {
+  const {
+    calibration,
+    greenPage: { rolling, way, draft },
+    answers,
+    refusals,
+    settings,
+  } = state;
+  const wrong = answers.rolled?.suspects ?? [];
+  const unit = FIELDS.distance_m.unit(settings);
+  return html`<section>
+    <p>Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then measure the roll.</p>
+    ${choice({
+      label: 'The ball is',
+      name: 'ball',
+      value: calibration.ball,
+      options: [
+        ['rolled', 'rolled by hand'],
+        ['putted', 'putted'],
+      ],
+      onValue: (value) => act.setBall(/** @type {typeof calibration.ball} */ (value)),
+    })}
+    ${choice({
+      label: 'This roll goes',
+      name: 'way',
+      value: way,
+      options: [
+        ['out', 'out'],
+        ['back', 'back'],
+      ],
+      onValue: (value) => act.choose({ way: /** @type {typeof way} */ (value) }),
+    })}
+    <div class="taps">
+      <button type="button" class="press" ?disabled=${rolling !== null} @pointerdown=${() => rolling === null && act.tap()} @keydown=${onKey(act.tap)}>Leaves</button>
+      <button type="button" class="press" ?disabled=${rolling === null} @pointerdown=${() => rolling !== null && act.tap()} @keydown=${onKey(act.tap)}>Stops</button>
+    </div>
+    <div class="fields two">${entry(state, act, 'time_s')} ${entry(state, act, 'distance_m')}</div>
+    <button type="button" class="word" ?disabled=${draft.time_s === undefined || draft.distance_m === undefined} @click=${() => act.addRoll()}>Keep this roll</button>
+    ${
+      calibration.rolls.length
+        ? html`<ol class="list">${calibration.rolls.map(
+            (roll, i) => html`<li class=${wrong.includes(i) ? 'suspect' : nothing}>
+      <span>${roll.way}, ${withUnit(roll.distance_m, unit)}, ${number(roll.time_s, 2)}\u00a0s${wrong.includes(i) ? html` <b>${wrong.length > 1 ? 'this or its like looks wrong' : 'looks wrong'}</b>` : ''}</span>
+      <button type="button" class="word" aria-label="Remove roll ${i + 1}" @click=${() => act.removeRoll(i)}>Remove</button></li>`,
+          )}</ol>
+      <button type="button" class="word" @click=${() => act.clearRolls()}>Clear the rolls</button>`
+        : ''
+    }
+    ${refusals.rolled ? html`<p class="hint" role="note">${sentence(refusals.rolled.message)}</p>` : ''}
+    ${answers.rolled ? result(answers.rolled, act) : ''}
+  </section>`;
+}
+
+/** The tap counts when the finger goes down; a keyboard has Enter and Space. @param {() => void} does */
+const onKey = (does) => (/** @type {KeyboardEvent} */ event) => {
+  if (event.repeat || (event.key !== 'Enter' && event.key !== ' ')) return;
+  event.preventDefault();
+  does();
+};
+
+/** @param {string} message */
+const sentence = (message) => `${message[0].toUpperCase()}${message.slice(1)}.`;
+
+/** @param {State} state @param {GreenActions} act */
+function stimpmeter(state, act) {
+  const { answers, refusals } = state;
+  return html`<section>
+    <p>Three balls out, three back along the same line, each from the bar’s end to where it stops.</p>
+    ${
+      /** @type {const} */ (['out', 'back']).map(
+        (way) => html`<fieldset class="choice"><legend>${way === 'out' ? 'Out' : 'Back'}</legend>
+      <div class="fields three">${[1, 2, 3].map((n) => entry(state, act, `${way}${n}`))}</div>
+      ${answers.stimpmeter?.again.includes(way) ? html`<p class="problem" role="alert">More than 8 in apart: the booklet has these three rolled again.</p>` : ''}</fieldset>`,
+      )
+    }
+    ${refusals.stimpmeter ? html`<p class="problem" role="alert">${sentence(refusals.stimpmeter.message)}</p>` : ''}
+    ${answers.stimpmeter ? result(answers.stimpmeter, act) : ''}
+  </section>`;
+}
+
+/** @param {Answers['rolled'] | Answers['stimpmeter']} found @param {GreenActions} act */
+const result = ({ stimp_ft, stimp_sd_ft, slope_percent, slope_sd_percent }, act) => html`<div class="result" aria-live="polite">
+  <p class="big">${number(stimp_ft, 1)}<small> ft</small></p>
+  <p class="say">give or take ${number(Math.max(0.1, stimp_sd_ft), 1)} ft</p>
+  <p>The line ${Math.abs(slope_percent) < slope_sd_percent ? 'is about level' : slope_percent > 0 ? `falls ${percents(slope_percent)} on the way out` : `rises ${percents(-slope_percent)} on the way out`}, give or take ${percents(slope_sd_percent)}.</p>
+  <button type="button" class="press" @click=${() => act.keepSpeed(stimp_ft, stimp_sd_ft)}>Keep and take into the read</button>
+</div>`;
+
+/** The newest; all of them are among the notes. */
+const MOST_SHOWN = 8;
+
+/** @param {State} state @param {GreenActions} act */
+function kept({ entries }, act) {
+  const speeds = /** @type {(NoteEntry & {stimp_ft: number})[]} */ (
+    (entries ?? []).filter((entry) => entry.kind === 'note' && entry.stimp_ft !== undefined && !entry.gone)
+  ).slice(0, MOST_SHOWN);
+  return speeds.length
+    ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map(
+        ({ id, at, place, stimp_ft, stimp_sd_ft }, i) => html`<li>
+      <span><b>${number(stimp_ft, 1)} ft</b>${stimp_sd_ft === undefined ? '' : ` ± ${number(Math.max(0.1, stimp_sd_ft), 1)}`} ${place || 'A green'}, ${dayWords(at)}</span>
+      <span class="does"><button type="button" class="word" aria-label="Use ${number(stimp_ft, 1)} ft" @click=${() => act.useSpeed(stimp_ft)}>Use</button>
+      <button type="button" class="word" aria-label="${place || 'A green'} is home" @click=${() => act.makeHome(stimp_ft)}>Home</button>
+      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`,
+      )}</ol></section>`
+    : '';
+}

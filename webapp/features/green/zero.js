@@ -1,0 +1,42 @@
+/**
+ * Zero by turning: the same spot, the same side down, the phone turned.
+ * @import {State} from '../../types.js'
+ * @import {GreenActions} from './actions.js'
+ */
+import { html } from 'lit-html';
+import { SETTLED_S } from './actions.js';
+import { sideways, turned } from './drawings.js';
+
+/** @type {Record<number, string>} */
+const HOW = {
+  0: 'Lay it down flat. Mark the spot.',
+  90: 'Turn it a quarter clockwise, on the same spot.',
+  180: 'Turn it half round, on the same spot.',
+};
+
+/** @param {State} state @param {GreenActions} act */
+export function zeroing({ greenPage: { zero, tilt }, refusals }, act) {
+  if (!zero) return '';
+  const { turns, readings, problem } = zero;
+  const done = new Set(readings.map(({ turned_deg }) => turned_deg)).size;
+  const at = turns[done];
+  const settled = tilt.kind === 'live' && tilt.seconds >= SETTLED_S && !refusals.level;
+  const by = done ? at - turns[done - 1] : 0;
+  const how = HOW[by];
+  return html`<section class="zeroing" aria-label="Zero by turning">
+    <h2>Position ${done + 1} of ${turns.length}</h2>
+    ${problem ? html`<p class="problem" role="alert">Not zeroed: ${problem}. Start with the first position.</p>` : ''}
+    <p class="say">${how}</p>
+    ${turned(at, by, how)}
+    ${sideways}
+    <p class="quiet">Always the same side down. A case or the camera’s bump does no harm if it lies the same each time. Let go before you touch.</p>
+    ${
+      tilt.kind === 'live'
+        ? html`<p class="settle">${refusals.level ? `No level: ${refusals.level.message}.` : settled ? '✓ Settled' : '… Settling'}</p>
+        <button type="button" class="press" ?disabled=${!settled} @click=${() => act.holdZero()}>Take this position</button>`
+        : html`<button type="button" class="press" @click=${() => act.startLevel()}>Start the level</button>
+        ${tilt.kind === 'refused' || tilt.kind === 'none' ? html`<p class="problem" role="alert">The phone gives no tilt to this page.</p>` : ''}`
+    }
+    <button type="button" class="word" @click=${() => act.stopZero()}>Leave it</button>
+  </section>`;
+}

@@ -1,0 +1,124 @@
+/**
+ * The line drawn into a photograph of the green.
+ * @import {Mark, Photo, Share, State} from '../../types.js'
+ * @import {LineActions} from './actions.js'
+ */
+import { html, nothing } from 'lit-html';
+import { number } from '../../format.js';
+import { grip } from '../../parts/grip.js';
+import { against, causes, doubts } from './doubts.js';
+import { entry } from './entry.js';
+import { cameraHeld } from './camera-height.js';
+import { howToMeasure, lenses, measured } from './lens.js';
+import { moving } from './live.js';
+import { noPutt } from './no-putt.js';
+
+const STEP = 1 / 390;
+/** @type {Record<string, [number, number]>} */
+const KEYS = { ArrowLeft: [-STEP, 0], ArrowRight: [STEP, 0], ArrowUp: [0, -STEP], ArrowDown: [0, STEP] };
+
+/** @param {string} words @param {LineActions} act */
+const chooser = (words, act) =>
+  html`<label class="line-go"><input type="file" accept="image/*" class="hidden-input" @change=${(
+    /** @type {Event} */ event,
+  ) => {
+    const input = /** @type {HTMLInputElement} */ (event.target);
+    const [file] = input.files ?? [];
+    if (file) void act.choosePhoto(file);
+    input.value = '';
+  }}>${words}</label>`;
+
+/** @param {State} state @param {LineActions} act */
+export function photo(state, act) {
+  const {
+    linePage: { photo: held, live, measuring, photoProblem },
+  } = state;
+  const problem = photoProblem ? html`<p class="problem" role="alert">${photoProblem}</p>` : '';
+  if (live) return moving(state, live, act);
+  const cropped = held?.cropped
+    ? html`<p class="problem" role="alert">This picture was cropped: the line can be off. Take it anew or choose the original.</p>`
+    : '';
+  if (held)
+    return html`${problem}${cropped}${board(state, held, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
+  return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture, and not cropped. It stays on this phone.</p>`}
+    <button type="button" class="line-go" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
+    ${measuring ? '' : lenses(state, act)}`;
+}
+
+/** @type {Record<Mark, {ask: string, name: string}>} */
+const MARKS = {
+  ball: { ask: 'Touch the ball, where it meets the grass', name: 'the ball' },
+  hole: { ask: 'Touch the middle of the hole', name: 'the hole' },
+  end: { ask: 'Touch one end of it', name: 'one end' },
+  other: { ask: 'Touch its other end', name: 'the other end' },
+};
+
+/** The photograph, with its marks on it. @param {State} state @param {Photo} held @param {LineActions} act */
+function board(state, held, act) {
+  const {
+    settings,
+    linePage: { measuring },
+    answers: { camera },
+    refusals,
+  } = state;
+  const { picture } = held;
+  /** @type {Mark[]} */
+  const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
+  const next = marks.find((name) => !held[name]);
+  const touch = (/** @type {MouseEvent} */ event) => {
+    if (!next) return;
+    const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
+    act.mark(next, [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
+  };
+  const seen = next || measuring || refusals.camera ? undefined : camera;
+  return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
+    <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
+      ${marks.map((name) => {
+        const at = held[name];
+        return at ? mark(name, at, act) : '';
+      })}</div>`;
+}
+
+/** @param {Mark} name @param {Share} at @param {LineActions} act */
+function mark(name, at, act) {
+  const down = (/** @type {PointerEvent} */ event) => {
+    const board = /** @type {Element} */ (/** @type {Element} */ (event.currentTarget).parentElement).getBoundingClientRect();
+    grip(event, {
+      start: { at, y: event.clientY },
+      move: (dx, start, moved) =>
+        act.mark(name, [start.at[0] + dx / board.width, start.at[1] + (moved.clientY - start.y) / board.height]),
+    });
+  };
+  const key = (/** @type {KeyboardEvent} */ event) => {
+    const way = KEYS[event.key];
+    if (!way) return;
+    event.preventDefault();
+    act.mark(name, [at[0] + way[0], at[1] + way[1]]);
+  };
+  return html`<button type="button" class="photo-mark" data-mark=${name} data-at=${at.join(' ')} aria-label="Mark of ${MARKS[name].name}: drag it, or use the arrow keys"
+    @pointerdown=${down} @keydown=${key} @click=${(/** @type {Event} */ event) => event.stopPropagation()}></button>`;
+}
+
+/** @param {State} state @param {Photo} held @param {LineActions} act */
+function below(state, held, act) {
+  const {
+    answers: { camera },
+    refusals,
+    sighted,
+  } = state;
+  const done = held.ball && held.hole;
+  return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.camera.message}.</p>` : ''}
+    ${
+      done && camera && !refusals.camera
+        ? html`<button type="button" class="line-go" @click=${act.givePhoto}>Save or share the picture</button>${against(camera)}${causes(camera, state.settings)}`
+        : nothing
+    }
+    <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
+    ${cameraHeld(state, act)}
+    <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}
+      ${held.lens_mm !== null ? told('Lens, told by the picture', `${number(held.lens_mm, 0)} mm`) : entry(state, act, held.live ? 'live_mm' : 'lens_mm')}
+      ${held.held ? told('Camera leans right, told by the phone', camera && done ? `${number(camera.roll_deg, 1)}°` : '–') : entry(state, act, 'roll_deg')}</div>`;
+}
+
+/** @param {string} label @param {string} value */
+const told = (label, value) => html`<div class="number-field"><p class="quiet">${label}</p><p class="say">${value}</p></div>`;

@@ -1,0 +1,81 @@
+/**
+ * What a touch can do where feet and eye are practised: trials of what was felt or guessed, against what it is.
+ * @import {App} from '../../app.js'
+ * @import {Calibration, Fall, PracticePage} from '../../types.js'
+ */
+import { doesNotFit, fromText, today } from '../../format.js';
+import { intoRead } from '../../parts/slope-taken.js';
+import { undoable } from '../../parts/undo.js';
+import { SENSES } from './fields.js';
+import { asFelt } from './questions.js';
+
+/** @param {App} app */
+export function senseActions({ store, record }) {
+  const { keep, undo } = undoable({ store, record });
+  /** @param {string} action @param {Partial<PracticePage>} patch */
+  const set = (action, patch) =>
+    store.change(action, { practicePage: { ...store.state.practicePage, ...patch }, problem: null });
+  /** @param {string} words @param {Partial<Calibration>} patch @param {Partial<PracticePage>} [also] */
+  const keepTrials = (words, patch, also = {}) =>
+    keep(
+      words,
+      { calibration: { ...store.state.calibration, ...patch } },
+      { practicePage: { ...store.state.practicePage, ...also } },
+    );
+
+  return {
+    undo,
+    /** @param {Fall} fall */
+    falls: (fall) => set('falls', { fall }),
+    /** @param {string} name @param {string} text */
+    enterSensed(name, text) {
+      const { practicePage, settings } = store.state;
+      const { label, low, high, unit } = SENSES[name];
+      const value = fromText(text, unit(settings));
+      const { [name]: _, ...draft } = practicePage.draft;
+      if (!text.trim()) set(`empty ${name}`, { draft });
+      else if (value >= low && value <= high) set(`enter ${name}`, { draft: { ...draft, [name]: value } });
+      else
+        store.change(`refuse ${name}`, {
+          problem: { field: name, text, message: doesNotFit(label, text, low, high, unit(settings)) },
+        });
+    },
+    takeFelt() {
+      const { answers, practicePage } = store.state;
+      const { felt } = answers;
+      const putt = asFelt(store.state);
+      if (!felt || !putt) return;
+      const { asked, ...value } = felt;
+      const slope = { slope_percent: felt.slope_percent, fall_deg: putt.fall_deg ?? 0 };
+      const taken = intoRead(store, slope, felt.slope_sd_percent);
+      if (taken)
+        keep('As felt and corrected, in the read.', {
+          ...taken,
+          felt: { ...value, felt_percent: asked.felt_percent, fall: practicePage.fall },
+        });
+    },
+    addTrial() {
+      const { practicePage, calibration } = store.state;
+      const { felt_percent, measured_percent, ...draft } = practicePage.draft;
+      const trial = { felt_percent, measured_percent, fall: practicePage.fall, date: today() };
+      keepTrials('Trial kept.', { feet: [...calibration.feet, trial] }, { draft });
+    },
+    guess() {
+      const {
+        answers: { look },
+        practicePage: { draft: typed, fall },
+        calibration,
+      } = store.state;
+      const { guess_percent, ...draft } = typed;
+      if (!look || guess_percent === undefined) return;
+      const trial = { felt_percent: guess_percent, measured_percent: look.slope_percent, fall: look.fall, date: today() };
+      // a fall seen the wrong way is a slope of the other sign, which the eye's bias does not hold
+      const guessed = { ...trial, fall };
+      if (fall === look.fall) keepTrials('Guess kept.', { eye: [...calibration.eye, trial] }, { guessed, draft });
+      else set('guess the wrong way', { guessed, draft });
+    },
+    nextLook: () => set('next look', { case: store.state.practicePage.case + 1, guessed: null }),
+    /** @param {'feet' | 'eye'} which */
+    clearTrials: (which) => keepTrials('Trials cleared.', { [which]: [] }),
+  };
+}

@@ -1,0 +1,56 @@
+/**
+ * The read of the putt in hand, and what follows from it.
+ * @import {Question} from '../../questions.js'
+ * @import {Player, Putt, Read, State} from '../../types.js'
+ */
+
+/** The putt in hand has been read. @param {State} state */
+const isRead = ({ read, putt, refusal }) => read?.putt === putt && !refusal;
+
+/** Which putt was asked about: one of some, if it is the same. @param {Putt & {player: Player}} asked @param {Putt[]} some */
+function puttOf({ player: _, ...putt }, some) {
+  return some.find((each) => JSON.stringify(each) === JSON.stringify(putt)) ?? putt;
+}
+
+/** @type {Question[]} */
+export const questions = [
+  {
+    into: 'read',
+    ask: 'read',
+    on: ({ putt }) => [putt],
+    fields: ({ putt }) => putt,
+    follows: true,
+    lands: (/** @type {Read} */ value, putt) => ({ read: { putt, value }, refusal: null }),
+    refused: ({ code, message }, putt, state) =>
+      code === 'runs_away' && putt === state.putt
+        ? { refusal: { putt, value: message }, read: null, window: null, costs: null }
+        : {},
+  },
+  {
+    into: 'window',
+    ask: 'window',
+    when: isRead,
+    on: ({ putt, player }) => [putt, player],
+    fields: ({ putt, player }) => ({ ...putt, player }),
+    follows: true,
+    lands: (value, asked, { putt, read }) =>
+      read ? { window: { putt: puttOf(asked, [putt, read.putt]), value }, closed: null } : {},
+    refused: ({ code, message }, _, { putt }) =>
+      code === 'no_window' ? { window: null, closed: { putt, value: message } } : {},
+  },
+  {
+    into: 'costs',
+    ask: 'sensitivity',
+    when: (state) => state.sheet === 'costs' && isRead(state),
+    on: ({ putt }) => [putt],
+    fields: ({ putt }) => putt,
+    lands: ({ rows }, putt) => ({ costs: { putt, value: rows } }),
+  },
+  {
+    into: 'presets',
+    ask: 'presets',
+    when: ({ sheet }) => sheet === 'player',
+    fields: () => ({}),
+    lands: ({ players }) => ({ presets: players }),
+  },
+];

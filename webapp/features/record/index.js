@@ -1,0 +1,20 @@
+/**
+ * What was putted, noted and practised, kept on the phone; out of it and into it.
+ * @import {Feature} from '../../app.js'
+ */
+import { openDrawn } from '../../parts/sheet.js';
+import { actions } from './actions.js';
+import { BLANK } from './blank.js';
+import { view } from './view.js';
+
+/** @type {Feature} */
+export const record = {
+  id: 'record',
+  label: 'Record',
+  formerly: ['notes'],
+  initial: { recordPage: BLANK },
+  make(app) {
+    const act = actions(app);
+    return { view: () => view(app.store.state, act), drawn: openDrawn };
+  },
+};

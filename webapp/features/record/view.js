@@ -1,0 +1,29 @@
+/** @import {State} from '../../types.js' @import {RecordActions} from './actions.js' */
+import { html } from 'lit-html';
+import { edit } from './edit.js';
+import { exportIsOld, file } from './file.js';
+import { list, rowAt } from './list.js';
+import { log } from './log.js';
+
+const PAGES = { log, list, file };
+const NAMES = /** @type {const} */ ([
+  ['log', 'Log a putt'],
+  ['list', 'Notes'],
+  ['file', 'File'],
+]);
+
+/** @param {State} state @param {RecordActions} act */
+export function view(state, act) {
+  const { recordPage, entries } = state;
+  const old = exportIsOld(state);
+  return html`<main class="page record" @scroll=${(/** @type {Event} */ event) => recordPage.page === 'list' && act.scroll(rowAt(/** @type {HTMLElement} */ (event.currentTarget)))}>
+    <nav class="choice-row" aria-label="Record">
+      ${NAMES.map(([page, name]) => html`<button type="button" class="pick" aria-pressed=${page === recordPage.page} @click=${() => act.turn(page)}>${name}</button>`)}
+      <a class="pick" href="#findings">Findings</a>
+    </nav>
+    ${recordPage.said ? html`<p class="said" role="status">${recordPage.said}</p>` : ''}
+    ${entries === null ? html`<p class="quiet">Opening the record</p>` : PAGES[recordPage.page](state, act)}
+    ${old && recordPage.page !== 'file' ? html`<p class="quiet">${old} <button type="button" class="word" @click=${() => act.turn('file')}>Export</button></p>` : ''}
+    ${recordPage.editing ? edit(state, act) : ''}
+  </main>`;
+}
