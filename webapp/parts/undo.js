@@ -23,5 +23,7 @@ export const undoable = ({ store, record }) => ({
 });
 
 /** What was kept last on this screen, and the way back. @param {State} state @param {() => void} onUndo */
-export const undoLine = ({ undo, screen }, onUndo) => html`<p class="kept" role="status">
-  ${undo?.screen === screen ? html`${undo.words} <button type="button" class="word" @click=${onUndo}>Undo</button>` : ''}</p>`;
+export function undoLine({ undo, screen }, onUndo) {
+  const said = html`${undo?.words} <button type="button" class="word" @click=${onUndo}>Undo</button>`;
+  return html`<p class="kept" role="status">${undo?.screen === screen ? said : ''}</p>`;
+}
