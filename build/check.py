@@ -24,6 +24,7 @@ def run(pytest: list[str]) -> int:
         looks = {name: pool.submit(_look, command) for name, command in _checks().items()}
         dist.build()
     statuses = [stale, *(_told(name, look.result()) for name, look in looks.items())]
+    statuses.append(_call("node --test", *_node_tests()))
     return max(*statuses, _call("pytest", *PYTEST, "--numprocesses", "2", "--dist", "worksteal"))
 
 
@@ -39,6 +40,13 @@ def _checks() -> dict[str, list[str]]:
         "tsc, the page": [*tsc, "webapp/tsconfig.json"],
         "tsc, the workers": [*tsc, "webapp/tsconfig.workers.json"],
     }
+
+
+def _node_tests() -> list[str]:
+    """What of the page needs no browser, run by Node's own runner."""
+    files = sorted(map(str, (ROOT / "tests" / "webapp").rglob("*.test.js")))
+    packages = (ROOT / "tests" / "webapp" / "packages.mjs").as_uri()
+    return [environment.node(), "--import", packages, "--test", "--test-reporter=dot", *files]
 
 
 def _stale_protocol() -> int:

@@ -116,7 +116,7 @@ export const aim = (read, settings) => AIM[settings.aim](read, settings);
 
 /** A chance as odds in a hundred. @param {number} probability */
 export function percent(probability) {
-  if (probability > 0.995) return '>99\u00a0%';
+  if (probability >= 0.995) return '>99\u00a0%';
   if (probability < 0.005) return '<1\u00a0%';
   return `${Math.round(probability * 100)}\u00a0%`;
 }

@@ -1,0 +1,58 @@
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { isNewer, phoneOf, restore, SCHEMA, SETTINGS } from '../../../webapp/records/schema.js';
+
+test('nothing, and what is no record, become a fresh phone', () => {
+  for (const data of [undefined, null, 7, 'x', [], {}, { schema: 0 }, { schema: '2' }]) {
+    const { settings, putt, unkept, practice } = restore(data);
+    assert.deepEqual(settings, SETTINGS);
+    assert.equal(putt.distance_m, 3.048);
+    assert.deepEqual(unkept, []);
+    assert.equal(practice.run, null);
+  }
+});
+
+test('what does not fit is left to its default, and takes nothing else with it', () => {
+  const settings = { distance: 'm', aim: 'elbows', handed: 'left', stimp_ft: '11', past_m: Infinity };
+  assert.deepEqual(restore({ schema: SCHEMA, settings }).settings, { ...SETTINGS, distance: 'm', handed: 'left' });
+});
+
+test('a list keeps its entries that fit', () => {
+  const rolls = [
+    { distance_m: 3, time_s: 2, way: 'out' },
+    { distance_m: 3, time_s: 2, way: 'up' },
+  ];
+  assert.deepEqual(restore({ schema: SCHEMA, calibration: { rolls } }).calibration.rolls, rolls.slice(0, 1));
+});
+
+test('the putt of a fresh phone has the player’s own green', () => {
+  const { putt } = restore({ schema: SCHEMA, settings: { stimp_ft: 12, past_m: 0.5 }, putt: { distance_m: 3 } });
+  assert.equal(putt.stimp_ft, 12);
+  assert.equal(putt.past_m, 0.5);
+});
+
+test('a session goes on only where its block is', () => {
+  const run = { session: 's', block: 1, spent_s: 5, paused: false, good: 0, bad: 0 };
+  const block = { drill: 'gate', minutes: 5, why: '', instead: [] };
+  const runOf = (blocks) => restore({ schema: SCHEMA, practice: { blocks, run } }).practice.run;
+  assert.deepEqual(runOf([block, block]), run);
+  assert.equal(runOf([block]), null);
+});
+
+test('the caution stands until it was accepted', () => {
+  assert.equal(restore({ schema: SCHEMA, cautioned: 'yes' }).cautioned, false);
+  assert.equal(restore({ schema: SCHEMA, cautioned: true }).cautioned, true);
+});
+
+test('what a newer app kept is not read', () => {
+  const data = { schema: SCHEMA + 1, settings: { ...SETTINGS, handed: 'left' } };
+  assert.ok(isNewer(data));
+  assert.ok(!isNewer({ schema: SCHEMA }));
+  assert.equal(restore(data).settings.handed, 'right');
+});
+
+test('a part of a file is taken whole or not at all', () => {
+  const { good, bad } = phoneOf({ settings: { handed: 'left', mood: 1 }, player: { pace_sd_fraction: 'much' }, sighted: 3 });
+  assert.deepEqual(good, { settings: { handed: 'left' } });
+  assert.deepEqual(bad, ['player', 'sighted']);
+});

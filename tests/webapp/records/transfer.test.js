@@ -1,0 +1,111 @@
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { fromFile, preview, toCsv, toJson } from '../../../webapp/records/transfer.js';
+
+const PUTT = {
+  kind: 'putt',
+  id: 'a',
+  at: '2026-05-03T17:30:00.000Z',
+  changed: '2026-05-03T18:00:00.000Z',
+  place: 'Lower green, "the bowl"',
+  text: 'two\nlines, with a comma',
+  distance_m: 3,
+  stimp_ft: 10,
+  past_m: 0.3,
+  aim_deg: -1.5,
+  slope_percent: 2,
+  fall_deg: 90,
+  result: { x_m: 0.4, y_m: -0.1 },
+  gate: 'clean',
+};
+const { slope_percent, fall_deg, ...LEVEL } = PUTT;
+const STATIONS = { ...LEVEL, id: 'b', stations: [{ at_m: 0, slope_percent: 1, fall_deg: 60 }], result: 'holed' };
+const NOTE = { kind: 'note', id: 'n', at: PUTT.at, changed: PUTT.changed, place: 'x', text: 'dry', stimp_ft: 9.5 };
+const NOTHING = { entries: [], before: [], bad: [], phone: {} };
+
+test('what is written as JSON comes back as it was', () => {
+  const back = fromFile(toJson([PUTT, STATIONS, NOTE], [{ ...PUTT, text: 'before' }], { settings: { handed: 'left' } }));
+  assert.deepEqual(back.entries, [PUTT, STATIONS, NOTE]);
+  assert.equal(back.before[0].text, 'before');
+  assert.deepEqual(back.phone, { settings: { handed: 'left' } });
+  assert.deepEqual(back.bad, []);
+});
+
+test('putts come back from CSV with their commas, quotes, line ends and stations', () => {
+  const text = toCsv([PUTT, NOTE, STATIONS]);
+  assert.match(text, /^id,at,changed,place,text,distance_m,/);
+  assert.match(text, /\r\n$/);
+  assert.match(text, /"Lower green, ""the bowl"""/);
+  assert.deepEqual(fromFile(text), { ...NOTHING, entries: [PUTT, STATIONS] });
+  assert.deepEqual(fromFile(`\ufeff${text}`).entries, [PUTT, STATIONS]); // as a spreadsheet begins it
+});
+
+test('a bad line is named by its number in the file and takes no other with it', () => {
+  const lines = [
+    'id,at,distance_m,stimp_ft,slope_percent,fall_deg,past_m,aim_deg,result',
+    'a,2026-05-03T17:30:00Z,3,10,2,90,0.3,1,holed',
+    'b,2026-05-03T17:30:00Z,99,10,2,90,0.3,1,holed',
+    'c,2026-05-03T17:30:00Z,3,10,2,90,0.3,1',
+    'd,2026-05-03T17:30:00Z,three,10,2,90,0.3,1,holed',
+    'e,2026-05-03T17:30:00Z,3,10,2,90,0.3,1,holed',
+  ];
+  const { entries, bad } = fromFile(lines.join('\n'));
+  assert.deepEqual(
+    entries.map(({ id }) => id),
+    ['a', 'e'],
+  );
+  assert.equal(bad.length, 3);
+  assert.match(bad[0], /^Line 3: distance_m is 99; it takes a number from 0\.3 to 30/);
+  assert.match(bad[1], /^Line 4: it has 8 cells; the first line has 9/);
+  assert.match(bad[2], /^Line 5: distance_m is "three"/);
+});
+
+test('a flag may be in capitals; another word is refused', () => {
+  const head = 'id,at,distance_m,stimp_ft,slope_percent,fall_deg,past_m,aim_deg,result,sample';
+  const row = 'a,2026-05-03T17:30:00Z,3,10,2,90,0.3,1,holed';
+  assert.equal(fromFile(`${head}\n${row},TRUE`).entries[0].sample, true);
+  assert.equal(fromFile(`${head}\n${row},FALSE`).entries[0].sample, undefined);
+  assert.match(fromFile(`${head}\n${row},yes`).bad[0], /^Line 2: sample is "yes"/);
+});
+
+test('what is no record is said to be none', () => {
+  assert.throws(() => fromFile('{"format": "borrowline-rec'), /cut off/);
+  assert.throws(() => fromFile('{"format": "other", "entries": []}'), /no record/);
+  assert.throws(() => fromFile('{"format": "borrowline-record", "version": 1.5, "entries": []}'), /version is none/);
+  assert.throws(() => fromFile('{"format": "borrowline-record", "version": 99, "entries": []}'), /newer Borrowline/);
+  assert.throws(() => fromFile('a,b\n1,2'), /names no distance_m/);
+  assert.throws(() => fromFile('distance_m,result,mood\n'), /names mood/);
+});
+
+test('a file of version 2 had drill results and green speeds elsewhere', () => {
+  const drill = { id: 'd', date: PUTT.at, session: 's', drill: 'tee_gate', spent_s: 60, good: 3, bad: 1 };
+  const speed = { place: 'Lower green', date: '2026-05-03', stimp_ft: 9.4, stimp_sd_ft: 0.3 };
+  const file = {
+    format: 'borrowline-record',
+    version: 2,
+    entries: [PUTT],
+    drills: [drill],
+    phone: { calibration: { speeds: [speed] } },
+  };
+  const { entries } = fromFile(JSON.stringify(file));
+  assert.deepEqual(
+    entries.map(({ kind }) => kind),
+    ['putt', 'drill', 'note'],
+  );
+  assert.equal(entries[1].name, 'tee gate');
+  assert.equal(entries[2].stimp_ft, 9.4);
+});
+
+test('of one entry the newer wins, and what is the same stays', () => {
+  const earlier = { ...PUTT, changed: '2026-05-01T00:00:00.000Z' };
+  const own = {};
+  const counts = (held, file) => {
+    const { fresh, newer, kept } = preview(held, own, { ...NOTHING, entries: file });
+    return [fresh.length, newer.length, kept];
+  };
+  assert.deepEqual(counts([], [PUTT, STATIONS]), [2, 0, 0]);
+  assert.deepEqual(counts([earlier], [PUTT]), [0, 1, 0]);
+  assert.deepEqual(counts([PUTT], [earlier]), [0, 0, 1]);
+  assert.deepEqual(counts([PUTT], [PUTT]), [0, 0, 1]);
+  assert.deepEqual(preview([], own, { ...NOTHING, entries: [PUTT, earlier] }).fresh, [PUTT]);
+});
