@@ -9,8 +9,6 @@ import zipfile
 from collections.abc import Mapping
 from pathlib import Path
 
-import brotli
-
 type Files = Mapping[str, bytes]
 
 COMPILE = """
@@ -49,8 +47,3 @@ def packed(files: Files) -> bytes:
         for name, content in sorted(files.items()):
             archive.writestr(zipfile.ZipInfo(name, EPOCH), content)
     return result.getvalue()
-
-
-def weigh(content: bytes) -> int:
-    """Bytes on the wire, as brotli."""
-    return len(brotli.compress(content))

@@ -5,18 +5,19 @@ from pathlib import Path
 
 import archive
 import artwork
+import bundle
 import headers
 import offline
 import protocol
 import runtime
 from environment import NODE_PACKAGES, ROOT, VENV, digest, fresh, step
-from vendor import Library
 
 DIST = ROOT / "dist"
 STAMP = VENV / "dist.stamp"
 SOURCES = tuple(ROOT / name for name in ("webapp", "pycore", "build", "LICENSE"))
 # Of webapp/, what serves its making only
 TOOLS = ("package.json", "package-lock.json", "tsconfig.json", "tsconfig.workers.json")
+BUNDLED = (".js", ".css", ".d.ts")
 
 
 def build() -> Path:
@@ -40,21 +41,27 @@ def build() -> Path:
 def site(python: archive.Files) -> dict[str, bytes]:
     """Every file of the site by path, given the runtime's."""
     home = runtime.folder(python)
-    library = Library({"pyodide": home})
     files = {f"{home}/{name}": content for name, content in python.items()}
-    for path, content in _webapp().items():
-        files[path] = library.linked(path, content.decode()).encode() if path.endswith(".js") else content
-    files |= library.files | artwork.icons()
+    files |= _webapp() | bundle.app(home) | artwork.icons()
     files["licences.txt"] = _licences()
     files["_headers"] = headers.file().encode()
     files["precache.js"] = offline.script(offline.precache(files))
     return files
 
 
+def modules() -> Path:
+    """The app's modules by their own addresses, beside what is in dist/: see ``bundle.modules``."""
+    return bundle.modules(runtime.folder(runtime.kept()))
+
+
 def _webapp() -> dict[str, bytes]:
-    folder = ROOT / "webapp"
-    paths = {path.relative_to(folder).as_posix(): path for path in sorted(folder.rglob("*")) if path.is_file()}
-    return {name: path.read_bytes() for name, path in paths.items() if name not in TOOLS and not name.endswith(".d.ts")}
+    """What goes into the site as it stands."""
+    paths = {path.relative_to(bundle.WEBAPP).as_posix(): path for path in sorted(bundle.WEBAPP.rglob("*")) if path.is_file()}
+    return {
+        name: path.read_bytes()
+        for name, path in paths.items()
+        if name in bundle.WHOLE or (name not in TOOLS and not name.endswith(BUNDLED))
+    }
 
 
 def _licences() -> bytes:

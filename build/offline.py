@@ -3,15 +3,20 @@
 import base64
 import hashlib
 import json
+import os
+import threading
 from concurrent.futures import ThreadPoolExecutor
+
+import brotli
 
 import archive
 import environment
 
-BUDGET = 3_600_000  # bytes as brotli, for all that a first visit downloads
+BUDGET = 3_500_000  # bytes as brotli, for all that a first visit downloads
 # The browser itself keeps the worker's script and its list; hosts read _headers; shops and installers the screenshots
 LEFT_OUT = ("sw.js", "precache.js", "_headers", "screenshots/")
-WEIGHTS = environment.VENV / "weights.json"
+MAPS = ".map"  # of those who look for a fault
+COMPRESSED = environment.VENV / "compressed"
 
 
 class TooHeavy(environment.SetupError):
@@ -20,8 +25,12 @@ class TooHeavy(environment.SetupError):
 
 def precache(files: archive.Files) -> dict[str, str]:
     """Path to integrity of every file that the app needs without a network; the page itself is at the root."""
-    kept = {name: content for name, content in sorted(files.items()) if not name.startswith(LEFT_OUT)}
-    return {"" if name == "index.html" else name: integrity(content) for name, content in kept.items()}
+    return {"" if name == "index.html" else name: integrity(content) for name, content in sorted(kept(files).items())}
+
+
+def kept(files: archive.Files) -> dict[str, bytes]:
+    """Of a site's files those that a phone keeps."""
+    return {name: content for name, content in files.items() if not name.startswith(LEFT_OUT) and not name.endswith(MAPS)}
 
 
 def integrity(content: bytes) -> str:
@@ -34,14 +43,24 @@ def script(listed: dict[str, str]) -> bytes:
 
 
 def weights(files: archive.Files) -> dict[str, int]:
-    """Bytes as brotli of every file that is kept, remembered by hash: the large ones take seconds."""
-    known: dict[str, int] = json.loads(WEIGHTS.read_text()) if WEIGHTS.exists() else {}
-    kept = {name: content for name, content in files.items() if not name.startswith(LEFT_OUT)}
-    contents = {integrity(content): content for content in kept.values()}
+    """Bytes as brotli of every file that is kept."""
+    listed = kept(files)
     with ThreadPoolExecutor() as pool:
-        fresh = dict(zip(contents, pool.map(lambda key: known.get(key) or archive.weigh(contents[key]), contents), strict=True))
-    WEIGHTS.write_text(json.dumps(fresh))
-    return {name: fresh[integrity(content)] for name, content in kept.items()}
+        return dict(zip(listed, map(len, pool.map(compressed, listed.values())), strict=True))
+
+
+def compressed(content: bytes) -> bytes:
+    """As brotli, as small as it gets; remembered, since the large ones take seconds."""
+    path = COMPRESSED / f"{hashlib.sha256(content).hexdigest()}.br"
+    if path.exists():
+        return path.read_bytes()
+    result: bytes = brotli.compress(content)
+    COMPRESSED.mkdir(exist_ok=True)
+    # Another process may look for it meanwhile
+    fresh = path.with_suffix(f".{os.getpid()}-{threading.get_ident()}")
+    fresh.write_bytes(result)
+    fresh.replace(path)
+    return result
 
 
 def check_weight(weights: dict[str, int], budget: int = BUDGET) -> int:

@@ -12,7 +12,8 @@ import environment
 from environment import NODE_PACKAGES, ROOT
 
 PYODIDE = NODE_PACKAGES / "pyodide"
-PROGRAM = ("pyodide.mjs", "pyodide.asm.js", "pyodide.asm.wasm")
+# Its pyodide.mjs is in the worker
+PROGRAM = ("pyodide.asm.js", "pyodide.asm.wasm")
 LIBRARY = PYODIDE / "python_stdlib.zip"
 
 KEPT = environment.VENV / "runtime"

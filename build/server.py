@@ -5,27 +5,37 @@ import mimetypes
 import socket
 import ssl
 import threading
+from http import HTTPStatus
 from pathlib import Path
 
 import segno
 import trustme
-from flask import Flask, Response, send_from_directory
+from flask import Flask, Response, request, send_from_directory
 from werkzeug.exceptions import NotFound
 from werkzeug.serving import BaseWSGIServer, make_server
 
 import dist
 import environment
 import headers
+import offline
 import reload
 
 AUTHORITY = environment.VENV / "authority.pem"
 
 logging.getLogger("werkzeug").setLevel(logging.WARNING)
 mimetypes.add_type(headers.MANIFEST_TYPE, ".webmanifest")
+# What common hosts compress
+COMPRESSED = {
+    "application/json",
+    "application/wasm",
+    "application/zip",
+    headers.MANIFEST_TYPE,
+    *(f"text/{kind}" for kind in ("css", "html", "javascript", "plain")),
+}
 
 
-def application(folder: Path) -> Flask:
-    """The site in ``folder``, with the headers of ``_headers``."""
+def application(*folders: Path) -> Flask:
+    """The site in the first of ``folders``, and what only the others hold; with the headers of ``_headers``, compressed."""
     app = Flask("borrowline", static_folder=None)
 
     @app.get("/", defaults={"path": "index.html"})
@@ -33,16 +43,21 @@ def application(folder: Path) -> Flask:
     def file(path: str) -> Response:
         if path == "_headers":
             raise NotFound
+        folder = next((each for each in folders if (each / path).is_file()), folders[0])
         response = send_from_directory(folder, path)
         # werkzeug forgets to close the file where a browser hangs up: it is sent from memory
         response.direct_passthrough = False
-        response.get_data()
+        content = response.get_data()
         response.close()
+        if response.status_code == HTTPStatus.OK and request.accept_encodings.quality("br") and response.mimetype in COMPRESSED:
+            response.set_data(offline.compressed(content))
+            response.content_encoding = "br"
         return response
 
     @app.after_request
     def add_headers(response: Response) -> Response:
         response.headers.update(headers.HEADERS)
+        response.vary.add("Accept-Encoding")
         return response
 
     return app
@@ -51,8 +66,9 @@ def application(folder: Path) -> Flask:
 class Site:
     """A folder served as a static host would; stopped, it is a phone without a signal."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, *more: Path) -> None:
         self.folder = folder
+        self.more = more
         self.port = 0
         self._server: BaseWSGIServer | None = None
         self.start()
@@ -63,7 +79,7 @@ class Site:
 
     def start(self) -> None:
         """Serve, at the same address as before."""
-        self._server = make_server("localhost", self.port, application(self.folder), threaded=True)
+        self._server = make_server("localhost", self.port, application(self.folder, *self.more), threaded=True)
         self.port = self._server.port
         threading.Thread(target=self._server.serve_forever, daemon=True).start()
 

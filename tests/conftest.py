@@ -13,6 +13,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expec
 import browser
 import dist as dist_module
 import environment
+import runtime
 from server import Site
 
 PHONE = {"viewport": browser.PHONE, "has_touch": True}
@@ -26,7 +27,10 @@ class EngineRuntime:
     def __init__(self, folder: Path) -> None:
         script = Path(__file__).with_name("engine-runtime.mjs")
         self._process = subprocess.Popen(
-            [environment.node(), str(script), str(folder)], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
+            [environment.node(), str(script), str(folder), str(runtime.PYODIDE)],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
         )
 
     def answer(self, request: str) -> str:
@@ -70,10 +74,16 @@ def engine_runtime(runtime_folder: Path) -> Iterator[EngineRuntime]:
     runtime.close()
 
 
+@pytest.fixture(scope="session")
+def modules(dist: Path) -> Path:
+    """The app's modules by their own addresses, for tests that call one of them."""
+    return dist_module.modules()
+
+
 @pytest.fixture
-def site(dist: Path) -> Iterator[Site]:
+def site(dist: Path, modules: Path) -> Iterator[Site]:
     """The built site, served for one test."""
-    served = Site(dist)
+    served = Site(dist, modules)
     yield served
     served.stop()
 

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { createInterface } from 'node:readline';
 import { pathToFileURL } from 'node:url';
 
-const folder = process.argv[2];
-const { loadPyodide } = await import(pathToFileURL(`${folder}/pyodide.mjs`).href);
+const [folder, pyodide] = process.argv.slice(2);
+const { loadPyodide } = await import(pathToFileURL(`${pyodide}/pyodide.mjs`).href);
 const python = await loadPyodide({
   indexURL: folder,
   stdLibURL: `${folder}/python.zip`,

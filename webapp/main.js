@@ -1,3 +1,5 @@
+import './style.css';
+import './parts/parts.css';
 import { render } from 'lit-html';
 import { createStore } from './store.js';
 import { keepAsking } from './questions.js';
@@ -16,6 +18,7 @@ import { record } from './features/record/index.js';
 import { findings } from './features/findings/index.js';
 import { settings } from './features/settings/index.js';
 import { about } from './features/about/index.js';
+import './page.css';
 
 /** @type {import('./app.js').Feature[]} */
 const FEATURES = [read, line, green, practice, record, findings, settings, about];

@@ -98,7 +98,7 @@ def _with_page(folder: Path, copy: Path) -> Path:
 def _plain(folder: Path) -> Path:
     """The runtime as its package has it, the whole library, and the engine as source."""
     folder.mkdir()
-    for name in (*runtime.PROGRAM, runtime.LIBRARY.name):
+    for name in ("pyodide.mjs", *runtime.PROGRAM, runtime.LIBRARY.name):
         shutil.copy(runtime.PYODIDE / name, folder)
     (folder / "engine.zip").write_bytes(archive.packed(runtime.engine()))
     shutil.copy(PAGES / "bench.html", folder)

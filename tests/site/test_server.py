@@ -2,6 +2,7 @@
 
 import threading
 
+import brotli
 import pytest
 
 import headers
@@ -24,6 +25,16 @@ def test_kinds(dist, path, kind):
     response = server.application(dist).test_client().get(path)
     assert response.mimetype == kind
     response.close()
+
+
+def test_it_compresses_as_a_host_does(dist):
+    client = server.application(dist).test_client()
+    for path in ("/", "/main.js", "/main.css"):
+        sent = client.get(path, headers={"Accept-Encoding": "gzip, br"})
+        assert sent.content_encoding == "br"
+        assert "Accept-Encoding" in sent.vary
+        assert brotli.decompress(sent.data) == client.get(path).data
+    assert client.get("/icons/icon-192.png", headers={"Accept-Encoding": "br"}).content_encoding is None
 
 
 @pytest.mark.parametrize("path", ["/_headers", "/../pyproject.toml", "/no-such-file"])

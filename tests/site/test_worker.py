@@ -44,9 +44,9 @@ READY = "states.at(-1).kind === 'ready'"
 
 
 @pytest.fixture(scope="module")
-def used(dist, forgetful, until):
+def used(dist, modules, forgetful, until):
     """A phone that has a snapshot: an engine on it starts quickly."""
-    site, context = Site(dist), forgetful.new_context()
+    site, context = Site(dist, modules), forgetful.new_context()
     first = start(context, site)
     first.evaluate(ASK, PUTT)
     until(first, SNAPSHOT_KEPT)

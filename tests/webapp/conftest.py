@@ -86,9 +86,9 @@ class Phone:
 
 
 @pytest.fixture(scope="session")
-def installed(dist: Path, forgetful: Browser) -> Iterator[tuple[BrowserContext, str]]:
+def installed(dist: Path, modules: Path, forgetful: Browser) -> Iterator[tuple[BrowserContext, str]]:
     """A context in which the app has been used before, so that it starts as on the second day; and its address."""
-    served = Site(dist)
+    served = Site(dist, modules)
     context = forgetful.new_context(viewport=browser.PHONE, **TOUCHED)
     yield context, served.url
     context.close()

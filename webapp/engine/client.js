@@ -1,6 +1,7 @@
 /**
  * The one owner of the engine's worker: questions out one at a time, answers back, a new worker when one dies.
  *
+ * @import { Early } from './early.js'
  * @import { Asks, Refusal } from './protocol.js'
  *
  * @typedef {'snapshot' | 'files'} Source where Python came from: the memory kept after an earlier start, or its files
@@ -42,6 +43,14 @@ export class EngineError extends Error {
   }
 }
 
+/** The worker that the page started before this script came, once. @returns {Early | undefined} */
+function takeEarly() {
+  const page = /** @type {{ early?: Early }} */ (globalThis);
+  const { early } = page;
+  page.early = undefined;
+  return early;
+}
+
 /** @param {{ onState?: (state: EngineState) => void }} options */
 export function createEngine({ onState = () => {} } = {}) {
   /** @type {Question[]} */
@@ -64,11 +73,13 @@ export function createEngine({ onState = () => {} } = {}) {
 
   /** @param {'usual' | 'plain'} manner plain: from the files, whatever snapshot there is */
   function start(manner) {
-    worker = new Worker(new URL('./worker.js', import.meta.url), { type: 'module', name: manner });
+    const early = manner === 'usual' ? takeEarly() : undefined;
+    worker = early?.worker ?? new Worker(new URL('engine/worker.js', document.baseURI), { type: 'module', name: manner });
     worker.onmessage = ({ data }) => receive(data);
     worker.onerror = (event) => died(event.message || 'its program could not be loaded');
     worker.onmessageerror = () => died('its message could not be read');
     expect(PATIENCE_MS.files);
+    early?.heard.forEach(receive);
   }
 
   /** @param {number} patience */

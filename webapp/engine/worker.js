@@ -11,9 +11,10 @@ import { loadPyodide } from 'pyodide';
 import { STOP } from './stop.js';
 
 const scope = /** @type {DedicatedWorkerGlobalScope} */ (/** @type {unknown} */ (self));
-const RUNTIME = new URL('./', import.meta.resolve('pyodide')).href;
+/** Python's folder. */
+const HOME = new URL(`../${RUNTIME}/`, location.href).href;
 const SNAPSHOTS = 'borrowline-snapshots';
-const SNAPSHOT = `${RUNTIME}snapshot`;
+const SNAPSHOT = `${HOME}snapshot`;
 const IDLE_MS = 1500;
 
 // Everything that an answer may import is in memory once every kind of question has been answered
@@ -33,10 +34,10 @@ const die = (error) => tell({ kind: 'died', reason: String(error) });
 
 /** @param {{ _makeSnapshot: true } | { _loadSnapshot: ArrayBuffer }} memory */
 async function load(memory) {
-  const engine = fetch(`${RUNTIME}engine.zip`);
+  const engine = fetch(`${HOME}engine.zip`);
   const python = await loadPyodide({
-    indexURL: RUNTIME,
-    stdLibURL: `${RUNTIME}python.zip`,
+    indexURL: HOME,
+    stdLibURL: `${HOME}python.zip`,
     lockFileContents: /** @type {any} */ ({
       info: { abi_version: '2025_0', arch: 'wasm32', platform: '', python: '' },
       packages: {},

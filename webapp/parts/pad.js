@@ -2,6 +2,7 @@
  * The hole from above and to scale, with the line of the putt up the screen: a touch says where the ball finished.
  * @import {Point, Putt} from '../types.js'
  */
+import './pad.css';
 import { svg, html } from 'lit-html';
 import { BALL_M, HOLE_M } from '../format.js';
 

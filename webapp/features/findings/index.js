@@ -4,6 +4,7 @@
  * @import {Question} from '../../questions.js'
  * @import {Entry, PuttEntry} from '../../types.js'
  */
+import './findings.css';
 import { give } from '../../device/share.js';
 import { localTime } from '../../format.js';
 import { report } from './report.js';

@@ -2,6 +2,7 @@
  * What is known of this green today: its slope, its speed, and how the putt in hand compares with home.
  * @import {Feature} from '../../app.js'
  */
+import './green.css';
 import { actions } from './actions.js';
 import { questions } from './questions.js';
 import { view } from './view.js';

@@ -2,6 +2,7 @@
  * The line where the eye has it: in perspective, in a picture, on the ground, on a ramp, and as a link.
  * @import {Feature} from '../../app.js'
  */
+import './line.css';
 import { watchSize } from '../../parts/size.js';
 import { actions } from './actions.js';
 import { puttIn } from './link.js';

@@ -3,6 +3,7 @@
  * @import {Feature} from '../../app.js'
  * @import {CostAnswer} from '../../engine/protocol.js'
  */
+import './practice.css';
 import { say } from '../../device/speech.js';
 import { createSound } from '../../device/sound.js';
 import { createWake } from '../../device/wake.js';

@@ -2,6 +2,7 @@
  * The read of the putt in hand: where to start the ball and how hard, seen from above.
  * @import {Feature} from '../../app.js'
  */
+import './read.css';
 import { openDrawn } from '../../parts/sheet.js';
 import { watchSize } from '../../parts/size.js';
 import { actions } from './actions.js';

@@ -2,6 +2,7 @@
  * What was putted, noted and practised, kept on the phone; out of it and into it.
  * @import {Feature} from '../../app.js'
  */
+import './record.css';
 import { openDrawn } from '../../parts/sheet.js';
 import { actions } from './actions.js';
 import { BLANK } from './blank.js';

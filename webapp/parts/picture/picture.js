@@ -12,6 +12,7 @@
  * @property {{si: number, unit: string}} unit of the scale bar
  * @property {string} alternative the picture in words
  */
+import './picture.css';
 import { html, svg, nothing } from 'lit-html';
 import { BALL_M, HOLE_M } from '../../format.js';
 import { frame, line, pathAfter, pathUntil, pointBeyond } from './frame.js';
