@@ -1,7 +1,6 @@
 /**
  * The one owner of the engine's worker: questions out one at a time, answers back, a new worker when one dies.
  *
- * @import { Early } from './early.js'
  * @import { Asks, Refusal } from './protocol.js'
  *
  * @typedef {'snapshot' | 'files'} Source where Python came from: the memory kept after an earlier start, or its files
@@ -15,6 +14,7 @@
  *   | { kind: 'share', share: number }
  *   | { kind: 'stopped' }
  *   | { kind: 'died', reason: string }} FromWorker
+ * @typedef {{ worker: Worker, heard: FromWorker[] }} Early a worker started before, and what it has said
  * @typedef {{ onShare?: (share: number) => void, signal?: AbortSignal }} Meanwhile what is told of a long answer, and what stops it
  * @typedef {{ name: string, request: string, latest: boolean, onShare?: (share: number) => void,
  *   resolve: (value: any) => void, reject: (error: EngineError) => void }} Question
@@ -74,7 +74,7 @@ export function createEngine({ onState = () => {} } = {}) {
   /** @param {'usual' | 'plain'} manner plain: from the files, whatever snapshot there is */
   function start(manner) {
     const early = manner === 'usual' ? takeEarly() : undefined;
-    worker = early?.worker ?? new Worker(new URL('engine/worker.js', document.baseURI), { type: 'module', name: manner });
+    worker = early?.worker ?? new Worker('engine/worker.js', { type: 'module', name: manner });
     worker.onmessage = ({ data }) => receive(data);
     worker.onerror = (event) => died(event.message || 'its program could not be loaded');
     worker.onmessageerror = () => died('its message could not be read');

@@ -1,9 +1,7 @@
 /**
  * Runs before everything else of the page, so that the engine's worker starts while the app's script is still on its way.
  * What the worker says meanwhile is kept for the client, which takes both over.
- *
- * @import { FromWorker } from './client.js'
- * @typedef {{ worker: Worker, heard: FromWorker[] }} Early
+ * @import { Early, FromWorker } from './client.js'
  */
 const worker = new Worker('engine/worker.js', { type: 'module', name: 'usual' });
 /** @type {FromWorker[]} */
