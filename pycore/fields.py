@@ -163,10 +163,13 @@ def _list(hint: Any, rules: tuple[Any, ...]) -> Reader:
 
 
 def _either(hint: Any) -> Reader:
-    """One of several forms, told apart by what JSON says it is: an object or not."""
+    """One of several forms, told apart by what JSON says it is: null where that is one, an object or not."""
+    nullable = NoneType in get_args(hint)
     forms = {dataclasses.is_dataclass(_split(form)[0]): _reader(form) for form in get_args(hint)[::-1] if form is not NoneType}
 
     def read(value: Any, path: str) -> Any:
+        if value is None and nullable:
+            return None
         form = forms.get(isinstance(value, dict))
         try:
             if form is not None:

@@ -141,3 +141,79 @@ class FindingsAnswer(TypedDict):
     ]
     opening_m: float
     left_out: list[LeftOutAnswer]
+
+
+class RoundBandAnswer(TypedDict):
+    """First putts between two distances: putts gained, the shares of one and of three putts or more, each with its 95 %
+    interval, and the yardstick's shares from the player's own distances. ``mean_m`` is their mean distance."""
+
+    from_m: float
+    to_m: float
+    mean_m: float
+    holes: int
+    putts: int
+    expected_putts: float
+    gained: float
+    gained_low: float
+    gained_high: float
+    one_putts: int
+    one_low: float
+    one_high: float
+    one_published: float
+    three_putts: int
+    three_low: float
+    three_high: float
+    three_published: float
+
+
+class RoundLeavesAnswer(TypedDict):
+    """How misses left the ball: all, and those of which length, side or the high side is known."""
+
+    misses: int
+    short: int
+    long: int
+    left: int
+    right: int
+    low: int
+    high: int
+
+
+class HoleAnswer(TypedDict):
+    """A finished hole on which a putt was needed."""
+
+    hole: int
+    distance_m: float
+    putts: int
+    expected_putts: float
+    gained: float
+
+
+class PuttedAnswer(TypedDict):
+    """Putts of finished holes: taken, expected, gained with its 95 % interval, and by distance."""
+
+    putts: int
+    expected_putts: float
+    gained: float
+    gained_low: float
+    gained_high: float
+    finished: int
+    unfinished: int
+    from_off_the_green: int
+    bands: list[RoundBandAnswer]
+    leaves: RoundLeavesAnswer
+
+
+class RoundAnswer(PuttedAnswer):
+    """One round."""
+
+    id: str
+    holes: list[HoleAnswer]
+
+
+class RoundsAnswer(TypedDict):
+    """Each round, in the order given, and all of them together; ``source`` says what putts are counted against."""
+
+    rounds: list[RoundAnswer]
+    all: PuttedAnswer
+    against: Literal["tour", "amateur"]
+    source: str

@@ -1,4 +1,4 @@
-"""The record's endpoint: findings."""
+"""The record's endpoints: findings and rounds."""
 
 from collections.abc import Callable, Generator, Mapping, Sequence
 from datetime import date
@@ -11,6 +11,7 @@ from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, costs,
 from pycore.record.findings import lines_suffice, skills
 from pycore.record.logged import Evidence, Logged, evidence
 from pycore.record.player import Miss, Skill
+from pycore.record.round_answers import answer_rounds
 from pycore.record.tally import Share
 
 LATEST = 500  # putts; the skills are those of now, and an answer stays within a breath
@@ -147,7 +148,10 @@ def _made_change(putts: Sequence[Logged]) -> answers.MadeChangeAnswer | None:
     return {"before": before.made / before.tries, "now": now.made / now.tries, "low": low, "high": high}
 
 
-ENDPOINTS: dict[str, Endpoint[Any, Any]] = {"findings": Endpoint(requests.FindingsFields, answer_findings)}
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "findings": Endpoint(requests.FindingsFields, answer_findings),
+    "rounds": Endpoint(requests.RoundsFields, answer_rounds),
+}
 
 _PUTT = {"distance_m": 3.0, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3, "aim_deg": 6.0}
 EXAMPLES: list[dict[str, Any]] = [
@@ -161,4 +165,24 @@ EXAMPLES: list[dict[str, Any]] = [
         "handedness": "right",
     },
     {"ask": "findings", "putts": []},
+    {
+        "ask": "rounds",
+        "rounds": [
+            {
+                "id": "r",
+                "at": "2026-05-03",
+                "holes": [
+                    {
+                        "hole": 1,
+                        "putts": [
+                            {"distance_m": 6.1, "result": "missed", "side": "left", "length": "short", "fall_deg": 90},
+                            {"distance_m": None, "result": "holed"},
+                        ],
+                    },
+                    {"hole": 2, "putts": []},
+                ],
+            }
+        ],
+        "against": "tour",
+    },
 ]

@@ -8,11 +8,13 @@ from typing import Annotated, Literal
 from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
 from pycore.putt.requests import PuttFields
-from pycore.quantities import Slope
+from pycore.quantities import Fall, Slope
 from pycore.record.logged import Logged
+from pycore.record.rounds import Hole, RoundPutt
 from pycore.units import slope_from_percent
 
 MOST_PUTTS = 100_000
+MOST_ROUNDS = 2_000
 LINE_ERROR = "how far left of the line meant the ball's own line lay"
 YEARS = (1900, 2199)
 
@@ -69,6 +71,69 @@ class FindingsFields:
                 field = f"putts[{i}].{refusal.field}"
                 raise replace(refusal, field=field, message=f"putts[{i}]: {refusal.message}") from None
         return sorted(putts, key=lambda putt: putt.at)
+
+
+Against = Annotated[Literal["tour", "amateur"], Doc("against", "the players that faults and putts are measured by")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class RoundPuttFields:
+    """One putt of a round: from where, and what came of it."""
+
+    distance_m: Annotated[float, Range(0.01, 60.0, "m"), Doc("distance", "from the ball to the hole")] | None
+    result: Annotated[Literal["holed", "missed"], Doc("result")]
+    side: Annotated[Literal["left", "right"], Doc("side", "on which the ball missed")] | None = None
+    length: Annotated[Literal["short", "long"], Doc("length", "of a miss")] | None = None
+    fall_deg: Annotated[Fall, Doc("falls")] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class HoleFields:
+    """One hole of a round; no putts where the ball was holed from off the green."""
+
+    hole: Annotated[int, Range(1, 99), Doc("hole")]
+    putts: Annotated[tuple[RoundPuttFields, ...], Length(0, 20), Doc("putts", "in their order")]
+
+    def counted(self, path: str) -> Hole:
+        """The hole in the engine's terms; refuses putts that cannot follow each other."""
+        for i, putt in enumerate(self.putts):
+            if putt.distance_m is None and not i:
+                field = f"{path}.putts[0].distance_m"
+                raise Refusal("bad_field", f"{field} is null; a first putt takes its distance, 0.01 to 60 m", field)
+            if putt.result == "holed" and i + 1 < len(self.putts):
+                field = f"{path}.putts[{i}].result"
+                raise Refusal("bad_field", f"{field} is holed and another putt follows; the last putt alone is holed", field)
+        putts = (RoundPutt(p.distance_m, p.result == "holed", p.side, p.length, p.fall_deg) for p in self.putts)
+        return Hole(self.hole, tuple(putts))
+
+
+@dataclass(frozen=True, kw_only=True)
+class RoundFields:
+    """A round: its holes in any order."""
+
+    id: Annotated[str, Length(1, 64), Doc("id")]
+    at: Annotated[str, Length(10, 40), Doc("time", "when it was played, as ISO 8601 has it")]
+    holes: Annotated[tuple[HoleFields, ...], Length(0, 99), Doc("holes")]
+
+    def counted(self, path: str) -> list[Hole]:
+        """The holes in the engine's terms."""
+        try:
+            _time(self.at)
+        except Refusal as refusal:
+            raise replace(refusal, field=f"{path}.at", message=f"{path}.{refusal.message}") from None
+        return [hole.counted(f"{path}.holes[{i}]") for i, hole in enumerate(self.holes)]
+
+
+@dataclass(frozen=True, kw_only=True)
+class RoundsFields:
+    """Rounds, and against whom their putts are counted."""
+
+    rounds: Annotated[tuple[RoundFields, ...], Length(0, MOST_ROUNDS), Doc("rounds")]
+    against: Against = "tour"
+
+    def counted(self) -> list[list[Hole]]:
+        """The holes of each round."""
+        return [each.counted(f"rounds[{i}]") for i, each in enumerate(self.rounds)]
 
 
 def _time(text: str) -> datetime:

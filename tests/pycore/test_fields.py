@@ -29,6 +29,7 @@ def test_what_is_right_comes_through():
     assert whole == Whole(size=2.0, count=3, side="right", sure=True, part=Part(at_m=1.0), parts=(Part(at_m=2.0),))
     assert parse(Whole, {"size": 1, "result": {"at_m": 3}}).result == Part(at_m=3.0)
     assert isinstance(parse(Whole, {"size": 2}).size, float)
+    assert parse(Whole, {"size": 2, "part": None}).part is None
 
 
 @pytest.mark.parametrize(

@@ -33,7 +33,8 @@ export const REQUESTS = {
   "gate": "GateFields",
   "ball_line": "BallLineFields",
   "eyes": "EyesFields",
-  "findings": "FindingsFields"
+  "findings": "FindingsFields",
+  "rounds": "RoundsFields"
 };
 
 /** The fields of each class of request. @type {Fields} */
@@ -317,5 +318,25 @@ export const FIELDS = {
   FinishFields: {
     x_m: {"label": "long", "more": "beyond the hole; short is negative", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -30, "high": 30, "unit": "m"},
     y_m: {"label": "left", "more": "of the hole; right is negative", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -30, "high": 30, "unit": "m"},
+  },
+  RoundsFields: {
+    rounds: {"label": "rounds", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "object", "type": "RoundFields"}},
+    against: {"label": "against", "more": "the players that faults and putts are measured by", "needed": false, "default": "tour", "nullable": false, "kind": "word", "words": ["tour", "amateur"]},
+  },
+  RoundFields: {
+    id: {"label": "id", "more": "", "needed": true, "default": null, "nullable": false, "kind": "text", "low": 1, "high": 64},
+    at: {"label": "time", "more": "when it was played, as ISO 8601 has it", "needed": true, "default": null, "nullable": false, "kind": "text", "low": 10, "high": 40},
+    holes: {"label": "holes", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 99, "entry": {"kind": "object", "type": "HoleFields"}},
+  },
+  HoleFields: {
+    hole: {"label": "hole", "more": "", "needed": true, "default": null, "nullable": false, "kind": "integer", "low": 1, "high": 99, "unit": ""},
+    putts: {"label": "putts", "more": "in their order", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 20, "entry": {"kind": "object", "type": "RoundPuttFields"}},
+  },
+  RoundPuttFields: {
+    distance_m: {"label": "distance", "more": "from the ball to the hole", "needed": true, "default": null, "nullable": true, "kind": "number", "low": 0.01, "high": 60, "unit": "m"},
+    result: {"label": "result", "more": "", "needed": true, "default": null, "nullable": false, "kind": "word", "words": ["holed", "missed"]},
+    side: {"label": "side", "more": "on which the ball missed", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["left", "right"]},
+    length: {"label": "length", "more": "of a miss", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["short", "long"]},
+    fall_deg: {"label": "falls", "more": "", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
   },
 };

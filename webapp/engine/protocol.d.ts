@@ -31,6 +31,7 @@ export interface Asks {
   ball_line: { request: BallLineFields; value: BallLineAnswer };
   eyes: { request: EyesFields; value: EyesAnswer };
   findings: { request: FindingsFields; value: FindingsAnswer };
+  rounds: { request: RoundsFields; value: RoundsAnswer };
 }
 
 /** A putt: where, what green, what pace. */
@@ -924,6 +925,116 @@ export interface LeftOutAnswer {
   why: string;
 }
 
+/** Rounds, and against whom their putts are counted. */
+export interface RoundsFields {
+  /** rounds; 0 to 2000 */ rounds: Array<RoundFields>;
+  /** against: the players that faults and putts are measured by */ against?: "tour" | "amateur";
+}
+
+/** A round: its holes in any order. */
+export interface RoundFields {
+  /** id; 1 to 64 */ id: string;
+  /** time: when it was played, as ISO 8601 has it; 10 to 40 */ at: string;
+  /** holes; 0 to 99 */ holes: Array<HoleFields>;
+}
+
+/** One hole of a round; no putts where the ball was holed from off the green. */
+export interface HoleFields {
+  /** hole; a number from 1 to 99 */ hole: number;
+  /** putts: in their order; 0 to 20 */ putts: Array<RoundPuttFields>;
+}
+
+/** One putt of a round: from where, and what came of it. */
+export interface RoundPuttFields {
+  /** distance: from the ball to the hole; a number from 0.01 to 60 m */ distance_m: number | null;
+  /** result */ result: "holed" | "missed";
+  /** side: on which the ball missed */ side?: "left" | "right" | null;
+  /** length: of a miss */ length?: "short" | "long" | null;
+  /** falls; a number from -360 to 360 degrees */ fall_deg?: number | null;
+}
+
+/** Each round, in the order given, and all of them together; `source` says what putts are counted against. */
+export interface RoundsAnswer {
+  rounds: Array<RoundAnswer>;
+  all: PuttedAnswer;
+  against: "tour" | "amateur";
+  source: string;
+}
+
+/** One round. */
+export interface RoundAnswer {
+  putts: number;
+  expected_putts: number;
+  gained: number;
+  gained_low: number;
+  gained_high: number;
+  finished: number;
+  unfinished: number;
+  from_off_the_green: number;
+  bands: Array<RoundBandAnswer>;
+  leaves: RoundLeavesAnswer;
+  id: string;
+  holes: Array<HoleAnswer>;
+}
+
+/**
+ * First putts between two distances: putts gained, the shares of one and of three putts or more, each with its 95 %
+ * interval, and the yardstick's shares from the player's own distances. `mean_m` is their mean distance.
+ */
+export interface RoundBandAnswer {
+  from_m: number;
+  to_m: number;
+  mean_m: number;
+  holes: number;
+  putts: number;
+  expected_putts: number;
+  gained: number;
+  gained_low: number;
+  gained_high: number;
+  one_putts: number;
+  one_low: number;
+  one_high: number;
+  one_published: number;
+  three_putts: number;
+  three_low: number;
+  three_high: number;
+  three_published: number;
+}
+
+/** How misses left the ball: all, and those of which length, side or the high side is known. */
+export interface RoundLeavesAnswer {
+  misses: number;
+  short: number;
+  long: number;
+  left: number;
+  right: number;
+  low: number;
+  high: number;
+}
+
+/** A finished hole on which a putt was needed. */
+export interface HoleAnswer {
+  hole: number;
+  distance_m: number;
+  putts: number;
+  expected_putts: number;
+  gained: number;
+}
+
+/** Putts of finished holes: taken, expected, gained with its 95 % interval, and by distance. */
+export interface PuttedAnswer {
+  putts: number;
+  expected_putts: number;
+  gained: number;
+  gained_low: number;
+  gained_high: number;
+  finished: number;
+  unfinished: number;
+  from_off_the_green: number;
+  bands: Array<RoundBandAnswer>;
+  leaves: RoundLeavesAnswer;
+}
+
 /**
  * What the engine will not answer, and why: as data, and in words.
  *
@@ -1015,4 +1126,8 @@ export interface Fields {
   FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; };
   LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; result: Described & EitherTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
+  RoundsFields: { rounds: Described & ListTaken; against: Described & WordTaken; };
+  RoundFields: { id: Described & TextTaken; at: Described & TextTaken; holes: Described & ListTaken; };
+  HoleFields: { hole: Described & NumberTaken; putts: Described & ListTaken; };
+  RoundPuttFields: { distance_m: Described & NumberTaken; result: Described & WordTaken; side: Described & WordTaken; length: Described & WordTaken; fall_deg: Described & NumberTaken; };
 }
