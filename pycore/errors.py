@@ -1,4 +1,4 @@
-"""What the engine raises: a refusal, which is an answer."""
+"""What the engine raises: a refusal, which is an answer, and what is nobody's fault but its own."""
 
 from dataclasses import dataclass, replace
 
@@ -34,3 +34,7 @@ class Refusal(Exception):  # noqa: N818 - it is an answer, not an error
     def about(self, field: str) -> "Refusal":
         """The same, of a field that whoever refused does not know by its name in the request."""
         return replace(self, field=field)
+
+
+class BracketError(ArithmeticError):
+    """A zero was sought between two places where a function has the same sign, or no value: a fault of the engine."""

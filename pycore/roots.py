@@ -3,6 +3,8 @@
 from collections.abc import Callable
 from itertools import count
 
+from pycore.errors import BracketError
+
 Function = Callable[[float], float]
 
 PATIENCE = 30  # interpolations, after which rounding is taken to have made the function too rough for them
@@ -13,9 +15,15 @@ def zero(f: Function, a: float, b: float, fa: float, fb: float, tolerance: float
 
     Inverse quadratic interpolation where it is safe, halving where it is not; the result is within ``tolerance`` of a
     change of sign. Reference: T. R. Chandrupatla, Adv. Eng. Softw. 28(3):145-149, 1997.
+
+    Raises
+    ------
+    BracketError : where they do not differ in sign, so that nothing says that there is a zero.
     """
-    if fa == 0:
-        return a
+    if fa == 0 or fb == 0:
+        return b if fa else a
+    if not (fa < 0 < fb or fb < 0 < fa):
+        raise BracketError(f"{fa:g} at {a:g} and {fb:g} at {b:g}")
     c, fc = a, fa
     share = 0.5
     for attempt in count():

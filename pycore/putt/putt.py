@@ -13,6 +13,7 @@ from pycore.putt.roll import PlaneRoll, Roll, State
 from pycore.putt.trace import FINE, Trace
 from pycore.roots import glance, zero
 
+LEVEL = 1e-9  # rise over run; such a slope moves a putt of 30 m by less than a micrometre
 LOOKS = 12  # how many times a roll is looked at in the search for its nearest points
 SETTLED = 1e-6  # of the speed, in that search
 ALL_BUT_REST = 1e-6  # of the speed; at rest itself the ball has no way to go
@@ -70,7 +71,8 @@ class Putt:
     @cached_property
     def downhill(self) -> complex:
         """Downhill vector at the hole, rise over run."""
-        return complex(*self.surface.downhill(self.distance, 0.0))
+        downhill = complex(*self.surface.downhill(self.distance, 0.0))
+        return downhill if abs(downhill) > LEVEL else 0j
 
     def roll(self, launch: float, aim: float) -> Roll:
         """The roll, hole covered, of a ball struck at ``launch`` (m/s) in the direction ``aim`` (rad)."""

@@ -15,7 +15,7 @@ STEEPEST_START = 0.9  # of rho; the steepest plane from which the search for any
 NUDGE = 1e-4  # rad, and share of the speed; the change that shows how a miss depends on the strike
 LARGEST = 0.3  # rad plus share of the speed; the largest correction at a time
 MOST_CORRECTIONS = 10
-FINEST_BEND = 0.1  # of the way from plane to green; where not even that can be followed there is no putt
+FINEST_BEND = 0.01  # of the way from plane to green; where not even that can be followed there is no putt
 FIRMEST = 1.0  # m past the hole; the firmest pace that is tried where a softer one has no answer
 
 
@@ -91,7 +91,9 @@ def _on_plane(putt: Putt) -> _Strike:
             y = 2 * c * d * (c * c * side[0] + d * d * side[1])
             return x * sin(along) - y * cos(along)
 
-        half = zero(inside, along / 2, pi / 2, inside(along / 2), inside(pi / 2), SHARE)
+        straight, uphill = inside(along / 2), inside(pi / 2)
+        # where the slope bends the way by less than rounding does, the straight way it is
+        half = zero(inside, along / 2, pi / 2, straight, uphill, SHARE) if uphill < 0 < straight else along / 2
         roll = PlaneRoll(drag, tilt, 0.0, State(0.0, 0.0, 0.0, 2 * half, 1.0))
         return roll, roll.at(s)
 

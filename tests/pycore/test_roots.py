@@ -1,7 +1,8 @@
-from math import cos, exp, inf
+from math import cos, exp, inf, nan
 
 import pytest
 
+from pycore.errors import BracketError
 from pycore.roots import glance, peak, zero
 
 
@@ -21,6 +22,13 @@ def test_zero(f, a, b, x):
 
 def test_zero_at_an_end():
     assert zero(lambda x: x - 1, 1.0, 5.0, 0.0, 4.0, 1e-9) == 1.0
+    assert zero(lambda x: x - 5, 1.0, 5.0, -4.0, 0.0, 1e-9) == 5.0
+
+
+@pytest.mark.parametrize(("at_a", "at_b"), [(1.0, 2.0), (-1.0, -2.0), (nan, 1.0), (-1.0, nan), (1e-300, 1e-300)])
+def test_no_zero_is_made_up(at_a, at_b):
+    with pytest.raises(BracketError):
+        zero(lambda x: at_a + x * (at_b - at_a), 0.0, 1.0, at_a, at_b, 1e-9)
 
 
 @pytest.mark.parametrize("start", [-3.0, 0.2, 1.9])

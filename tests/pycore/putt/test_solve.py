@@ -118,6 +118,21 @@ def test_an_s_shaped_putt():
     assert sides[-1] > min(sides) + radians(0.5)
 
 
+def test_a_green_that_bends_both_ways():
+    """Down at the ball and up at the hole so that the mean tilt is rounding alone; SciPy rolls the ball."""
+    stations, distance = [(0.0, 2.1, 0.0), (8 * FOOT, 1.1, 180.0)], 8 * FOOT
+    found = read(Putt(distance, Surface(*(Station.measured(*station) for station in stations)), 10, 0.3))
+    assert isinstance(found, Read)
+    assert hypot(*independent.miss(independent.Green(10, stations), distance, 0.3, found.launch, found.aim)) < MILLIMETRE
+
+
+@pytest.mark.parametrize("fall", [0, 45, 180, 200, 270, 359])
+@pytest.mark.parametrize("slope", [5e-324, 2.7e-148, 1e-20, 1e-16, 1e-12, 1e-9, 1e-7])
+def test_a_slope_that_no_eye_tells_from_level(slope, fall):
+    level, found = read(plane(3, 0, 0)), read(plane(3, slope, fall))
+    assert (found.launch, found.aim) == pytest.approx((level.launch, 0), abs=1e-7)
+
+
 def test_no_ball_stops_on_a_slope_steeper_than_friction():
     assert read(plane(3, 8, 0)) == NoPutt(None)
     assert isinstance(read(plane(3, 7.8, 0)), Read)
