@@ -78,6 +78,11 @@ class Surface:
         ) / sum(weights)
         return Station(0.0, abs(downhill), phase(downhill))
 
+    def tilted(self, by: complex) -> "Surface":
+        """This green tilted everywhere by the downhill vector ``by`` (rise over run) as well."""
+        tilts = [(station.x, rect(station.slope, station.downhill) + by) for station in self.stations]
+        return Surface(*(Station(x, abs(tilt), phase(tilt)) for x, tilt in tilts))
+
     @property
     def is_plane(self) -> bool:
         """Whether the same tilt holds everywhere."""

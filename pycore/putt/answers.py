@@ -20,11 +20,14 @@ class Point(TypedDict):
 
 
 class ReadAnswer(TypedDict):
-    """Aim, pace and shape."""
+    """Aim, pace and shape; the spreads are None where no doubt was given, or where so doubtful a green has no read."""
 
     aim_deg: float
     aim_offset_m: float
     launch_mps: float
+    aim_sd_deg: float | None
+    aim_offset_sd_m: float | None
+    launch_sd_fraction: float | None
     entry_mps: float
     entry_deg: float
     time_s: float
@@ -78,6 +81,7 @@ class Preset(TypedDict):
     source: str
     start_line_sd_deg: float
     pace_sd_fraction: float
+    slope_sd_percent: float
 
 
 class PresetsAnswer(TypedDict):

@@ -1,12 +1,11 @@
 """How often a player holes a putt: the player's spread laid over the window, by quadrature."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from math import erf, exp, pi, radians, sqrt
+from dataclasses import dataclass
+from math import cos, erf, exp, hypot, pi, radians, sin, sqrt
 
-from pycore.green.surface import Surface
+from pycore.putt.doubt import Doubt, Meant, meant
 from pycore.putt.putt import Putt
-from pycore.putt.solve import Read, solve
+from pycore.putt.solve import Read
 from pycore.putt.window import Window
 
 
@@ -14,7 +13,8 @@ from pycore.putt.window import Window
 class Player:
     """How a player strikes and reads: normal spreads and biases.
 
-    Start line in rad, biases to the left positive; pace as a fraction of the roll's length; felt slope as rise over run.
+    Start line in rad, biases to the left positive; pace as a fraction of the roll's length. ``slope_sd`` (rise over run)
+    is how far each of the two parts of the tilt is misread, along the line and across it.
     """
 
     start_line_sd: float
@@ -25,67 +25,61 @@ class Player:
 
 
 # Start line and pace: M. Bansal and M. Broadie, "A simulation model to analyze the impact of hole size on putting in
-# golf", Proc. Winter Simulation Conf. 2008; as quoted elsewhere (secondary)
-TOUR = Player(radians(1.0), 0.065)
-AMATEUR = Player(radians(1.5), 0.085)
+# golf", Proc. Winter Simulation Conf. 2008; as quoted elsewhere (secondary). Misread: calibrated with this model to the
+# shares that M. Broadie, Every Shot Counts, 2014, has for tour players and for players who take 90 strokes (secondary)
+TOUR = Player(radians(1.0), 0.065, 0.0031)
+AMATEUR = Player(radians(1.5), 0.085, 0.0061)
 
 REACH = 6.0  # standard deviations; nothing worth counting lies farther out
-PACES = 48  # points over the paces that hole
-
-# Gauss-Hermite points and weights for a normal spread, five points; Abramowitz and Stegun, table 25.10
-_MISREADS: Sequence[tuple[float, float]] = (
-    (-2.856970013872806, 0.011257411327721),
-    (-1.355626179974266, 0.222075922005613),
-    (0.0, 0.533333333333333),
-    (1.355626179974266, 0.222075922005613),
-    (2.856970013872806, 0.011257411327721),
-)
+PACES = 32  # points over the paces that hole
 
 
-def make_probability(putt: Putt, found: Read, holes: Window, player: Player) -> float:
+def make_probability(putt: Putt, found: Read, holes: Window, player: Player, doubt: Doubt | None = None) -> float:
     """Share of putts holed, 0 to 1, by a player who means to play the read ``found``.
 
-    The slope is misread by the same amount along the whole putt, and the misread putt is then struck as read. Spreads
-    are independent and normal; a misread slope for which there is no putt counts as a miss.
+    The green is misread by one tilt along the whole putt, and perhaps in its speed, as ``doubt`` says or else as the player
+    does it; the misread putt is then struck as read. A misread green that has no read counts as a miss.
     """
-    if not player.slope_sd:
-        return _struck(found, holes, player)
-    total = 0.0
-    for deviation, weight in _MISREADS:
-        misread = _steeper(putt, deviation * player.slope_sd)
-        meant = solve(misread)
-        if meant:
-            total += weight * _struck(meant, holes, player)
-    return total
+    told = doubt if doubt is not None else Doubt(player.slope_sd)
+    return sum(struck(each, found, holes, player) for each in meant(putt, found, told, player.pace_sd))
 
 
-def _steeper(putt: Putt, change: float) -> Putt:
-    stations = (replace(station, slope=station.slope + change) for station in putt.surface.stations)
-    return replace(putt, surface=Surface(*stations))
+def struck(strikes: Meant, found: Read, holes: Window, player: Player) -> float:
+    """Share holed of ``strikes`` that are meant, times their weight."""
+    middle, sd = length_of(strikes, player)
 
+    def share(length: float, shift: float, aim_sd: float) -> float:
+        """Share holed of the balls of one length, whose aims are spread about ``shift``."""
+        edges = holes.edges(found.launch * sqrt(length))
+        return max(0.0, _below(edges[1] - shift, aim_sd) - _below(edges[0] - shift, aim_sd)) if edges else 0.0
 
-def _struck(meant: Read, holes: Window, player: Player) -> float:
-    """Share holed when the strike of ``meant`` is what the player tries."""
-
-    def share(length: float) -> float:
-        """Share holed of the balls whose roll is off by a fraction ``length``."""
-        edges = holes.edges(meant.launch * sqrt(1 + length))
-        if edges is None:
-            return 0.0
-        low, high = (edge - meant.aim - player.start_line_bias for edge in edges)
-        return max(0.0, _below(high, player.start_line_sd) - _below(low, player.start_line_sd))
-
-    if not player.pace_sd:
-        return share(player.pace_bias)
-    shortest, longest = ((launch / meant.launch) ** 2 - 1 for launch in (holes.launch[0], holes.launch[-1]))
-    low = max(shortest, player.pace_bias - REACH * player.pace_sd)
-    high = min(longest, player.pace_bias + REACH * player.pace_sd)
+    aim = strikes.aim + player.start_line_bias
+    variance = strikes.aim_variance + player.start_line_sd**2
+    if not sd:
+        return strikes.weight * share(middle, aim, sqrt(variance)) if middle > 0 else 0.0
+    shortest, longest = ((launch / found.launch) ** 2 for launch in (holes.launch[0], holes.launch[-1]))
+    low, high = max(shortest, middle - REACH * sd), min(longest, middle + REACH * sd)
     if low >= high:
         return 0.0
-    # midpoints suit a bell that is all but nothing at both ends, and edges that end within the interval
-    step = (high - low) / PACES
-    lengths = [low + (i + 0.5) * step for i in range(PACES)]
-    return sum(share(length) * _bell(length - player.pace_bias, player.pace_sd) for length in lengths) * step
+    # of the balls of one length the aims are normal again: conditioned on it
+    by = strikes.shared * (1 + player.pace_bias) / sd**2
+    aim_sd = sqrt(max(0.0, variance - (by * sd) ** 2))
+    total = 0.0
+    for i in range(PACES):
+        # spaced like the sides of a half circle, at whose ends the window closes
+        turn = pi * (i + 0.5) / PACES
+        length = (low + high) / 2 - (high - low) / 2 * cos(turn)
+        total += share(length, aim + by * (length - middle), aim_sd) * _bell(length - middle, sd) * sin(turn)
+    return strikes.weight * total * (high - low) / 2 * pi / PACES
+
+
+def length_of(strikes: Meant, player: Player) -> tuple[float, float]:
+    """Mean and spread of the lengths that come of ``strikes``, of the read's."""
+    varied = strikes.length_variance
+    return (
+        strikes.length * (1 + player.pace_bias),
+        hypot(sqrt(varied) * (1 + player.pace_bias), player.pace_sd * sqrt(strikes.length**2 + varied)),
+    )
 
 
 def _below(limit: float, sd: float) -> float:

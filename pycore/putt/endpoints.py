@@ -1,25 +1,30 @@
 """The putt's endpoints: read, window, roll, sensitivity, presets."""
 
-from math import degrees, radians, tan
+from math import cos, degrees, radians, tan
 from typing import Any, Literal
 
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.putt import answers, chance, requests, sensitivity, solve
+from pycore.putt.doubt import read_sds
 from pycore.putt.putt import Putt
 from pycore.putt.shape import apex, path
 from pycore.putt.window import aim_tolerance, pace_tolerance, window
 from pycore.units import percent_from_slope
 
 
-def answer_read(fields: requests.PuttFields) -> answers.ReadAnswer:
-    """Aim, pace and shape of a putt."""
+def answer_read(fields: requests.ReadFields) -> answers.ReadAnswer:
+    """Aim, pace and shape of a putt, and how far they may be off."""
     putt = fields.putt()
     found = _found(putt)
+    sds = read_sds(putt, found, fields.doubt()) if fields.doubted else None
     return {
         "aim_deg": degrees(found.aim),
         "aim_offset_m": putt.distance * tan(found.aim),
         "launch_mps": found.launch,
+        "aim_sd_deg": sds and degrees(sds[0]),
+        "aim_offset_sd_m": sds and putt.distance * sds[0] / cos(found.aim) ** 2,
+        "launch_sd_fraction": sds and sds[1],
         "entry_mps": found.hole.speed,
         "entry_deg": degrees(found.hole.heading),
         "time_s": found.hole.t,
@@ -48,7 +53,7 @@ def answer_window(fields: requests.WindowFields) -> answers.WindowAnswer:
         "pace_tolerance_fraction": pace_tolerance(putt, found),
         "high_line": _into_hole(putt, *most),
         "low_line": _into_hole(putt, *least),
-        "make_probability": chance.make_probability(putt, found, holes, player),
+        "make_probability": chance.make_probability(putt, found, holes, player, fields.doubt(player.slope_sd)),
     }
 
 
@@ -84,7 +89,10 @@ def answer_sensitivity(fields: requests.PuttFields) -> answers.SensitivityAnswer
 
 def answer_presets(fields: requests.NoFields) -> answers.PresetsAnswer:
     """The players that come with the engine."""
-    source = "Bansal and Broadie, Proc. Winter Simulation Conf. 2008 (secondary)"
+    source = (
+        "start line and pace: Bansal and Broadie, Proc. Winter Simulation Conf. 2008 (secondary); "
+        "misread: calibrated to the shares in Broadie, Every Shot Counts, 2014 (secondary)"
+    )
     players: list[tuple[Literal["tour", "amateur"], chance.Player]] = [("tour", chance.TOUR), ("amateur", chance.AMATEUR)]
     return {
         "players": [
@@ -93,6 +101,7 @@ def answer_presets(fields: requests.NoFields) -> answers.PresetsAnswer:
                 "source": source,
                 "start_line_sd_deg": degrees(player.start_line_sd),
                 "pace_sd_fraction": player.pace_sd,
+                "slope_sd_percent": percent_from_slope(player.slope_sd),
             }
             for name, player in players
         ]
@@ -131,7 +140,7 @@ def _degrees(angles: tuple[float, float] | None) -> tuple[float, float] | None:
 
 
 ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
-    "read": Endpoint(requests.PuttFields, answer_read),
+    "read": Endpoint(requests.ReadFields, answer_read),
     "window": Endpoint(requests.WindowFields, answer_window),
     "roll": Endpoint(requests.RollFields, answer_roll),
     "sensitivity": Endpoint(requests.PuttFields, answer_sensitivity),
@@ -152,6 +161,8 @@ EXAMPLES: list[dict[str, Any]] = [
         "past_m": 0.3,
         "player": {"start_line_sd_deg": 1, "pace_sd_fraction": 0.07, "slope_sd_percent": 0.5},
     },
+    {"ask": "read", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
+    {"ask": "window", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
     {"ask": "roll", **_STATIONS, "launch_mps": 1.8, "aim_deg": 4},
     {"ask": "presets"},
 ]

@@ -8,6 +8,7 @@ from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range, outside
 from pycore.green.surface import Station, Surface
 from pycore.putt.chance import Player
+from pycore.putt.doubt import Doubt
 from pycore.putt.putt import Putt
 from pycore.quantities import Distance, Fall, Launch, Past, Slope, Stimp
 from pycore.units import slope_from_percent
@@ -74,6 +75,26 @@ class PuttFields(GreenFields):
 
 
 @dataclass(frozen=True, kw_only=True)
+class ReadFields(PuttFields):
+    """A putt, and how far its green may be off."""
+
+    tilt_sd_percent: (
+        Annotated[float, Range(0.0, 4.0, "%"), Doc("doubt of the tilt", f"{SD} of each part, along and across")] | None
+    ) = None
+    stimp_sd_ft: Annotated[float, Range(0.0, 2.0, "ft"), Doc("doubt of the speed", SD)] | None = None
+
+    @property
+    def doubted(self) -> bool:
+        """Whether any doubt is given."""
+        return self.tilt_sd_percent is not None or self.stimp_sd_ft is not None
+
+    def doubt(self, slope_sd: float = 0.0) -> Doubt:
+        """The doubt of the green, the tilt misread by ``slope_sd`` (rise over run) where it tells no doubt of its own."""
+        tilt = slope_sd if self.tilt_sd_percent is None else slope_from_percent(self.tilt_sd_percent)
+        return Doubt(tilt, self.stimp_sd_ft or 0.0)
+
+
+@dataclass(frozen=True, kw_only=True)
 class PlayerFields:
     """A player's spread and bias; the start line is biased to the left where positive."""
 
@@ -95,8 +116,8 @@ class PlayerFields:
 
 
 @dataclass(frozen=True, kw_only=True)
-class WindowFields(PuttFields):
-    """A putt and who strikes it; without a player, the tour preset."""
+class WindowFields(ReadFields):
+    """A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's."""
 
     player: Annotated[PlayerFields, Doc("player", "who strikes it; the tour preset if left out")] | None = None
 

@@ -57,7 +57,8 @@ PUTT = {"distance_m": 3.0, "stimp_ft": 10, "slope_percent": 0, "fall_deg": 0, "p
 
 def test_a_degree_is_five_millimetres_at_a_foot(engine_ask):
     """By hand: 304.8 tan 1 = 5.320 mm; 3000 tan 1 = 52.37 mm."""
-    answer = engine_ask("ball_line", **PUTT)
+    strikes_only = {"start_line_sd_deg": 1.0, "pace_sd_fraction": 0.065}
+    answer = engine_ask("ball_line", **PUTT, player=strikes_only)
     assert answer["at_foot_m"] == pytest.approx(0.005320, abs=MILLIMETRE / 1000)
     assert answer["at_hole_m"] == pytest.approx(0.05237, abs=MILLIMETRE / 100)
     assert answer["make_left"] == pytest.approx(answer["make_right"], abs=1e-3)
