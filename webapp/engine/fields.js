@@ -3,7 +3,7 @@
 
 /** What each question asks for. @type {Record<keyof Asks, keyof Fields>} */
 export const REQUESTS = {
-  "read": "PuttFields",
+  "read": "ReadFields",
   "window": "WindowFields",
   "roll": "RollFields",
   "sensitivity": "PuttFields",
@@ -39,13 +39,15 @@ export const REQUESTS = {
 
 /** The fields of each class of request. @type {Fields} */
 export const FIELDS = {
-  PuttFields: {
+  ReadFields: {
     distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},
     slope_percent: {"label": "slope", "more": "rise over run, down the fall line", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 8, "unit": "%"},
     fall_deg: {"label": "falls", "more": "where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
     stations: {"label": "stations", "more": "slopes at places along the line, in its order", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 1, "high": 12, "entry": {"kind": "object", "type": "StationFields"}},
     stimp_ft: {"label": "green speed", "more": "feet on the Stimpmeter", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 5, "high": 15, "unit": "ft"},
     past_m: {"label": "pace", "more": "how far past the hole's centre the ball would roll, hole covered", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0, "high": 1, "unit": "m"},
+    tilt_sd_percent: {"label": "doubt of the tilt", "more": "standard deviation of each part, along and across", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 4, "unit": "%"},
+    stimp_sd_ft: {"label": "doubt of the speed", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 2, "unit": "ft"},
   },
   StationFields: {
     at_m: {"label": "place", "more": "from the ball along the line to the hole", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0, "high": 30, "unit": "m"},
@@ -59,6 +61,8 @@ export const FIELDS = {
     stations: {"label": "stations", "more": "slopes at places along the line, in its order", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 1, "high": 12, "entry": {"kind": "object", "type": "StationFields"}},
     stimp_ft: {"label": "green speed", "more": "feet on the Stimpmeter", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 5, "high": 15, "unit": "ft"},
     past_m: {"label": "pace", "more": "how far past the hole's centre the ball would roll, hole covered", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0, "high": 1, "unit": "m"},
+    tilt_sd_percent: {"label": "doubt of the tilt", "more": "standard deviation of each part, along and across", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 4, "unit": "%"},
+    stimp_sd_ft: {"label": "doubt of the speed", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 2, "unit": "ft"},
     player: {"label": "player", "more": "who strikes it; the tour preset if left out", "needed": false, "default": null, "nullable": true, "kind": "object", "type": "PlayerFields"},
   },
   PlayerFields: {
@@ -76,6 +80,14 @@ export const FIELDS = {
     stimp_ft: {"label": "green speed", "more": "feet on the Stimpmeter", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 5, "high": 15, "unit": "ft"},
     launch_mps: {"label": "launch speed", "more": "of the ball as it begins to roll", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.05, "high": 15, "unit": "m/s"},
     aim_deg: {"label": "aim", "more": "start line, left of the line to the hole", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -180, "high": 180, "unit": "degrees"},
+  },
+  PuttFields: {
+    distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},
+    slope_percent: {"label": "slope", "more": "rise over run, down the fall line", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 8, "unit": "%"},
+    fall_deg: {"label": "falls", "more": "where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
+    stations: {"label": "stations", "more": "slopes at places along the line, in its order", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 1, "high": 12, "entry": {"kind": "object", "type": "StationFields"}},
+    stimp_ft: {"label": "green speed", "more": "feet on the Stimpmeter", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 5, "high": 15, "unit": "ft"},
+    past_m: {"label": "pace", "more": "how far past the hole's centre the ball would roll, hole covered", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0, "high": 1, "unit": "m"},
   },
   NoFields: {
   },

@@ -1,6 +1,6 @@
 // Written by `python3 build` from the engine's types; change those, not this.
 export interface Asks {
-  read: { request: PuttFields; value: ReadAnswer };
+  read: { request: ReadFields; value: ReadAnswer };
   window: { request: WindowFields; value: WindowAnswer };
   roll: { request: RollFields; value: RollAnswer };
   sensitivity: { request: PuttFields; value: SensitivityAnswer };
@@ -34,14 +34,16 @@ export interface Asks {
   rounds: { request: RoundsFields; value: RoundsAnswer };
 }
 
-/** A putt: where, what green, what pace. */
-export interface PuttFields {
+/** A putt, and how far its green may be off. */
+export interface ReadFields {
   /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** doubt of the tilt: standard deviation of each part, along and across; a number from 0 to 4 % */ tilt_sd_percent?: number | null;
+  /** doubt of the speed: standard deviation; a number from 0 to 2 ft */ stimp_sd_ft?: number | null;
 }
 
 /** The green's tilt at one place along the line. */
@@ -51,11 +53,14 @@ export interface StationFields {
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg: number;
 }
 
-/** Aim, pace and shape. */
+/** Aim, pace and shape; the spreads are None where no doubt was given, or where so doubtful a green has no read. */
 export interface ReadAnswer {
   aim_deg: number;
   aim_offset_m: number;
   launch_mps: number;
+  aim_sd_deg: number | null;
+  aim_offset_sd_m: number | null;
+  launch_sd_fraction: number | null;
   entry_mps: number;
   entry_deg: number;
   time_s: number;
@@ -70,7 +75,7 @@ export interface Point {
   y_m: number;
 }
 
-/** A putt and who strikes it; without a player, the tour preset. */
+/** A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's. */
 export interface WindowFields {
   /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
@@ -78,6 +83,8 @@ export interface WindowFields {
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+  /** doubt of the tilt: standard deviation of each part, along and across; a number from 0 to 4 % */ tilt_sd_percent?: number | null;
+  /** doubt of the speed: standard deviation; a number from 0 to 2 ft */ stimp_sd_ft?: number | null;
   /** player: who strikes it; the tour preset if left out */ player?: PlayerFields | null;
 }
 
@@ -122,6 +129,16 @@ export interface RollAnswer {
   holed: boolean;
 }
 
+/** A putt: where, what green, what pace. */
+export interface PuttFields {
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
+}
+
 /** What each error costs. */
 export interface SensitivityAnswer {
   rows: Array<SensitivityRow>;
@@ -150,6 +167,7 @@ export interface Preset {
   source: string;
   start_line_sd_deg: number;
   pace_sd_fraction: number;
+  slope_sd_percent: number;
 }
 
 /** A row of strokes in time. */
@@ -1084,11 +1102,12 @@ export type Field = Described & Taken;
 
 /** The fields of each class of request. */
 export interface Fields {
-  PuttFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; };
+  ReadFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; };
   StationFields: { at_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; };
-  WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; player: Described & ObjectTaken; };
+  WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; player: Described & ObjectTaken; };
   PlayerFields: { start_line_sd_deg: Described & NumberTaken; pace_sd_fraction: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; start_line_bias_deg: Described & NumberTaken; pace_bias_fraction: Described & NumberTaken; };
   RollFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; launch_mps: Described & NumberTaken; aim_deg: Described & NumberTaken; };
+  PuttFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; };
   NoFields: {  };
   TempoFields: { forward_s: Described & NumberTaken; ratio: Described & NumberTaken; rest_s: Described & NumberTaken; strokes: Described & NumberTaken; count_in: Described & NumberTaken; };
   StrokeLengthFields: { strokes: Described & ListTaken; launch_mps: Described & NumberTaken; };
