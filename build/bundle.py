@@ -14,7 +14,7 @@ ENTRIES = ("main.js", "engine/early.js", "engine/worker.js")
 # Loaded as it stands: its browser looks for a new version of it byte by byte
 WHOLE = ("sw.js",)
 # The oldest browsers of README, so that no newer syntax is left in
-OLDEST = ("safari16", "chrome109", "firefox115")
+OLDEST = ("safari15", "chrome110", "firefox115")
 MODULES = VENV / "modules"
 
 

@@ -49,7 +49,8 @@ def files() -> dict[str, bytes]:
     wanted = {name: library[name] for name in needed(source)}
     return {
         **{name: (PYODIDE / name).read_bytes() for name in PROGRAM},
-        "python.zip": archive.packed(archive.compiled(wanted)),
+        # Without docstrings, which are a sixth of what it weighs
+        "python.zip": archive.packed(archive.compiled(wanted, "-OO")),
         "engine.zip": archive.packed(archive.compiled(source)),
     }
 

@@ -19,7 +19,7 @@ export interface Feature {
   mark?: unknown;
   /** The screen within which it is found. */
   within?: string;
-  /** Addresses that it had in older versions. */
+  /** Other addresses that lead to it: of older versions, or of a part of it. */
   formerly?: string[];
   /** Its part of the state that goes with the page. */
   initial?: Partial<State>;

@@ -1,3 +1,4 @@
+import './abilities.js';
 import './style.css';
 import './parts/parts.css';
 import { render } from 'lit-html';
@@ -9,6 +10,8 @@ import { keepSaved, load } from './records/saved.js';
 import { watchInstall } from './device/install.js';
 import { wear, watchNight } from './device/theme.js';
 import { watchUpdates } from './device/update.js';
+import { chooseWhole } from './parts/chosen.js';
+import { arrive } from './parts/arrive.js';
 import { page } from './page.js';
 import { read } from './features/read/index.js';
 import { line } from './features/line/index.js';
@@ -54,6 +57,7 @@ const engine = createEngine({
 });
 const app = { store, engine, record: createRecord(store) };
 const screens = new Map(FEATURES.map((feature) => [feature.id, feature.make(app)]));
+const names = new Map(FEATURES.map(({ id, label }) => [id, label ?? id[0].toUpperCase() + id.slice(1)]));
 keepAsking(
   app,
   FEATURES.flatMap(({ questions = [] }) => questions),
@@ -70,11 +74,15 @@ const act = {
 };
 
 const root = /** @type {HTMLElement} */ (document.getElementById('app'));
+let at = '';
 function draw() {
-  const shown = screens.get(store.state.screen);
+  const { screen } = store.state;
+  const shown = screens.get(screen);
   wear(store.state.settings.theme);
   render(page(store.state, FEATURES, shown?.view(), act), root);
   shown?.drawn?.(root);
+  if (screen !== at && (at || screen !== FEATURES[0].id)) arrive(root, names.get(screen) ?? '');
+  at = screen;
 }
 
 let due = false;
@@ -89,6 +97,7 @@ store.subscribe(() => {
 keepSaved(store);
 addEventListener('hashchange', () => store.change('go', { screen: screen(), sheet: '', problem: null }));
 watchNight(draw);
+chooseWhole(document);
 root.replaceChildren();
 draw();
 

@@ -23,6 +23,7 @@ export function view(state, act) {
   const pick = (/** @type {typeof NAMES[number]} */ [id, name]) =>
     html`<button type="button" class="pick" aria-pressed=${id === part} @click=${() => act.show(id)}>${name}</button>`;
   return html`<main class="page green" tabindex="-1">
+    <h1 class="unseen">Green</h1>
     <div class="parts" role="group" aria-label="The green">${NAMES.map(pick)}</div>
     ${undoLine(state, act.undo)}
     ${PARTS[part](state, act)}

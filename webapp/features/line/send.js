@@ -16,7 +16,7 @@ export function send({ linePage: { sent }, putt, settings }, act) {
   return html`${sent ? came(sent, settings, act) : ''}
     <section><h2>Send this putt</h2>
       <p>${puttWords(putt, settings)}. The link holds all of it; whoever has the app can open it with no signal.</p>
-      <label class="link"><span class="quiet">Link</span><input readonly .value=${addressOf(putt)} @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}></label>
+      <label class="link"><span class="quiet">Link</span><input readonly .value=${addressOf(putt)}></label>
       <button type="button" class="word" @click=${act.giveLink}>Send the link</button></section>
     <section><h2>A card for the pocket</h2>
       <p>Aim and pace by distance and slope, for today’s green speed: Green, Compare.</p><a class="word" href="#green">To the card</a></section>`;

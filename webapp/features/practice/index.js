@@ -13,6 +13,7 @@ import { questions } from './questions.js';
 import { current, TICK_MS } from './run.js';
 import { view } from './view.js';
 
+const TEMPO = '#tempo'; // as the home screen's shortcut has it
 const OVER_MS = [120, 80, 120];
 
 /** A skill weighs what it costs; tempo, which no putt tells, as much as the others do on average. @param {CostAnswer[]} costs */
@@ -27,6 +28,7 @@ function weighed(costs) {
 export const practice = {
   id: 'practice',
   label: 'Practice',
+  formerly: [TEMPO.slice(1)],
   initial: {
     practicePage: {
       page: 'session',
@@ -61,10 +63,23 @@ export const practice = {
         practice: { ...store.state.practice, run: { ...store.state.practice.run, paused: true } },
         practicePage: { ...store.state.practicePage, page: 'run', note: 'Paused where it stopped.' },
       });
-    setInterval(() => store.state.practice.run && act.tick(), TICK_MS);
+    /** @type {ReturnType<typeof setInterval> | undefined} */
+    let ticking;
+    const keepTicking = () => {
+      const { run } = store.state.practice;
+      if (run && !run.paused) {
+        ticking ??= setInterval(act.tick, TICK_MS);
+      } else {
+        clearInterval(ticking);
+        ticking = undefined;
+      }
+    };
+    keepTicking();
+    if (location.hash === TEMPO && !store.state.practice.run) act.go('tempo');
 
     store.subscribe((state, before, action) => {
       const { practice, practicePage, screen } = state;
+      keepTicking();
       if (state.findings && state.findings !== before.findings) act.weigh(weighed(state.findings.value.costs));
       stayAwake((practice.run !== null && !practice.run.paused) || practicePage.sound === 'playing');
       const { drill, cue } = current(practice, practicePage.drills);

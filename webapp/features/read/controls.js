@@ -36,7 +36,7 @@ function cell({ putt, station, settings, active, problem }, act, { field, name }
   const typed = problem?.field === field ? problem.text : shown;
   return html`<label class="cell active"><span class="cell-name">${over}</span><span class="cell-value">
     <input id="entry" size=${typed.length} inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}" aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
-      .value=${typed} @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}
+      .value=${typed}
       @change=${(/** @type {Event} */ event) => act.enterField(field, /** @type {HTMLInputElement} */ (event.target).value)}
       @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === 'Enter' && /** @type {HTMLInputElement} */ (event.target).blur()}><small>${sign}</small></span></label>`;
 }

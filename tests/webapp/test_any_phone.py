@@ -1,0 +1,74 @@
+"""Old phones, thumbs and screen readers: what is missing is named, numbers are typed over, one hears where one is."""
+
+from typing import Any
+
+import pytest
+from playwright.sync_api import expect
+
+# What the oldest phones of README have, and those before them have not
+ABILITIES = {
+    "BroadcastChannel": "delete self.BroadcastChannel",
+    "toSorted": "delete Array.prototype.toSorted",
+    "dialog": "delete self.HTMLDialogElement",
+}
+
+
+@pytest.mark.parametrize("taken", ABILITIES.values(), ids=ABILITIES)
+def test_a_missing_ability_is_named_with_what_to_do(forgetful: Any, site: Any, taken: str) -> None:
+    context = forgetful.new_context()
+    page = context.new_page()
+    page.add_init_script(taken)
+    page.goto(site.url)
+    expect(page.get_by_text("This browser cannot")).to_contain_text("iOS 16")
+    context.close()
+
+
+def test_the_page_has_words_before_its_first_script(forgetful: Any, site: Any) -> None:
+    context = forgetful.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(site.url)
+    expect(page.get_by_role("heading", name="Borrowline")).to_be_visible()
+    expect(page.get_by_text("too old for it")).to_be_visible()
+    context.close()
+
+
+@pytest.mark.parametrize("way", ["click", "tap"])
+def test_what_is_typed_takes_the_place_of_a_number(phone: Any, way: str) -> None:
+    page = phone.open("#settings")
+    field = page.get_by_label("Usual green speed")
+    getattr(field, way)()
+    page.keyboard.type("11.5")
+    expect(field).to_have_value("11.5")
+
+
+def test_another_screen_is_told_by_title_and_focus(phone: Any) -> None:
+    page = phone.open()
+    for link, heading in (("Settings", "Settings"), ("Line", "Line"), ("Green", "Green"), ("Practice", None)):
+        page.get_by_role("link", name=link).click()
+        expect(page).to_have_title(f"{link} · Borrowline")
+        expect(page.locator("main h1")).to_have_count(1)
+        expect(page.locator("main h1")).to_be_focused()
+        if heading:
+            expect(page.get_by_role("heading", level=1)).to_have_text(heading)
+
+
+def test_a_shortcut_opens_the_tempo(phone: Any) -> None:
+    expect(phone.open("#tempo").get_by_role("button", name="Tempo", exact=True)).to_have_attribute("aria-pressed", "true")
+
+
+def test_an_idle_page_draws_nothing_and_sets_no_clock(phone: Any) -> None:
+    page = phone.page
+    page.add_init_script(
+        """(() => {
+          window.woken = 0;
+          for (const name of ['requestAnimationFrame', 'setInterval', 'setTimeout']) {
+            const real = self[name];
+            self[name] = (...given) => { window.woken += 1; return real.call(self, ...given); };
+          }
+        })()"""
+    )
+    phone.ready()
+    page.wait_for_timeout(1500)
+    before = page.evaluate("woken")
+    page.wait_for_timeout(2000)
+    assert page.evaluate("woken") == before
