@@ -44,7 +44,7 @@ def test_what_is_typed_takes_the_place_of_a_number(phone: Any, way: str) -> None
 def test_another_screen_is_told_by_title_and_focus(phone: Any) -> None:
     page = phone.open()
     for link, heading in (("Settings", "Settings"), ("Line", "Line"), ("Green", "Green"), ("Practice", None)):
-        page.get_by_role("link", name=link).click()
+        page.get_by_role("link", name=link, exact=True).click()
         expect(page).to_have_title(f"{link} · Borrowline")
         expect(page.locator("main h1")).to_have_count(1)
         expect(page.locator("main h1")).to_be_focused()
