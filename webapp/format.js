@@ -58,6 +58,10 @@ const FIELD_UNITS = {
 /** @param {string} field a field of the wire or of the settings @param {Settings} settings */
 export const unitOf = (field, settings) => FIELD_UNITS[field](settings);
 
+/** The same of any field of the wire, whose own unit stands where the player has no other. @param {string} field @param {string} unit @param {Settings} settings @returns {Unit} */
+export const unitOfWire = (field, unit, settings) =>
+  FIELD_UNITS[field]?.(settings) ?? (unit === 'm' ? distanceUnit(settings) : { name: unit, unit, si: 1, digits: 2 });
+
 const FILM_DIAGONAL_MM = Math.hypot(36, 24);
 
 /** Vertical field of view, degrees, of a lens whose focal length is told as for 35 mm film. @param {number} lens_mm @param {{width: number, height: number}} picture */
@@ -80,8 +84,12 @@ export function fromText(text, unit) {
 }
 
 /** What a field takes, said to whoever typed something else. @param {string} name @param {string} text @param {number} low in SI @param {number} high in SI @param {Unit} unit */
-export const doesNotFit = (name, text, low, high, unit) =>
-  `${name} takes ${inUnit(low, unit)} to ${withUnit(high, unit)}; “${text}” does not fit.`;
+export function doesNotFit(name, text, low, high, unit) {
+  // rounded inwards: what is told would do
+  const step = unit.si / 10 ** unit.digits;
+  const [least, most] = [Math.ceil(low / step - 1e-6) * step, Math.floor(high / step + 1e-6) * step];
+  return `${name} takes ${inUnit(least, unit)} to ${withUnit(most, unit)}; “${text}” does not fit.`;
+}
 
 /** @param {number} count @param {string} one @param {string} [many] */
 export const several = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;

@@ -176,11 +176,7 @@ export interface Answers {
 }
 
 /** What the engine says against a question. */
-export interface Refusal {
-  code: string;
-  message: string;
-  field: string | null;
-}
+export type Refusal = Engine.Refusal;
 
 /** The line's screen as it stands; gone with the page. */
 export interface LinePage {

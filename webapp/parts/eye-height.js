@@ -7,6 +7,7 @@
  * @typedef {{label: string, unit: (settings: Settings) => Unit, low: number, high: number, hint?: string}} Field
  * @typedef {Exclude<keyof Sighted, 'eye' | 'lens_date' | 'live_date' | 'rolled_stimp_ft'>} FieldName
  */
+import { rangeOf } from '../fields.js';
 import { distanceUnit, doesNotFit, fromText, inUnit, smallUnit } from '../format.js';
 import { numberField } from './number-field.js';
 
@@ -17,9 +18,9 @@ export const measured = (settings) => distanceUnit(settings.distance === 'paces'
 
 /** @satisfies {Partial<Record<FieldName, Field>>} */
 export const EYE = {
-  standing_m: { label: 'Eye, standing', unit: small, low: 0.2, high: 3 },
-  crouching_m: { label: 'Eye, crouching', unit: small, low: 0.2, high: 3 },
-  back_m: { label: 'Eye behind ball or hole', unit: measured, low: 0.3, high: 10 },
+  standing_m: { label: 'Eye, standing', unit: small, ...rangeOf('ViewFields', 'eye_height_m') },
+  crouching_m: { label: 'Eye, crouching', unit: small, ...rangeOf('ViewFields', 'eye_height_m') },
+  back_m: { label: 'Eye behind ball or hole', unit: measured, ...rangeOf('ViewFields', 'back_m') },
 };
 
 /** @param {Pick<State, 'sighted' | 'settings' | 'problem'>} state @param {FieldName} name @param {Field} field @param {(text: string) => void} onText */

@@ -3,10 +3,11 @@
  * @import {Store} from '../store.js'
  * @import {Player, Putt, Slope} from '../types.js'
  */
+import { rangeOf } from '../fields.js';
 import { unitOf, withUnit } from '../format.js';
 
-const STEEPEST_PERCENT = 8;
-const WIDEST_SD_PERCENT = 4;
+const STEEPEST_PERCENT = rangeOf('PuttFields', 'slope_percent').high;
+const WIDEST_SD_PERCENT = rangeOf('PlayerFields', 'slope_sd_percent').high;
 
 /** @param {Store} store @param {Slope} slope @param {number} sd per cent of slope @param {number} [station] that it was measured at @returns {{putt: Putt, player: Player} | null} */
 export function intoRead(store, { slope_percent, fall_deg }, sd, station) {

@@ -3,20 +3,26 @@
  * @import {Entry} from '../types.js'
  */
 
-/** Ranges are those of the engine. @type {Record<string, [number, number]>} */
+import { FIELDS } from '../engine/fields.js';
+
+/** @param {import('../engine/protocol.js').NumberTaken} taken @returns {[number, number]} */
+const pair = ({ low, high }) => [low, high];
+const { LoggedFields: PUTT, FinishFields: FINISH, StationFields: STATION } = FIELDS;
+
+/** Of what goes to the engine, its own. @type {Record<string, [number, number]>} */
 export const RANGES = {
-  distance_m: [0.3, 30],
-  stimp_ft: [5, 15],
-  slope_percent: [0, 8],
-  fall_deg: [-360, 360],
-  past_m: [0, 1],
-  aim_deg: [-90, 90],
-  x_m: [-30, 30],
-  y_m: [-30, 30],
-  line_error_deg: [-20, 20],
-  felt_percent: [0, 8],
-  at_m: [0, 30],
-  stimp_sd_ft: [0, 15],
+  distance_m: pair(PUTT.distance_m),
+  stimp_ft: pair(PUTT.stimp_ft),
+  slope_percent: pair(PUTT.slope_percent),
+  fall_deg: pair(PUTT.fall_deg),
+  past_m: pair(PUTT.past_m),
+  aim_deg: pair(PUTT.aim_deg),
+  x_m: pair(FINISH.x_m),
+  y_m: pair(FINISH.y_m),
+  line_error_deg: pair(PUTT.line_error_deg),
+  felt_percent: pair(PUTT.felt_percent),
+  at_m: pair(STATION.at_m),
+  stimp_sd_ft: [0, PUTT.stimp_ft.high],
   spent_s: [0, 86_400],
   good: [0, 100_000],
   bad: [0, 100_000],
@@ -26,7 +32,7 @@ export const GATES = ['left', 'clean', 'right'];
 const [EARLIEST, LATEST] = [Date.UTC(1900, 0), Date.UTC(2200, 0)];
 const LONGEST_TEXT = 4000;
 const LONGEST_ID = 64;
-const MOST_STATIONS = 12;
+const MOST_STATIONS = PUTT.stations.high;
 
 const NEEDED = ['distance_m', 'stimp_ft', 'past_m', 'aim_deg'];
 const OPTIONAL = ['slope_percent', 'fall_deg', 'line_error_deg', 'felt_percent'];

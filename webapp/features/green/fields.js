@@ -4,6 +4,7 @@
  * @import {Unit} from '../../format.js'
  * @typedef {{label: string, unit: (settings: Settings) => Unit, low: number, high: number, hint?: string}} Field
  */
+import { rangeOf } from '../../fields.js';
 import { distanceUnit, unitOf } from '../../format.js';
 
 /** @param {string} field @returns {(settings: Settings) => Unit} */
@@ -12,23 +13,22 @@ const seconds = () => ({ name: 'seconds', unit: 's', si: 1, digits: 2 });
 /** Length off the Stimpmeter is read in feet on every green. */
 const feet = as('stimp_ft');
 /** @param {string} label @returns {Field} */
-const ball = (label) => ({ label, unit: feet, low: 2, high: 40 });
+const ball = (label) => ({ label, unit: feet, ...rangeOf('StimpmeterFields', 'out_ft') });
 
 /** @type {Record<string, Field>} */
 export const FIELDS = {
-  slope_percent: { label: 'Slope', unit: as('slope_percent'), low: 0, high: 8 },
+  slope_percent: { label: 'Slope', unit: as('slope_percent'), ...rangeOf('PuttFields', 'slope_percent') },
   fall_deg: {
     label: 'Falls',
     unit: as('fall_deg'),
-    low: -360,
-    high: 360,
+    ...rangeOf('PuttFields', 'fall_deg'),
     hint: 'Clockwise from the line to the hole: 0° downhill, 90° to the right.',
   },
-  eye_m: { label: 'Eye over the floor', unit: as('arm_m'), low: 0.5, high: 2.2 },
-  distance_m: { label: 'Length of the roll', unit: distanceUnit, low: 1, high: 15 },
-  time_s: { label: 'Time', unit: seconds, low: 1, high: 15 },
-  stimp_ft: { label: 'Speed', unit: feet, low: 5, high: 15, hint: 'As the club tells it.' },
-  home_stimp_ft: { label: 'Speed at home', unit: feet, low: 5, high: 15 },
+  eye_m: { label: 'Eye over the floor', unit: as('arm_m'), ...rangeOf('FloorFields', 'eye_m') },
+  distance_m: { label: 'Length of the roll', unit: distanceUnit, ...rangeOf('BallFields', 'distance_m') },
+  time_s: { label: 'Time', unit: seconds, ...rangeOf('BallFields', 'time_s') },
+  stimp_ft: { label: 'Speed', unit: feet, ...rangeOf('PuttFields', 'stimp_ft'), hint: 'As the club tells it.' },
+  home_stimp_ft: { label: 'Speed at home', unit: feet, ...rangeOf('TranslateFields', 'home_stimp_ft') },
   ...Object.fromEntries(['out', 'back'].flatMap((way) => [1, 2, 3].map((n) => [`${way}${n}`, ball(`Ball ${n}`)]))),
 };
 

@@ -3,6 +3,7 @@
  * @import {Answers, NoteEntry, State} from '../../types.js'
  * @import {GreenActions} from './actions.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { html, nothing } from 'lit-html';
 import { dayWords, number, percents, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
@@ -83,7 +84,7 @@ function rolls(state, act) {
       <button type="button" class="word" @click=${() => act.clearRolls()}>Clear the rolls</button>`
         : ''
     }
-    ${refusals.rolled ? html`<p class="hint" role="note">${sentence(refusals.rolled.message)}</p>` : ''}
+    ${refusals.rolled ? html`<p class="hint" role="note">${refusalWords(refusals.rolled, settings)}</p>` : ''}
     ${answers.rolled ? result(answers.rolled, act) : ''}
   </section>`;
 }
@@ -94,9 +95,6 @@ const onKey = (does) => (/** @type {KeyboardEvent} */ event) => {
   event.preventDefault();
   does();
 };
-
-/** @param {string} message */
-const sentence = (message) => `${message[0].toUpperCase()}${message.slice(1)}.`;
 
 /** @param {State} state @param {GreenActions} act */
 function stimpmeter(state, act) {
@@ -110,7 +108,7 @@ function stimpmeter(state, act) {
       ${answers.stimpmeter?.again.includes(way) ? html`<p class="problem" role="alert">More than 8 in apart: the booklet has these three rolled again.</p>` : ''}</fieldset>`,
       )
     }
-    ${refusals.stimpmeter ? html`<p class="problem" role="alert">${sentence(refusals.stimpmeter.message)}</p>` : ''}
+    ${refusals.stimpmeter ? html`<p class="problem" role="alert">${refusalWords(refusals.stimpmeter, state.settings)}</p>` : ''}
     ${answers.stimpmeter ? result(answers.stimpmeter, act) : ''}
   </section>`;
 }

@@ -1,8 +1,9 @@
 /**
  * What a touch on the line's screen can do.
  * @import {App} from '../../app.js'
- * @import {Mark, Share, Sighted, LinePage} from '../../types.js'
+ * @import {Mark, Refusal, Share, Sighted, LinePage} from '../../types.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { toldBy } from '../../device/exif.js';
 import { isCropped, openPicture } from '../../device/picture.js';
 import { give } from '../../device/share.js';
@@ -118,11 +119,12 @@ export function actions({ store, engine }) {
         const read = await engine.ask('read', sent.putt);
         set('its read', { sent: { ...sent, read } });
       } catch (error) {
-        const { code, message } = /** @type {{code: string, message: string}} */ (error);
+        const refusal = /** @type {Refusal} */ (error);
+        const { code } = refusal;
         const problem =
           code === 'runs_away'
             ? 'On this green no ball stops past the hole at this pace.'
-            : `The link holds no putt that can be read: ${message}.`;
+            : `The link holds no putt that can be read: ${refusalWords(refusal, store.state.settings)}`;
         set('it has none', { sent: { read: null, putt: code === 'runs_away' ? sent.putt : null, problem } });
       }
     },

@@ -3,6 +3,7 @@
  * @import {Settings, State} from '../../types.js'
  * @import {LineActions} from './actions.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { html } from 'lit-html';
 import { say } from '../../device/speech.js';
 import { chalkStep, inUnit, smallUnit } from '../../format.js';
@@ -34,7 +35,8 @@ export function chalk(state, _act) {
     refusals,
     settings,
   } = state;
-  if (refusals.chalk) return noPutt(state) || html`<p class="problem" role="alert">${refusals.chalk.message}.</p>`;
+  if (refusals.chalk)
+    return noPutt(state) || html`<p class="problem" role="alert">${refusalWords(refusals.chalk, settings)}</p>`;
   const along = chalkStep(settings);
   const across = smallUnit(settings);
   const rows = found?.rows ?? [];

@@ -2,6 +2,7 @@
  * The numbers that the line's screen keeps.
  * @import {Field, FieldName} from '../../parts/eye-height.js'
  */
+import { rangeOf } from '../../fields.js';
 import { EYE, measured, small } from '../../parts/eye-height.js';
 
 const lens = () => ({ name: 'millimetres', unit: 'mm', si: 1, digits: 0 });
@@ -12,9 +13,9 @@ export const FIELDS = {
   ...EYE,
   lens_mm: { label: 'Lens', unit: lens, low: 10, high: 500, hint: 'As for 35 mm film. Most phones: 24 to 28.' },
   live_mm: { label: 'Lens, moving picture', unit: lens, low: 10, high: 500, hint: 'As for 35 mm film. Measure it once.' },
-  thing_m: { label: 'How long it is', unit: small, low: 0.1, high: 5 },
-  away_m: { label: 'Lens to its middle', unit: small, low: 0.2, high: 20 },
+  thing_m: { label: 'How long it is', unit: small, ...rangeOf('LensFields', 'length_m') },
+  away_m: { label: 'Lens to its middle', unit: small, ...rangeOf('LensFields', 'distance_m') },
   roll_deg: { label: 'Camera leans right', unit: degrees, low: -45, high: 45 },
-  height_m: { label: 'Let go at', unit: small, low: 0.02, high: 1.5 },
-  rolled_m: { label: 'Rolled, on the level', unit: measured, low: 0.1, high: 30 },
+  height_m: { label: 'Let go at', unit: small, ...rangeOf('RampTrialFields', 'height_m') },
+  rolled_m: { label: 'Rolled, on the level', unit: measured, ...rangeOf('RampTrialFields', 'rolled_m') },
 };

@@ -3,6 +3,7 @@
  * @import {Photo, State} from '../../types.js'
  * @import {LineActions} from './actions.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { html } from 'lit-html';
 import { number } from '../../format.js';
 import { entry } from './entry.js';
@@ -28,7 +29,7 @@ export function measured(state, held, act) {
   } = state;
   const done = held.end && held.other;
   return html`<div class="fields two">${entry(state, act, 'thing_m')}${entry(state, act, 'away_m')}</div>
-    ${done && refusals.lens ? html`<p class="problem" role="alert">${refusals.lens.message}.</p>` : ''}
+    ${done && refusals.lens ? html`<p class="problem" role="alert">${refusalWords(refusals.lens, state.settings)}</p>` : ''}
     ${
       done && lens && !refusals.lens
         ? html`<p class="say">${number(lens.lens_mm, 1)} mm: ${number(lens.fov_deg, 1)}° from top to bottom</p>

@@ -3,6 +3,7 @@
  * @import {Live, State} from '../../types.js'
  * @import {LineActions} from './actions.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { html } from 'lit-html';
 import { against, doubts } from './doubts.js';
 import { entry } from './entry.js';
@@ -41,7 +42,7 @@ export function moving(state, live, act) {
   return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${words(live, measuring)}</p>${told ? doubts(told, state.settings) : ''}</div>
     <div class="photo moving" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
       <canvas class="over-video" width=${live.width || 900} height=${live.height || 1200} aria-hidden="true"></canvas></div>
-    ${live.hole && refusals.follow ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.follow.message}.</p>` : ''}
+    ${live.hole && refusals.follow ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusalWords(refusals.follow, state.settings)}</p>` : ''}
     <button type="button" class="line-go" @click=${take}>Take this picture</button>
     ${told ? against(told) : ''}
     <div class="does">${live.ball ? html`<button type="button" class="word" @click=${act.liveAgain}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.closeLive}>Close the camera</button></div>

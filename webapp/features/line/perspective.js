@@ -3,6 +3,7 @@
  * @import {Answers, State} from '../../types.js'
  * @import {LineActions} from './actions.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { html, nothing, svg } from 'lit-html';
 import { chalkStep, distanceUnit, percent, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
@@ -115,7 +116,7 @@ export function perspective(state, act) {
     if (root && seen) void rollBalls(root, seen, sound);
   };
   return html`<div class="eye-stage" @click=${roll}>
-      ${refusals.view ? noPutt(state) || html`<p class="problem" role="alert">${refusals.view.message}.</p>` : seen ? kept(seen, state) : ''}
+      ${refusals.view ? noPutt(state) || html`<p class="problem" role="alert">${refusalWords(refusals.view, settings)}</p>` : seen ? kept(seen, state) : ''}
       ${seen && !refusals.view ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll</button>` : ''}
     </div>
     ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}

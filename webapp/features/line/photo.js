@@ -3,6 +3,7 @@
  * @import {Mark, Photo, Share, State} from '../../types.js'
  * @import {LineActions} from './actions.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { html, nothing } from 'lit-html';
 import { number } from '../../format.js';
 import { grip } from '../../parts/grip.js';
@@ -107,7 +108,7 @@ function below(state, held, act) {
     sighted,
   } = state;
   const done = held.ball && held.hole;
-  return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusals.camera.message}.</p>` : ''}
+  return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusalWords(refusals.camera, state.settings)}</p>` : ''}
     ${
       done && camera && !refusals.camera
         ? html`<button type="button" class="line-go" @click=${act.givePhoto}>Save or share the picture</button>${against(camera)}${causes(camera, state.settings)}`

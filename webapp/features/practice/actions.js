@@ -4,21 +4,20 @@
  * @import {Sound} from '../../device/sound.js'
  * @import {Block, Practice, PracticePage, TempoSettings, Thing} from '../../types.js'
  */
+import { rangeOf } from '../../fields.js';
+import { refusalWords } from '../../refusal.js';
 import { createMotion } from '../../device/motion.js';
 import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
 import { FIELDS } from './fields.js';
 import { isPlanned } from './questions.js';
 import { runActions } from './run.js';
 import { senseActions } from './senses.js';
-import { unitless } from './words.js';
 
 /** Taps that count towards the headphones' delay. */
 const TAPS = 4;
 const MOST_DELAY_S = 0.6;
-/** What the engine takes of a stroke. @type {[number, number]} */
-const BACKSWING_M = [0.02, 1];
-/** @type {[number, number]} */
-const ROLL_M = [0.1, 40];
+const BACKSWING = rangeOf('OwnStroke', 'backswing_m');
+const ROLL = rangeOf('OwnStroke', 'roll_m');
 
 /** @param {App} app @param {Sound} sound */
 export function actions(app, sound) {
@@ -43,7 +42,7 @@ export function actions(app, sound) {
     try {
       turn('found', { found: await asked, note: '' });
     } catch (error) {
-      turn('not found', { found: null, note: unitless(/** @type {Error} */ (error).message) });
+      turn('not found', { found: null, note: refusalWords(/** @type {any} */ (error), store.state.settings) });
     }
   }
 
@@ -172,10 +171,10 @@ export function actions(app, sound) {
       const { settings, putt } = store.state;
       const [small, large] = [smallUnit(settings), distanceUnit(settings)];
       const [backswing_m, roll_m] = [fromText(back, small), fromText(far, large)];
-      if (!(backswing_m >= BACKSWING_M[0] && backswing_m <= BACKSWING_M[1]))
-        turn('refuse stroke', { note: doesNotFit('Back', back, ...BACKSWING_M, small) });
-      else if (!(roll_m >= ROLL_M[0] && roll_m <= ROLL_M[1]))
-        turn('refuse stroke', { note: doesNotFit('Roll', far, ...ROLL_M, large) });
+      if (!(backswing_m >= BACKSWING.low && backswing_m <= BACKSWING.high))
+        turn('refuse stroke', { note: doesNotFit('Back', back, BACKSWING.low, BACKSWING.high, small) });
+      else if (!(roll_m >= ROLL.low && roll_m <= ROLL.high))
+        turn('refuse stroke', { note: doesNotFit('Roll', far, ROLL.low, ROLL.high, large) });
       else {
         turn('clear note', { note: '' });
         keep('add stroke', { strokes: [...practice().strokes, { backswing_m, roll_m, stimp_ft: putt.stimp_ft }] });

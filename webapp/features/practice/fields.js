@@ -3,6 +3,7 @@
  * @import {Unit} from '../../format.js'
  * @import {Practice, Settings, State} from '../../types.js'
  */
+import { rangeOf } from '../../fields.js';
 import { unitOf } from '../../format.js';
 
 const SECONDS = { name: 'seconds', unit: 's', si: 1, digits: 2 };
@@ -16,32 +17,28 @@ export const FIELDS = {
   forward_s: {
     label: 'Through',
     unit: SECONDS,
-    low: 0.15,
-    high: 0.6,
+    ...rangeOf('TempoFields', 'forward_s'),
     get: ({ tempo }) => tempo.forward_s,
     put: tempo('forward_s'),
   },
   ratio: {
     label: 'Ratio',
     unit: { name: 'to one', unit: ': 1', si: 1, digits: 1 },
-    low: 1,
-    high: 4,
+    ...rangeOf('TempoFields', 'ratio'),
     get: ({ tempo }) => tempo.ratio,
     put: tempo('ratio'),
   },
   rest_s: {
     label: 'Rest',
     unit: { ...SECONDS, digits: 1 },
-    low: 0.5,
-    high: 10,
+    ...rangeOf('TempoFields', 'rest_s'),
     get: ({ tempo }) => tempo.rest_s,
     put: tempo('rest_s'),
   },
   strokes: {
     label: 'Strokes',
     unit: { name: 'strokes', unit: 'in a row', si: 1, digits: 0 },
-    low: 1,
-    high: 600,
+    ...rangeOf('TempoFields', 'strokes'),
     whole: true,
     get: ({ tempo }) => tempo.strokes,
     put: tempo('strokes'),
@@ -57,27 +54,25 @@ export const FIELDS = {
   lie_deg: {
     label: 'Lie',
     unit: { name: 'degrees', unit: '°', si: 1, digits: 1 },
-    low: 55,
-    high: 80,
+    ...rangeOf('ArcFields', 'lie_deg'),
     get: ({ lie_deg }) => lie_deg,
     put: (practice, lie_deg) => ({ ...practice, lie_deg }),
   },
   length_m: {
     label: 'Putter length',
     unit: MILLIMETRES,
-    low: 0.45,
-    high: 1.3,
+    ...rangeOf('ArcFields', 'length_m'),
     get: ({ length_m }) => length_m,
     put: (practice, length_m) => ({ ...practice, length_m }),
   },
   above_grip_m: {
     label: 'Stroke turns above the grip',
     unit: MILLIMETRES,
-    low: 0,
-    high: 1,
+    ...rangeOf('ArcFields', 'above_grip_m'),
     get: ({ above_grip_m }) => above_grip_m,
     put: (practice, above_grip_m) => ({ ...practice, above_grip_m }),
   },
+  // a ball passes, and the gate still tells something
   gap_m: {
     label: 'Gap',
     unit: MILLIMETRES,
@@ -99,7 +94,7 @@ export const FIELDS = {
 const slope = (/** @type {Settings} */ settings) => unitOf('slope_percent', settings);
 /** @type {Record<string, {label: string, unit: (settings: Settings) => Unit, low: number, high: number}>} */
 export const SENSES = {
-  felt_percent: { label: 'Felt', unit: slope, low: 0, high: 8 },
-  measured_percent: { label: 'Measured', unit: slope, low: 0, high: 8 },
-  guess_percent: { label: 'Your guess', unit: slope, low: 0, high: 8 },
+  felt_percent: { label: 'Felt', unit: slope, ...rangeOf('FeltFields', 'felt_percent') },
+  measured_percent: { label: 'Measured', unit: slope, ...rangeOf('FeltTrialFields', 'measured_percent') },
+  guess_percent: { label: 'Your guess', unit: slope, ...rangeOf('FeltFields', 'felt_percent') },
 };

@@ -26,14 +26,6 @@ export const REASONS = {
 /** What is to the left and to the right of one who looks down with the feet at the far side. @param {Settings} settings */
 export const sides = ({ handed }) => (handed === 'right' ? ['Back', 'Through'] : ['Through', 'Back']);
 
-/** The engine's words with a person's names for its fields. @param {string} message */
-export const unitless = (message) => {
-  const words = message
-    .replace(/^taps_s has.*|^taps_s is a list of.*/, 'Three taps a stroke are needed: start, top, impact')
-    .replace(/^(rates|angles) is a list of.*/, 'Swing for a few seconds longer');
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-};
-
 /** Kinds of trials of feet and eye. @type {Record<Fall | 'small' | 'large', string>} */
 export const KINDS = {
   left: 'Falls left',

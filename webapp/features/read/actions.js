@@ -1,31 +1,11 @@
 /**
  * What a touch on the read can do.
  * @import {App} from '../../app.js'
- * @import {InputField, Player, Putt, Settings, Sheet, Station} from '../../types.js'
+ * @import {InputField, Player, Putt, Refusal, Sheet, Station} from '../../types.js'
  */
-import { doesNotFit, fromText, unitOf } from '../../format.js';
+import { fromText, unitOf } from '../../format.js';
+import { nameOf, refusalWords } from '../../refusal.js';
 import { withValue } from './inputs.js';
-
-/** @type {Record<string, string>} */
-const NAMES = {
-  distance_m: 'Distance',
-  slope_percent: 'Slope',
-  fall_deg: 'Falls',
-  stimp_ft: 'Stimp',
-  past_m: 'Past',
-  at_m: 'From the ball',
-  start_line_sd_deg: 'Start line spread',
-  pace_sd_fraction: 'Pace spread',
-  slope_sd_percent: 'Slope spread',
-};
-
-/** The engine's refusal in the player's unit, where it tells a range. @param {string} part @param {string} text @param {string} message @param {Settings} settings */
-function refusalWords(part, text, message, settings) {
-  const range = /from (-?[\d.]+) to (?:the hole at )?(-?[\d.]+)/.exec(message);
-  return range
-    ? doesNotFit(NAMES[part], text, Number(range[1]), Number(range[2]), unitOf(part, settings))
-    : `${NAMES[part]}: ${message}`;
-}
 
 /** @param {App} app */
 export function actions({ store, engine }) {
@@ -52,13 +32,16 @@ export function actions({ store, engine }) {
     const unit = unitOf(part, store.state.settings);
     const value = fromText(text, unit);
     const refuse = (/** @type {string} */ message) => store.change('refuse entry', { problem: { field, text, message } });
-    if (Number.isNaN(value)) return refuse(`${NAMES[part]} takes a number of ${unit.name}; “${text}” is none.`);
+    if (Number.isNaN(value)) return refuse(`${nameOf(part)} takes a number of ${unit.name}; “${text}” is none.`);
     store.change('try entry', { problem: { field, text, message: '' } });
     try {
       await attempt(value);
     } catch (error) {
-      const { code, message } = /** @type {{code?: string, message: string}} */ (error);
-      if (code !== 'runs_away') return refuse(refusalWords(part, text, message, store.state.settings));
+      const refusal = /** @type {Refusal} */ (error);
+      // a place on a green may lie anywhere; of this putt none lies past the hole
+      const high = part === 'at_m' ? Math.min(refusal.high ?? Infinity, inHand().distance_m) : refusal.high;
+      if (refusal.code !== 'runs_away')
+        return refuse(refusalWords({ ...refusal, message: refusal.message, high }, store.state.settings, text));
     }
     take(value);
   }

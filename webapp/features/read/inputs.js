@@ -2,6 +2,7 @@
  * The five things that the player sets, each with its stops on the tape.
  * @import {InputField, Settings, Putt} from '../../types.js'
  */
+import { rangeOf } from '../../fields.js';
 import { distanceUnit, fallWords, smallUnit, unitOf, withUnit } from '../../format.js';
 
 /** From a first number to a last, both kept, by a step. @param {number} from @param {number} to @param {number} step */
@@ -14,8 +15,10 @@ const DISTANCES = {
   m: (most) => [...range(0.3, 6, 0.1), ...range(6.25, most, 0.25)],
   paces: (most) => [...range(0.5, most, 0.5)],
 };
-const LONGEST_M = 30;
-const FARTHEST_PAST_M = 1;
+const LONGEST_M = rangeOf('PuttFields', 'distance_m').high;
+const FARTHEST_PAST_M = rangeOf('PuttFields', 'past_m').high;
+const SLOPE = rangeOf('PuttFields', 'slope_percent');
+const STIMP = rangeOf('PuttFields', 'stimp_ft');
 
 /**
  * @typedef {object} Input
@@ -36,9 +39,9 @@ export const INPUTS = [
     stops: (settings) => DISTANCES[settings.distance](LONGEST_M / distanceUnit(settings).si),
     marked: distanceMarked,
   },
-  { field: 'slope_percent', name: 'Slope', stops: () => range(0, 8, 0.1), marked: () => 0.5 },
+  { field: 'slope_percent', name: 'Slope', stops: () => range(SLOPE.low, SLOPE.high, 0.1), marked: () => 0.5 },
   { field: 'fall_deg', name: 'Falls', stops: () => range(0, 355, 5), marked: () => 45 },
-  { field: 'stimp_ft', name: 'Stimp', stops: () => range(5, 15, 0.1), marked: () => 0.5 },
+  { field: 'stimp_ft', name: 'Stimp', stops: () => range(STIMP.low, STIMP.high, 0.1), marked: () => 0.5 },
   {
     field: 'past_m',
     name: 'Past',

@@ -4,6 +4,8 @@
  * @import {Player, Putt, Read, State} from '../../types.js'
  */
 
+import { refusalWords } from '../../refusal.js';
+
 /** The putt in hand has been read. @param {State} state */
 const isRead = ({ read, putt, refusal }) => read?.putt === putt && !refusal;
 
@@ -21,9 +23,9 @@ export const questions = [
     fields: ({ putt }) => putt,
     follows: true,
     lands: (/** @type {Read} */ value, putt) => ({ read: { putt, value }, refusal: null }),
-    refused: ({ code, message }, putt, state) =>
-      code === 'runs_away' && putt === state.putt
-        ? { refusal: { putt, value: message }, read: null, window: null, costs: null }
+    refused: (refusal, putt, state) =>
+      refusal.code === 'runs_away' && putt === state.putt
+        ? { refusal: { putt, value: refusalWords(refusal, state.settings) }, read: null, window: null, costs: null }
         : {},
   },
   {
@@ -35,8 +37,8 @@ export const questions = [
     follows: true,
     lands: (value, asked, { putt, read }) =>
       read ? { window: { putt: puttOf(asked, [putt, read.putt]), value }, closed: null } : {},
-    refused: ({ code, message }, _, { putt }) =>
-      code === 'no_window' ? { window: null, closed: { putt, value: message } } : {},
+    refused: (refusal, _, { putt, settings }) =>
+      refusal.code === 'no_window' ? { window: null, closed: { putt, value: refusalWords(refusal, settings) } } : {},
   },
   {
     into: 'costs',

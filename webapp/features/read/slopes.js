@@ -3,12 +3,13 @@
  * @import {State, Station} from '../../types.js'
  * @import {ReadActions} from './actions.js'
  */
+import { mostOf } from '../../fields.js';
 import { html } from 'lit-html';
 import { fallWords, inUnit, unitOf } from '../../format.js';
 import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
 
-const MOST = 12;
+const MOST = mostOf('PuttFields', 'stations');
 /** @type {[keyof Station, string][]} */
 const PARTS = [
   ['at_m', 'From the ball'],

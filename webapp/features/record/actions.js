@@ -1,8 +1,9 @@
 /**
  * What a touch on the notes can do. A touch is done when it is on the disk; until then nothing is said.
  * @import {App} from '../../app.js'
- * @import {DrillEntry, Entry, NoteEntry, RecordPage, Point, PuttEntry, State} from '../../types.js'
+ * @import {DrillEntry, Entry, NoteEntry, RecordPage, Point, PuttEntry, Refusal, State} from '../../types.js'
  */
+import { refusalWords } from '../../refusal.js';
 import { give } from '../../device/share.js';
 import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
 import { readAll, readAllBefore, readBefore } from '../../records/db.js';
@@ -78,12 +79,12 @@ export function actions({ store, engine, record }) {
           store.change('logged', { problem: null, recordPage: { ...store.state.recordPage, last: entry.id, said: '' } });
         return kept;
       } catch (error) {
-        const { code, message } = /** @type {{code?: string, message: string}} */ (error);
+        const refusal = /** @type {Refusal} */ (error);
         set('no such putt', {
           said:
-            code === 'runs_away'
+            refusal.code === 'runs_away'
               ? 'Not logged: no ball comes to rest past this hole, so there is no line to hold it against.'
-              : `Not logged: ${message}.`,
+              : `Not logged: ${refusalWords(refusal, store.state.settings)}`,
         });
         return false;
       }

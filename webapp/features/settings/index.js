@@ -1,11 +1,18 @@
 /** @import {App, Feature} from '../../app.js' */
+import { rangeOf } from '../../fields.js';
 import { svg } from 'lit-html';
 import { doesNotFit, fromText, unitOf } from '../../format.js';
 import { EYE, enterSighted } from '../../parts/eye-height.js';
 import { view } from './view.js';
 
+/** @param {'stimp_ft' | 'past_m'} name @returns {[number, number]} */
+function pair(name) {
+  const { low, high } = rangeOf('PuttFields', name);
+  return [low, high];
+}
+
 /** What is sensible here; what goes to the engine is checked there too. @type {Record<string, [number, number]>} */
-const LIMITS = { pace_m: [0.3, 1.5], arm_m: [0.3, 1], stimp_ft: [5, 15], past_m: [0, 1] };
+const LIMITS = { pace_m: [0.3, 1.5], arm_m: [0.3, 1], stimp_ft: pair('stimp_ft'), past_m: pair('past_m') };
 
 /** @param {App} app */
 function actions({ store }) {

@@ -5,7 +5,7 @@
  */
 import { html } from 'lit-html';
 import { distanceUnit, smallUnit, withUnit } from '../../../format.js';
-import { unitless } from '../words.js';
+import { refusalWords } from '../../../refusal.js';
 
 const UNREAD = 'Read a putt first: its launch speed is what the length is for.';
 
@@ -13,7 +13,7 @@ const UNREAD = 'Read a putt first: its launch speed is what the length is for.';
 export function length({ practice, practicePage, settings, read, putt, answers, refusals }, act) {
   const { strokeLength: found } = answers;
   const untold = practice.strokes.length > 2 && !read ? UNREAD : '';
-  const note = practicePage.note || untold || (refusals.strokeLength && unitless(refusals.strokeLength.message));
+  const note = practicePage.note || untold || (refusals.strokeLength && refusalWords(refusals.strokeLength, settings));
   const small = smallUnit(settings);
   const far = distanceUnit(settings);
   const { strokes } = practice;

@@ -7,15 +7,18 @@ import { html } from 'lit-html';
 import { choice } from '../../../parts/choice.js';
 import { ruler } from '../../../parts/ruler.js';
 import { isPlanned } from '../questions.js';
-import { THINGS, unitless } from '../words.js';
+import { rangeOf } from '../../../fields.js';
+import { refusalWords } from '../../../refusal.js';
+import { THINGS } from '../words.js';
 
-const MINUTES = Array.from({ length: 51 }, (_, i) => 10 + i);
+const { low, high } = rangeOf('PlanFields', 'minutes');
+const MINUTES = Array.from({ length: high - low + 1 }, (_, i) => low + i);
 
 /** @param {State} state @param {PracticeActions} act */
-export function session({ practice, practicePage, refusals }, act) {
+export function session({ practice, practicePage, refusals, settings }, act) {
   const { minutes, place, at_hand, blocks } = practice;
   const planned = isPlanned(practice);
-  const note = practicePage.note || (refusals.plan && unitless(refusals.plan.message));
+  const note = practicePage.note || (refusals.plan && refusalWords(refusals.plan, settings));
   return html`
     <div class="minutes"><h1><span class="big">${minutes}<small> min</small></span></h1>
       ${ruler({ label: 'Minutes', words: `${minutes} minutes`, value: minutes, stops: MINUTES, mark: (stop) => (stop % 5 ? '' : String(stop)), onValue: act.setMinutes })}</div>
