@@ -1,7 +1,8 @@
 """The one door of the engine: JSON in, JSON out, never an exception."""
 
 import json
-from collections.abc import Generator, Mapping
+from collections.abc import Generator, Iterator, Mapping
+from math import isfinite
 from typing import Any
 
 import pycore.drills.endpoints as drills
@@ -50,7 +51,8 @@ def answer(request: str) -> str:
     Returns
     -------
     ``{"ok": true, "value": ...}``, or ``{"ok": false, "code": ..., "message": ..., ...}`` with what else a ``Refusal`` has,
-    where the request is wrong or has no answer.
+    where the request is wrong or has no answer: ``not_finite`` names the field of the answer that has no value, and
+    ``internal`` is a fault of the engine.
     """
     work = steps(request)
     while True:
@@ -71,9 +73,36 @@ def steps(request: str) -> Generator[float, None, str]:
         value = endpoint.answer(parse(endpoint.request, fields))
         if isinstance(value, Generator):
             value = yield from value
-        return json.dumps({"ok": True, "value": value}, allow_nan=False)
+        return _told(value)
     except Refusal as refusal:
-        return json.dumps({"ok": False, **vars(refusal)})
+        return _refused(refusal)
+    except Exception as fault:
+        # the engine's own fault, which the tests look for: it is said, and the next question is answered
+        return _refused(Refusal("internal", f"the engine failed at this: {fault!r}"[:200]))
+
+
+def _told(value: Any) -> str:
+    try:
+        return json.dumps({"ok": True, "value": value}, allow_nan=False)
+    except ValueError:
+        field = next(_not_finite(value, ""))
+        return _refused(Refusal("not_finite", f"{field} has no finite value for these fields", field))
+
+
+def _not_finite(value: Any, path: str) -> Iterator[str]:
+    """Where an answer holds what is no number or has no end: ``rows[2].miss_m``."""
+    if isinstance(value, dict):
+        for name, part in value.items():
+            yield from _not_finite(part, f"{path}.{name}" if path else name)
+    elif isinstance(value, list | tuple):
+        for i, part in enumerate(value):
+            yield from _not_finite(part, f"{path}[{i}]")
+    elif isinstance(value, float) and not isfinite(value):
+        yield path
+
+
+def _refused(refusal: Refusal) -> str:
+    return json.dumps({"ok": False, **vars(refusal)})
 
 
 def _read(request: str) -> dict[str, Any]:

@@ -1,6 +1,6 @@
 """The units in which golf is measured, to SI and back. Nowhere else in the engine is a unit converted."""
 
-from math import atan, degrees, radians, tan
+from math import radians, tan
 
 INCH = 0.0254  # m
 FOOT = 0.3048  # m
@@ -19,8 +19,3 @@ def percent_from_slope(slope: float) -> float:
 def slope_from_angle_deg(angle_deg: float) -> float:
     """Rise over run from a tilt in degrees."""
     return tan(radians(angle_deg))
-
-
-def angle_deg_from_slope(slope: float) -> float:
-    """Tilt in degrees from rise over run."""
-    return degrees(atan(slope))

@@ -14,6 +14,7 @@ from pycore.quantities import Distance, Fall, Launch, Past, Slope, Stimp
 from pycore.units import slope_from_percent
 
 SD = "standard deviation"
+NO_SPREAD = 1e-9  # of the roll; a thirty metre putt is off by less than a micrometre
 LEAST_APART = 0.01  # m; two stations nearer to each other are one
 
 
@@ -108,7 +109,7 @@ class PlayerFields:
         """The player in the engine's terms."""
         return Player(
             radians(self.start_line_sd_deg),
-            self.pace_sd_fraction,
+            self.pace_sd_fraction if self.pace_sd_fraction > NO_SPREAD else 0.0,
             slope_from_percent(self.slope_sd_percent),
             radians(self.start_line_bias_deg),
             self.pace_bias_fraction,

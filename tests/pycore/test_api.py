@@ -2,12 +2,15 @@
 
 import json
 import math
+from typing import TypedDict
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from pycore.api import ENDPOINTS, EXAMPLES, MAX_REQUEST_CHARACTERS, answer
+from pycore.endpoint import Endpoint
+from pycore.putt.requests import PuttFields
 
 PUTT = {"ask": "read", "distance_m": 3, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
 GREEN = {name: PUTT[name] for name in ("ask", "distance_m", "stimp_ft", "past_m")}
@@ -24,7 +27,7 @@ def test_examples_are_answered_in_the_promised_form(request_):
     assert set(reply["value"]) == set(ENDPOINTS[request_["ask"]].reply.__annotations__)
 
 
-def test_every_desk_has_an_example():
+def test_every_endpoint_has_an_example():
     assert {example["ask"] for example in EXAMPLES} == set(ENDPOINTS)
 
 
@@ -90,6 +93,35 @@ def test_a_putt_that_runs_away_says_why():
     assert "no pace stops near the hole" in reply["message"]
 
 
+@pytest.mark.parametrize("spread", [5e-324, 1e-300, 1e-12])
+@pytest.mark.parametrize("name", ["start_line_sd_deg", "pace_sd_fraction", "slope_sd_percent"])
+def test_a_spread_next_to_nothing_is_none(name, spread):
+    player = {"start_line_sd_deg": 1, "pace_sd_fraction": 0.07}
+    none, little = (ask({**PUTT, "ask": "window", "player": {**player, name: sd}}) for sd in (0, spread))
+    assert little["value"]["make_probability"] == pytest.approx(none["value"]["make_probability"], abs=1e-6)
+
+
+class Found(TypedDict):
+    rows: list[dict[str, float]]
+
+
+@pytest.mark.parametrize(
+    ("found", "code", "field"),
+    [
+        ({"rows": [{"miss_m": 1.0}, {"miss_m": math.nan}]}, "not_finite", "rows[1].miss_m"),
+        ({"rows": [{"miss_m": math.inf}]}, "not_finite", "rows[0].miss_m"),
+        (None, "internal", None),
+    ],
+)
+def test_no_answer_is_a_refusal_too(monkeypatch, found, code, field):
+    def answer_read(fields: PuttFields) -> Found:
+        return {"rows": [{"miss_m": 1 / 0}]} if found is None else found
+
+    monkeypatch.setitem(ENDPOINTS, "read", Endpoint(PuttFields, answer_read))
+    reply = ask(PUTT)
+    assert (reply["ok"], reply["code"], reply["field"]) == (False, code, field)
+
+
 def test_answers_hold_together():
     read, window = ask(PUTT)["value"], ask({**PUTT, "ask": "window"})["value"]
     assert read["aim_offset_m"] == pytest.approx(3 * math.tan(math.radians(read["aim_deg"])))
@@ -132,7 +164,7 @@ names = st.sampled_from(
 def check(request):
     text = answer(json.dumps(request))
     reply = json.loads(text, parse_constant=pytest.fail)
-    assert reply["ok"] or reply["code"] != "internal"
+    assert reply["ok"] or reply["code"] not in ("internal", "not_finite")
     return reply
 
 

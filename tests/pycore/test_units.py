@@ -9,5 +9,4 @@ def test_a_degree_of_tilt_is_this_much_slope():
 
 
 def test_there_and_back():
-    assert isclose(units.angle_deg_from_slope(units.slope_from_angle_deg(3.7)), 3.7)
     assert isclose(units.percent_from_slope(units.slope_from_percent(2.5)), 2.5)
