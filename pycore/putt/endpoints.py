@@ -29,7 +29,7 @@ def answer_read(fields: requests.ReadFields) -> answers.ReadAnswer:
         "entry_deg": degrees(found.hole.heading),
         "time_s": found.hole.t,
         "apex": _point(*apex(putt, found)),
-        "plays_like_m": found.launch**2 / (2 * putt.drag) - putt.past,
+        "plays_like_m": putt.plays_like(found.launch),
         "path": path(found.roll),
     }
 

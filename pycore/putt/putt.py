@@ -74,6 +74,10 @@ class Putt:
         downhill = complex(*self.surface.downhill(self.distance, 0.0))
         return downhill if abs(downhill) > LEVEL else 0j
 
+    def plays_like(self, launch: float) -> float:
+        """The distance (m) of a putt on the level that takes the same ``launch`` (m/s)."""
+        return launch**2 / (2 * self.drag) - self.past
+
     def roll(self, launch: float, aim: float) -> Roll:
         """The roll, hole covered, of a ball struck at ``launch`` (m/s) in the direction ``aim`` (rad)."""
         start = State(0.0, 0.0, 0.0, aim, launch)

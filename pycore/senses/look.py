@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import cos, pi, sin
 
-from pycore.constants import BALL_RADIUS, HOLE_RADIUS
+from pycore.constants import BALL_RADIUS, FLAGSTICK, HOLE_RADIUS
 from pycore.senses.feel import FALLS, Fall
 from pycore.units import slope_from_percent
 
@@ -19,7 +19,6 @@ EYE = 1.5  # m, height of the eye over the turf under it
 HALF_WIDTH = 2.5  # m of green on each side of the line
 STEP = 0.5  # m between the lines on the green
 BEYOND = 2.0  # m of green past the hole
-FLAG = 2.1  # m, height of the flagstick
 LEAST, MOST = 5, 50  # tenths of a per cent
 
 type Point = tuple[float, float]
@@ -66,7 +65,7 @@ def look(case: int) -> Look:
         grid,
         ring(0.0, BALL_RADIUS, standing=True),
         ring(LENGTH, HOLE_RADIUS, standing=False),
-        [seen(LENGTH, 0.0), seen(LENGTH, 0.0, FLAG)],
+        [seen(LENGTH, 0.0), seen(LENGTH, 0.0, FLAGSTICK)],
     )
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from math import atan2, ceil, cos, floor, hypot, inf, pi, sin, tan
 from typing import Literal
 
-from pycore.constants import HOLE_RADIUS
+from pycore.constants import FLAGSTICK, HOLE_RADIUS
 from pycore.putt.putt import Putt
 from pycore.sight.camera import Camera, Pixel
 from pycore.sight.vectors import Vector, minus
@@ -26,7 +26,6 @@ AROUND = 2.0  # m of green about what has to be seen
 SIDES = (0.5, 1.0, 2.0, 4.0)  # squares; sides that a cell of the grid may have
 CELLS = 22  # most cells one way
 STROKE, LONGEST = 0.2, 0.9  # of a cell's side: a stroke that shows the fall, per per cent, and the longest
-FLAG = 2.13  # m; height of a usual flagstick
 
 
 @dataclass(frozen=True)
@@ -58,7 +57,7 @@ class View:
 
     def flag(self) -> Line:
         """Foot and top of the flagstick."""
-        return [pixel for above in (0.0, FLAG) if (pixel := self.pixel(self.putt.distance, 0.0, above))]
+        return [pixel for above in (0.0, FLAGSTICK) if (pixel := self.pixel(self.putt.distance, 0.0, above))]
 
     def grid(self, square: float) -> tuple[float, list[Line]]:
         """Lines on the green along and across the putt, and how far apart they are: ``square`` (m), its half or more."""

@@ -108,7 +108,7 @@ def _green(putt: Putt, found: Read) -> GreenAnswer:
         "aim_deg": degrees(found.aim),
         "aim_offset_m": putt.distance * tan(found.aim),
         "launch_mps": found.launch,
-        "plays_like_m": found.launch**2 / (2 * putt.drag) - putt.past,
+        "plays_like_m": putt.plays_like(found.launch),
         "path": path(found.roll),
     }
 

@@ -59,7 +59,7 @@ def cell(distance: float, slope: float, stimp_ft: float, past: float) -> Cell:
 
     def plays_like(downhill: float) -> float | None:
         read, putt = found(downhill)
-        return read.launch**2 / (2 * putt.drag) - past if read else None
+        return putt.plays_like(read.launch) if read else None
 
     across, _ = found(-pi / 2)
     return Cell(across.aim if across else None, plays_like(pi), plays_like(0.0))
