@@ -49,6 +49,21 @@ class WindowAnswer(TypedDict):
     make_probability: float
 
 
+Paced = tuple[
+    Annotated[float, Doc("past_m")], Annotated[float, Doc("expected_putts")], Annotated[float, Doc("make_probability")]
+]
+
+
+class PaceAnswer(TypedDict):
+    """The pace that costs least, and what the paces about it cost."""
+
+    past_m: float
+    expected_putts: float
+    make_probability: float
+    three_putt_probability: float
+    curve: list[Paced]
+
+
 class RollAnswer(TypedDict):
     """Where a strike goes; a ball that runs away has no stop, and its path ends far off."""
 

@@ -5,12 +5,14 @@ from typing import Any, Literal
 
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
-from pycore.putt import answers, chance, requests, sensitivity, solve
+from pycore.putt import answers, chance, pace, requests, sensitivity, solve
 from pycore.putt.doubt import read_sds
 from pycore.putt.putt import Putt
 from pycore.putt.shape import apex, path
 from pycore.putt.window import aim_tolerance, pace_tolerance, window
 from pycore.units import percent_from_slope
+
+LEAST_PACES = 8  # of those tried; with fewer the best is not looked for
 
 
 def answer_read(fields: requests.ReadFields) -> answers.ReadAnswer:
@@ -54,6 +56,24 @@ def answer_window(fields: requests.WindowFields) -> answers.WindowAnswer:
         "high_line": _into_hole(putt, *most),
         "low_line": _into_hole(putt, *least),
         "make_probability": chance.make_probability(putt, found, holes, player, fields.doubt(player.slope_sd)),
+    }
+
+
+def answer_best_pace(fields: requests.PaceFields) -> answers.PaceAnswer:
+    """The pace that takes the fewest putts."""
+    putt = Putt(fields.distance_m, fields.surface(), fields.stimp_ft, pace.PASTS[0])
+    player = fields.player.player() if fields.player else chance.TOUR
+    found = pace.costs(putt, player)
+    if len(found) < LEAST_PACES:
+        _found(putt)
+        raise Refusal("no_window", "the hole takes this ball at too few paces to tell the best", None)
+    best = pace.least(found)
+    return {
+        "past_m": best.past,
+        "expected_putts": best.putts,
+        "make_probability": best.made,
+        "three_putt_probability": best.three,
+        "curve": [(each.past, each.putts, each.made) for each in found],
     }
 
 
@@ -142,6 +162,7 @@ def _degrees(angles: tuple[float, float] | None) -> tuple[float, float] | None:
 ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
     "read": Endpoint(requests.ReadFields, answer_read),
     "window": Endpoint(requests.WindowFields, answer_window),
+    "best_pace": Endpoint(requests.PaceFields, answer_best_pace),
     "roll": Endpoint(requests.RollFields, answer_roll),
     "sensitivity": Endpoint(requests.PuttFields, answer_sensitivity),
     "presets": Endpoint(requests.NoFields, answer_presets),
@@ -163,6 +184,7 @@ EXAMPLES: list[dict[str, Any]] = [
     },
     {"ask": "read", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
     {"ask": "window", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
+    {"ask": "best_pace", **_PLANE},
     {"ask": "roll", **_STATIONS, "launch_mps": 1.8, "aim_deg": 4},
     {"ask": "presets"},
 ]

@@ -124,6 +124,13 @@ class WindowFields(ReadFields):
 
 
 @dataclass(frozen=True, kw_only=True)
+class PaceFields(GreenFields):
+    """A putt without its pace, and who strikes it; without a player, the tour preset."""
+
+    player: Annotated[PlayerFields, Doc("player", "who strikes it; the tour preset if left out")] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
 class RollFields(GreenFields):
     """A green and a strike."""
 

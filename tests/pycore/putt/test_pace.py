@@ -1,0 +1,51 @@
+"""The pace that costs least, against an independent simulation's figures and the published share of three putts."""
+
+import pytest
+
+from pycore.units import FOOT, INCH
+
+TOUR = {"start_line_sd_deg": 1.0, "pace_sd_fraction": 0.065, "slope_sd_percent": 0.31}
+AMATEUR = {"start_line_sd_deg": 1.6, "pace_sd_fraction": 0.10, "slope_sd_percent": 0.60}
+FEW_INCHES = 3 * INCH
+SLOPES = ((0, 15), (0.8, 35), (1.6, 32), (2.6, 18))  # %, weight; assumed, as in test_chance.py
+FALLS = ((0, 1), (60, 2), (120, 2), (180, 1))
+
+
+def putt(distance_ft, slope_percent, fall_deg):
+    return {"distance_m": distance_ft * FOOT, "stimp_ft": 11, "slope_percent": slope_percent, "fall_deg": fall_deg}
+
+
+@pytest.mark.parametrize(
+    ("where", "player", "inches"),
+    [
+        ((10, 0, 0), TOUR, 21),
+        ((8, 3, 0), TOUR, 26),
+        ((40, 2, 180), TOUR, 4),
+        ((10, 0, 0), AMATEUR, 13),
+        ((8, 3, 0), AMATEUR, 20),
+        ((40, 2, 180), AMATEUR, 1),
+    ],
+)
+def test_the_pace_of_an_independent_simulation(engine_ask, where, player, inches):
+    """D: another program's simulation at Stimp 11, to a few inches."""
+    found = engine_ask("best_pace", **putt(*where), player=player)
+    assert found["past_m"] == pytest.approx(inches * INCH, abs=FEW_INCHES)
+    assert len(found["curve"]) >= 8
+    assert all(putts >= found["expected_putts"] - 1e-3 for _, putts, _ in found["curve"])
+
+
+@pytest.mark.parametrize("distance_ft", [20, 30, 40])
+def test_tour_players_three_putts(engine_ask, published, distance_ft):
+    """M: see the file."""
+    expected = next(row["tour"] for row in published("three_putt_share") if row["distance_ft"] == distance_ft)
+    share = 0.0
+    for slope, often in SLOPES:
+        for fall, much in FALLS if slope else ((0, 6),):
+            found = engine_ask("best_pace", **putt(distance_ft, slope, fall), player=TOUR)
+            share += often * much / 600 * found["three_putt_probability"]
+    assert share == pytest.approx(expected, abs=0.03)
+
+
+def test_without_a_player_it_is_the_tours(engine_ask):
+    named, unnamed = (engine_ask("best_pace", **putt(10, 1, 90), **who) for who in ({"player": TOUR}, {}))
+    assert named["past_m"] == pytest.approx(unnamed["past_m"], abs=0.1 * INCH)
