@@ -5,6 +5,7 @@
 export const REQUESTS = {
   "read": "ReadFields",
   "window": "WindowFields",
+  "best_pace": "PaceFields",
   "roll": "RollFields",
   "sensitivity": "PuttFields",
   "presets": "NoFields",
@@ -71,6 +72,14 @@ export const FIELDS = {
     slope_sd_percent: {"label": "slope spread", "more": "standard deviation of how slopes are read", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 4, "unit": "%"},
     start_line_bias_deg: {"label": "start line bias", "more": "left is positive", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": -20, "high": 20, "unit": "degrees"},
     pace_bias_fraction: {"label": "pace bias", "more": "long is positive", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": -0.5, "high": 0.5, "unit": "of the roll"},
+  },
+  PaceFields: {
+    distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},
+    slope_percent: {"label": "slope", "more": "rise over run, down the fall line", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 8, "unit": "%"},
+    fall_deg: {"label": "falls", "more": "where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
+    stations: {"label": "stations", "more": "slopes at places along the line, in its order", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 1, "high": 12, "entry": {"kind": "object", "type": "StationFields"}},
+    stimp_ft: {"label": "green speed", "more": "feet on the Stimpmeter", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 5, "high": 15, "unit": "ft"},
+    player: {"label": "player", "more": "who strikes it; the tour preset if left out", "needed": false, "default": null, "nullable": true, "kind": "object", "type": "PlayerFields"},
   },
   RollFields: {
     distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},

@@ -2,6 +2,7 @@
 export interface Asks {
   read: { request: ReadFields; value: ReadAnswer };
   window: { request: WindowFields; value: WindowAnswer };
+  best_pace: { request: PaceFields; value: PaceAnswer };
   roll: { request: RollFields; value: RollAnswer };
   sensitivity: { request: PuttFields; value: SensitivityAnswer };
   presets: { request: NoFields; value: PresetsAnswer };
@@ -107,6 +108,25 @@ export interface WindowAnswer {
   high_line: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
   low_line: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
   make_probability: number;
+}
+
+/** A putt without its pace, and who strikes it; without a player, the tour preset. */
+export interface PaceFields {
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
+  /** player: who strikes it; the tour preset if left out */ player?: PlayerFields | null;
+}
+
+/** The pace that costs least, and what the paces about it cost. */
+export interface PaceAnswer {
+  past_m: number;
+  expected_putts: number;
+  make_probability: number;
+  three_putt_probability: number;
+  curve: Array<[past_m: number, expected_putts: number, make_probability: number]>;
 }
 
 /** A green and a strike. */
@@ -1106,6 +1126,7 @@ export interface Fields {
   StationFields: { at_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; };
   WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; player: Described & ObjectTaken; };
   PlayerFields: { start_line_sd_deg: Described & NumberTaken; pace_sd_fraction: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; start_line_bias_deg: Described & NumberTaken; pace_bias_fraction: Described & NumberTaken; };
+  PaceFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
   RollFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; launch_mps: Described & NumberTaken; aim_deg: Described & NumberTaken; };
   PuttFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; };
   NoFields: {  };
