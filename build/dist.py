@@ -1,6 +1,7 @@
 """Assembles dist/: plain static files for any host, the same bytes every time."""
 
 import shutil
+from importlib import metadata
 from pathlib import Path
 
 import archive
@@ -65,12 +66,19 @@ def _webapp() -> dict[str, bytes]:
 
 
 def _licences() -> bytes:
+    """In full, since the app is read where there is no network."""
     texts = [f"Borrowline\n\n{(ROOT / 'LICENSE').read_text()}"]
     for name in ("lit-html", "idb"):
         texts.append(f"{name}\n\n{(NODE_PACKAGES / name / 'LICENSE').read_text()}")
-    texts.append("Pyodide: Mozilla Public License 2.0, https://www.mozilla.org/MPL/2.0/\n")
-    texts.append("Python: Python Software Foundation License 2, https://docs.python.org/3.13/license.html\n")
+    # Neither npm's package of Pyodide nor its Python comes with its licence; these distributions have the same texts
+    for name, of in {"Pyodide": "pyodide-build", "Python": "typing-extensions"}.items():
+        texts.append(f"{name}\n\n{_licence(of)}")
     return ("\n" + "-" * 72 + "\n").join(texts).encode()
+
+
+def _licence(distribution: str) -> str:
+    found = next(each for each in metadata.files(distribution) or () if each.match("*.dist-info/licenses/LICENSE"))
+    return found.read_text("utf-8")
 
 
 def _write(files: archive.Files) -> None:

@@ -3,24 +3,21 @@
 import logging
 import mimetypes
 import socket
-import ssl
 import threading
 from http import HTTPStatus
 from pathlib import Path
 
 import segno
-import trustme
 from flask import Flask, Response, request, send_from_directory
 from werkzeug.exceptions import NotFound
 from werkzeug.serving import BaseWSGIServer, make_server
 
+import certificate
 import dist
 import environment
 import headers
 import offline
 import reload
-
-AUTHORITY = environment.VENV / "authority.pem"
 
 logging.getLogger("werkzeug").setLevel(logging.WARNING)
 mimetypes.add_type(headers.MANIFEST_TYPE, ".webmanifest")
@@ -97,9 +94,9 @@ def serve(port: int, lan: bool) -> int:
     reload.install(app, dist.DIST, changed)
     reload.watch(changed)
     host = _lan_address() if lan else "localhost"
-    certificate = _certificate(host) if lan else None
+    context = certificate.context(host) if lan else None
     try:
-        server = make_server("0.0.0.0" if lan else "localhost", port, app, threaded=True, ssl_context=certificate)
+        server = make_server("0.0.0.0" if lan else "localhost", port, app, threaded=True, ssl_context=context)
     except (OSError, SystemExit):
         raise environment.SetupError(f"Port {port} is taken: choose another with --port") from None
     _introduce(f"{'https' if lan else 'http'}://{host}:{port}/", port, lan)
@@ -111,10 +108,11 @@ def _introduce(address: str, port: int, lan: bool) -> None:
     segno.make(address, error="l").terminal(compact=True)
     if lan:
         needs = (
-            f"A phone on this network has to trust {AUTHORITY}: send it there, then\n"
+            f"A phone on this network has to trust {certificate.AUTHORITY}: send it there, then\n"
             "  Android: Settings, Security, Install a certificate, CA certificate\n"
             "  iPhone: install the profile, then Settings, General, About, Certificate Trust Settings\n"
-            "and open the address. Without the trust neither the sensors nor the offline copy work."
+            "and open the address. Without the trust neither the sensors nor the offline copy work.\n"
+            f"It is good for {certificate.DAYS} days and for this address alone; take it off the phone when you are done."
         )
     else:
         needs = (
@@ -133,17 +131,3 @@ def _lan_address() -> str:
             raise environment.SetupError("This machine is on no network that a phone could share") from None
         address: str = probe.getsockname()[0]
         return address
-
-
-def _certificate(host: str) -> ssl.SSLContext:
-    # One authority for good: a phone is made to trust it once
-    if AUTHORITY.exists():
-        pem = AUTHORITY.with_suffix(".key").read_bytes()
-        authority = trustme.CA.from_pem(AUTHORITY.read_bytes(), pem)
-    else:
-        authority = trustme.CA(organization_name="Borrowline on this machine")
-        authority.cert_pem.write_to_path(AUTHORITY)
-        authority.private_key_pem.write_to_path(AUTHORITY.with_suffix(".key"))
-    context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
-    authority.issue_cert(host, "localhost").configure_cert(context)
-    return context

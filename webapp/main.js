@@ -26,6 +26,9 @@ import './page.css';
 /** @type {import('./app.js').Feature[]} */
 const FEATURES = [read, line, green, practice, record, findings, settings, about];
 
+/** A screen that waits longer for what is kept is shown without it. */
+const PATIENCE_MS = 1000;
+
 /** The screen that an address leads to. */
 function screen() {
   const address = location.hash.slice(1);
@@ -56,6 +59,9 @@ const engine = createEngine({
     store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }),
 });
 const app = { store, engine, record: createRecord(store) };
+const kept = keepSaved(store, app.record);
+// The first paint of a read waits for nothing; what another screen shows is in the database
+if (screen() !== 'read') await Promise.race([kept, new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
 const screens = new Map(FEATURES.map((feature) => [feature.id, feature.make(app)]));
 const names = new Map(FEATURES.map(({ id, label }) => [id, label ?? id[0].toUpperCase() + id.slice(1)]));
 keepAsking(
@@ -94,7 +100,6 @@ store.subscribe(() => {
     draw();
   });
 });
-keepSaved(store);
 addEventListener('hashchange', () => store.change('go', { screen: screen(), sheet: '', problem: null }));
 watchNight(draw);
 chooseWhole(document);

@@ -415,6 +415,8 @@ export interface State {
   exported: string;
   /** Why something could not be kept. */
   trouble: string;
+  /** Why what is kept has not been read yet. */
+  unopened: string;
   recordPage: RecordPage;
   draft: Draft;
   /** `given`: what became of the report. */

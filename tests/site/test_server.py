@@ -50,11 +50,3 @@ def test_reloading_is_the_servers_alone_and_fits_the_service_worker(dist):
     assert b"/dev/reload.js" in page
     assert offline.integrity(page) in client.get("/precache.js").text
     assert b"/dev/" not in (dist / "index.html").read_bytes()
-
-
-def test_a_phone_is_given_a_certificate_of_one_authority(monkeypatch, tmp_path):
-    monkeypatch.setattr(server, "AUTHORITY", tmp_path / "authority.pem")
-    server._certificate("127.0.0.1")
-    first = server.AUTHORITY.read_bytes()
-    server._certificate("127.0.0.1")
-    assert server.AUTHORITY.read_bytes() == first

@@ -16,6 +16,15 @@ from server import Site
 
 KEY = "borrowline"
 TWIN = "borrowline-twin"
+# A page that is put away keeps what it has; a write that was under way is followed by one more
+KEPT = """async () => {
+  const done = () => navigator.locks.request('borrowline', () => {});
+  dispatchEvent(new Event('pagehide'));
+  await done();
+  await new Promise((resolve) => setTimeout(resolve, 250));
+  await done();
+  return (await import('/records/db.js')).readMarks();
+}"""
 AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
 VIOLATIONS = """() => axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag22aa']})
   .then(found => found.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 100)}`))"""
@@ -73,6 +82,13 @@ class Phone:
         page = self.open(**saved)
         expect(page.get_by_role("button", name=re.compile(r"^Make .*%"))).to_be_visible(timeout=60_000)
         return page
+
+    def kept(self, path: str) -> Any:
+        """A part of what is kept besides the entries, by its way: ``calibration.feet``."""
+        part: Any = self.page.evaluate(KEPT)
+        for name in path.split("."):
+            part = part[name]
+        return part
 
     def violations(self) -> list[str]:
         """What axe finds wrong with what is on the screen."""

@@ -63,12 +63,6 @@ def sensor(phone: Any) -> Sensor:
     return Sensor(phone.page)
 
 
-def saved(page: Page, script: str) -> Any:
-    """A part of the record; a page that is put away keeps it at once."""
-    page.evaluate("dispatchEvent(new Event('pagehide'))")
-    return page.evaluate(f"JSON.parse(localStorage.borrowline ?? 'null').{script}")
-
-
 def shows(page: Page, slope: float, fall: float) -> None:
     """Slope and fall line are on the screen, as near as a level promises."""
     near = f"""() => {{
@@ -115,12 +109,12 @@ def test_a_settled_slope_goes_into_the_read_with_its_spread(phone: Any, sensor: 
     start(page)
     expect(page.get_by_text("✓ Settled")).to_be_visible(timeout=SETTLE_MS)
     page.get_by_role("button", name="Take into the read").click()
-    putt, player = saved(page, "putt"), saved(page, "player")
+    putt, player = phone.kept("putt"), phone.kept("player")
     assert (putt["slope_percent"], putt["fall_deg"]) == (pytest.approx(3, abs=0.1), 270)
     assert player["slope_sd_percent"] == pytest.approx(0.87, abs=0.03)  # a phone never turned: half a degree
     page.get_by_role("button", name="Undo").click()
-    assert saved(page, "putt") == PUTT
-    assert saved(page, "player.slope_sd_percent") == 0
+    assert phone.kept("putt") == PUTT
+    assert phone.kept("player.slope_sd_percent") == 0
 
 
 def test_a_place_of_the_putt_takes_it(phone: Any, sensor: Sensor) -> None:
@@ -128,7 +122,7 @@ def test_a_place_of_the_putt_takes_it(phone: Any, sensor: Sensor) -> None:
     page = phone.open("#green", putt=STATIONS)
     start(page)
     page.get_by_role("button", name="Take into place 2").click()
-    first, second = saved(page, "putt.stations")
+    first, second = phone.kept("putt.stations")
     assert first == STATIONS["stations"][0]
     assert (second["at_m"], second["fall_deg"]) == (3, 100)
     assert second["slope_percent"] == pytest.approx(4, abs=0.1)
@@ -146,7 +140,7 @@ def test_two_degrees_of_bias_go_by_turning(phone: Any, sensor: Sensor, how: str,
         sensor.wait(KEPT_MS)
         page.get_by_role("button", name="Take this position").click(timeout=SETTLE_MS)
     expect(page.get_by_text("Phone zeroed")).to_be_visible()
-    assert saved(page, "calibration.phone.bias_deg") == pytest.approx(bias, abs=0.1)
+    assert phone.kept("calibration.phone.bias_deg") == pytest.approx(bias, abs=0.1)
     sensor.lie(2.5, 60, 0, bias)
     sensor.wait(KEPT_MS)
     shows(page, 2.5, 60)
@@ -184,13 +178,14 @@ def test_a_standing_and_a_moving_phone(phone: Any, sensor: Sensor) -> None:
     expect(page.get_by_role("alert")).to_contain_text("the phone moves: let go of it")
 
 
-def type_slope(page: Page) -> None:
+def type_slope(phone: Any) -> None:
+    page = phone.page
     page.get_by_label("Slope", exact=True).fill("2.7")
     page.get_by_label("Falls", exact=True).fill("45")
     page.keyboard.press("Tab")
     page.get_by_role("button", name="Take what is typed").click()
-    assert saved(page, "putt.slope_percent") == 2.7
-    assert saved(page, "putt.fall_deg") == 45
+    assert phone.kept("putt.slope_percent") == 2.7
+    assert phone.kept("putt.fall_deg") == 45
 
 
 def test_a_phone_without_a_sensor_takes_typing(phone: Any) -> None:
@@ -201,7 +196,7 @@ def test_a_phone_without_a_sensor_takes_typing(phone: Any) -> None:
     page.get_by_label("Slope", exact=True).fill("12")
     page.keyboard.press("Tab")
     expect(page.get_by_text("Slope takes 0 to 8")).to_be_visible()
-    type_slope(page)
+    type_slope(phone)
 
 
 @pytest.mark.parametrize("answer", ["Promise.resolve('denied')", "Promise.reject(new Error('no touch'))"])
@@ -210,7 +205,7 @@ def test_a_refusal_of_leave_is_said(phone: Any, answer: str) -> None:
     page = phone.open("#green", putt=PUTT)
     start(page)
     expect(page.get_by_role("alert")).to_contain_text("refused to this page")
-    type_slope(page)
+    type_slope(phone)
 
 
 def test_leave_given_starts_the_level(phone: Any, sensor: Sensor) -> None:
@@ -227,7 +222,7 @@ def test_a_slope_steeper_than_a_read_takes_is_refused(phone: Any, sensor: Sensor
     start(page)
     page.get_by_role("button", name="Take into the read").click(timeout=30_000)
     expect(page.get_by_role("alert")).to_contain_text("up to 8 %; this is 11")
-    assert saved(page, "putt") == PUTT
+    assert phone.kept("putt") == PUTT
 
 
 def test_a_floor_level_enough(phone: Any, sensor: Sensor, engine: Callable[..., Any]) -> None:

@@ -15,12 +15,6 @@ ROLLS = [
 ]
 
 
-def saved(page: Page, script: str) -> Any:
-    """A part of the record; a page that is put away keeps it at once."""
-    page.evaluate("dispatchEvent(new Event('pagehide'))")
-    return page.evaluate(f"JSON.parse(localStorage.borrowline ?? 'null').{script}")
-
-
 def show(phone: Any, part: str, **record: Any) -> Page:
     page = phone.open("#green", putt=PUTT, settings={"distance": "m", "aim": "cm"}, **record)
     page.get_by_role("button", name=part, exact=True).click()
@@ -47,7 +41,7 @@ def test_rolls_make_a_speed_that_is_kept(phone: Any, engine: Callable[..., Any])
     fill(page, "Place", "Course A (demo)")
     result.get_by_role("button", name="Keep and take into the read").click()
     expect(page.get_by_text("Course A (demo), ")).to_be_visible()
-    assert saved(page, "putt.stimp_ft") == round(found["stimp_ft"], 1)
+    assert phone.kept("putt.stimp_ft") == round(found["stimp_ft"], 1)
     page.reload()
     page.get_by_role("button", name="Speed", exact=True).click()
     expect(page.get_by_text("Course A (demo), ")).to_be_visible()
@@ -115,8 +109,8 @@ def test_a_speed_as_told_and_home(phone: Any) -> None:
     fill(page, "Speed", "9.5")
     page.get_by_role("button", name="Keep what was told").click()
     page.get_by_role("button", name="A green is home").click()
-    assert saved(page, "putt.stimp_ft") == 9.5
-    assert saved(page, "calibration.home_stimp_ft") == 9.5
+    assert phone.kept("putt.stimp_ft") == 9.5
+    assert phone.kept("calibration.home_stimp_ft") == 9.5
 
 
 def test_the_same_putt_at_home(phone: Any, engine: Callable[..., Any]) -> None:

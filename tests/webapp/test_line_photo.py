@@ -217,6 +217,4 @@ def test_a_lens_is_measured_once_and_kept(phone: Any, until: Any, engine: Callab
     expect(page.get_by_text(f"{lens_mm:.1f} mm:")).to_be_visible()
     page.get_by_role("button", name="Keep this lens").click()
     expect(page.get_by_text(re.compile(rf"does not: {lens_mm:.1f} mm, measured \d{{4}}-"))).to_be_visible()
-    kept = "JSON.parse(localStorage.borrowline).sighted"
-    until(page, f"{kept}?.lens_date")
-    assert page.evaluate(f"{kept}.lens_mm") == pytest.approx(lens_mm, abs=0.01)
+    assert phone.kept("sighted.lens_mm") == pytest.approx(lens_mm, abs=0.01)

@@ -122,7 +122,7 @@ def test_a_tempo_other_than_two_to_one_is_said_to_be_ours(phone: Any) -> None:
     page.get_by_label("Ratio").fill("9")
     page.keyboard.press("Tab")
     expect(page.get_by_role("alert")).to_contain_text("Ratio takes 1 to 4")
-    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.practice.tempo.ratio === 2.4")
+    assert phone.kept("practice.tempo.ratio") == 2.4
 
 
 def test_headphones_are_allowed_for(phone: Any) -> None:

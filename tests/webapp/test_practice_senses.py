@@ -24,12 +24,6 @@ PLAIN = [{name: value for name, value in trial.items() if name != "date"} for tr
 SCREENS = [(320, 568), (390, 844), (844, 390)]
 
 
-def saved(page: Page, script: str) -> Any:
-    """A part of the record; a page that is put away keeps it at once."""
-    page.evaluate("dispatchEvent(new Event('pagehide'))")
-    return page.evaluate(f"JSON.parse(localStorage.borrowline ?? 'null').{script}")
-
-
 def show(phone: Any, part: str, screen: str = "practice", **record: Any) -> Page:
     page = phone.open(f"#{screen}", putt=PUTT, **record)
     page.get_by_role("button", name=part, exact=True).click()
@@ -48,11 +42,11 @@ def test_felt_first_then_measured(phone: Any) -> None:
     fill(page, "Felt", "1.5")
     fill(page, "Measured", "2.2")
     page.get_by_role("button", name="Keep this trial").click()
-    (trial,) = saved(page, "calibration.feet")
+    (trial,) = phone.kept("calibration.feet")
     assert (trial["felt_percent"], trial["measured_percent"], trial["fall"]) == (1.5, 2.2, "toes")
     expect(page.get_by_role("heading", name="After 1 trial")).to_be_visible(timeout=60_000)
     page.get_by_role("button", name="Undo").click()
-    assert saved(page, "calibration.feet") == []
+    assert phone.kept("calibration.feet") == []
 
 
 def test_what_the_feet_have_shown(phone: Any, engine: Callable[..., Any]) -> None:
@@ -71,20 +65,20 @@ def test_a_felt_slope_goes_into_the_read_corrected_with_its_spread(phone: Any, e
     expect(page.get_by_text(f"Likely {felt['slope_percent']:.1f}")).to_be_visible(timeout=60_000)
     expect(page.get_by_text("if the slope were known")).to_be_visible()
     page.get_by_role("button", name="Take as felt into the read").click()
-    assert saved(page, "putt.slope_percent") == pytest.approx(felt["slope_percent"], abs=0.05)
-    assert saved(page, "putt.fall_deg") == 90
-    assert saved(page, "felt.correction_percent") == pytest.approx(felt["correction_percent"])
-    assert saved(page, "player.slope_sd_percent") == pytest.approx(felt["slope_sd_percent"], abs=0.005)
-    putt = saved(page, "putt")
+    assert phone.kept("putt.slope_percent") == pytest.approx(felt["slope_percent"], abs=0.05)
+    assert phone.kept("putt.fall_deg") == 90
+    assert phone.kept("felt.correction_percent") == pytest.approx(felt["correction_percent"])
+    assert phone.kept("player.slope_sd_percent") == pytest.approx(felt["slope_sd_percent"], abs=0.005)
+    putt = phone.kept("putt")
     sure = engine("window", **putt)["make_probability"]
-    chance = engine("window", **putt, player=saved(page, "player"))["make_probability"]
+    chance = engine("window", **putt, player=phone.kept("player"))["make_probability"]
     assert chance < sure
     page.get_by_role("link", name="Read", exact=True).click()
     expect(page.get_by_role("button", name=f"Make {round(chance * 100)}")).to_be_visible(timeout=60_000)
     page.get_by_role("link", name="Practice").click()
     page.get_by_role("button", name="Undo").click()
-    assert saved(page, "putt") == PUTT
-    assert saved(page, "felt") is None
+    assert phone.kept("putt") == PUTT
+    assert phone.kept("felt") is None
 
 
 def test_the_eye_guesses_and_learns(phone: Any, engine: Callable[..., Any]) -> None:
@@ -97,7 +91,7 @@ def test_the_eye_guesses_and_learns(phone: Any, engine: Callable[..., Any]) -> N
     fill(page, "Your guess", "2.5")
     page.get_by_role("button", name="Guess", exact=True).click()
     expect(page.get_by_text(f"It is {truth['slope_percent']:g}\xa0%")).to_be_visible()
-    (trial,) = saved(page, "calibration.eye")
+    (trial,) = phone.kept("calibration.eye")
     assert trial == {**trial, "felt_percent": 2.5, "measured_percent": truth["slope_percent"], "fall": truth["fall"]}
     page.get_by_role("button", name="Next green").click()
     expect(picture).not_to_have_attribute("data-case", str(truth))
@@ -108,7 +102,7 @@ def test_the_eye_guesses_and_learns(phone: Any, engine: Callable[..., Any]) -> N
     fill(page, "Your guess", "1")
     page.get_by_role("button", name="Guess", exact=True).click()
     expect(page.get_by_text("The wrong way: not counted.")).to_be_visible()
-    assert len(saved(page, "calibration.eye")) == 1
+    assert len(phone.kept("calibration.eye")) == 1
 
 
 def test_a_broken_calibration_gives_way(phone: Any) -> None:

@@ -23,10 +23,6 @@ CLOCK = """(() => {
 })()"""
 
 
-def kept(page: Page) -> dict[str, Any]:
-    return json.loads(page.evaluate("localStorage.borrowline"))["practice"]
-
-
 def results(page: Page) -> list[dict[str, Any]]:
     """Drill results of the record, oldest first."""
     entries = page.evaluate("() => import('/records/db.js').then((db) => db.readAll())")
@@ -83,13 +79,12 @@ def test_counts_by_thumb_and_by_key_and_kept_at_once(phone: Any) -> None:
         page.keyboard.press(key)
     expect(page.get_by_role("button", name="Same again, 3")).to_be_visible()
     expect(page.get_by_role("button", name="Different, 1")).to_be_visible()
-    # read in the same breath: a block that is over is on the phone already
-    over = page.evaluate("() => { dispatchEvent(new KeyboardEvent('keydown', { key: 'n' })); return localStorage.borrowline; }")
-    (finished,) = json.loads(over)["unkept"]
+    assert phone.kept("run.good") == 3
+    page.keyboard.press("n")
+    # a block that is over and the session in the next one are written in one breath
+    assert phone.kept("run.block") == 1
+    (finished,) = results(page)
     assert (finished["drill"], finished["good"], finished["bad"]) == ("set_up", 3, 1)
-    # and in the record a moment later
-    page.wait_for_function("() => JSON.parse(localStorage.borrowline).unkept.length === 0")
-    assert results(page) == [finished]
 
 
 def test_a_result_that_finds_no_room_waits(phone: Any) -> None:
@@ -103,26 +98,25 @@ def test_a_result_that_finds_no_room_waits(phone: Any) -> None:
     )
     press(page, "Skip")
     expect(page.get_by_role("alert")).to_contain_text("The phone has no room left. Nothing was lost")
-    assert len(json.loads(page.evaluate("localStorage.borrowline"))["unkept"]) == 1
+    assert results(page) == []
     page.evaluate("free()")
     press(page, "Skip")
-    page.wait_for_function("() => JSON.parse(localStorage.borrowline).unkept.length === 0")
+    assert phone.kept("run.block") == 2
     assert [result["drill"] for result in results(page)] == ["set_up", "tempo"]
 
 
 @pytest.mark.parametrize("end", ["reload", "crash"])
-def test_it_stands_where_it_was(phone: Any, end: str) -> None:
+def test_it_stands_where_it_was(phone: Any, end: str, until: Any) -> None:
     page = started(phone)
     press(page, "Skip")
     page.evaluate("pass(48)")
     page.keyboard.press("1")
     expect_left(page, "2:12")
     if end == "crash":
-        # no farewell: what is on the phone is what there is
-        page.wait_for_function("() => JSON.parse(localStorage.borrowline).practice.run.good === 1")
-        record = page.evaluate("localStorage.borrowline")
+        # no farewell, and nothing in localStorage: what is in the database is what there is
+        until(page, "import('/records/db.js').then((db) => db.readMarks()).then(({ run }) => run.good === 1)")
         page.evaluate("addEventListener('pagehide', (event) => event.stopImmediatePropagation(), true)")
-        phone.page.add_init_script(f"localStorage.borrowline = {json.dumps(record)}")
+        page.evaluate("localStorage.clear()")
     page.reload()
     expect(page.get_by_role("button", name="In time, 1")).to_be_visible(timeout=60_000)
     expect_left(page, "2:12")
@@ -142,7 +136,7 @@ def test_a_phone_that_slept_lost_no_time(phone: Any) -> None:
 
 def test_twenty_minutes_from_plan_to_end(phone: Any) -> None:
     page = started(phone, minutes=20, at_hand=["level_floor", "ball", "balls"], blocks=[])
-    planned = page.evaluate("new Promise(r => setTimeout(() => r(JSON.parse(localStorage.borrowline).practice.blocks), 400))")
+    planned = phone.kept("practice.blocks")
     assert sum(block["minutes"] for block in planned) == 20
     for minute in range(20):
         expect(page.get_by_role("timer")).to_be_visible()
@@ -151,7 +145,7 @@ def test_twenty_minutes_from_plan_to_end(phone: Any) -> None:
     page.evaluate("pass(1)")
     expect(page.get_by_role("heading", name="Session over")).to_be_visible()
     expect(page.locator("tbody tr")).to_have_count(len(planned))
-    assert kept(page)["run"] is None
+    assert phone.kept("run") is None
     finished = results(page)
     assert [done["drill"] for done in finished] == [block["drill"] for block in planned]
     assert [done["spent_s"] for done in finished] == [60 * block["minutes"] for block in planned]
@@ -196,7 +190,7 @@ def test_what_the_records_say_weighs_in_the_plan(phone: Any) -> None:
     expect(needs).to_have_count(0)
 
 
-def test_findings_become_weights_and_leave_a_running_session_alone(phone: Any) -> None:
+def test_findings_become_weights_and_leave_a_running_session_alone(phone: Any, until: Any) -> None:
     page = phone.open("#record")
     press(page, "File")
     press(page, "Load an invented player")
@@ -204,7 +198,7 @@ def test_findings_become_weights_and_leave_a_running_session_alone(phone: Any) -
     expect(page.locator(".plan strong").first).not_to_be_empty(timeout=60_000)
     press(page, "Start")
     before = page.locator(".run-next").inner_text()
-    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.practice.weights.tempo > 0", timeout=60_000)
+    until(page, "import('/records/db.js').then((db) => db.readMarks()).then(({ practice }) => practice.weights.tempo > 0)", 60)
     assert page.locator(".run-next").inner_text() == before
 
 

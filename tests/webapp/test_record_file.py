@@ -98,7 +98,7 @@ COUNTS = {"spent_s": 300, "good": 14, "bad": 6}
 DRILL = head("d1", kind="drill", session="s1", drill="start_gate", name="start gate", **COUNTS)
 NOON = "2026-05-02T12:00:00.000Z"
 SPEED = head("speed 2026-05-02 10.5 Larkmoor", NOON, kind="note", place="Larkmoor", stimp_ft=10.5, stimp_sd_ft=0.2)
-SAVED = "JSON.parse(localStorage.borrowline ?? 'null')"
+MARKS = "import('/records/db.js').then((db) => db.readMarks())"
 # As the first version of the database was made, by itself and in its twin
 FIRST_DATABASE = """async (entries) => {
   const twin = await navigator.storageBuckets?.open('borrowline-twin', { durability: 'strict' });
@@ -117,7 +117,7 @@ FIRST_DATABASE = """async (entries) => {
 BY_ID = f"() => ({KEPT})().then((all) => Object.fromEntries(all.map((each) => [each.id, each])))"
 
 
-def test_what_the_first_versions_kept_comes_along(phone: Any) -> None:
+def test_what_the_first_versions_kept_comes_along(phone: Any, until: Any) -> None:
     """Entries in the first database; drill results and green speeds beside settings and calibration."""
     page = phone.open("#about")
     page.evaluate(FIRST_DATABASE, RICH)
@@ -128,7 +128,7 @@ def test_what_the_first_versions_kept_comes_along(phone: Any) -> None:
         "practice": {"finished": [OLD_DRILL, {"id": "damaged"}], "minutes": 35},
     }
     page.evaluate("old => { localStorage.borrowline = old; location.hash = 'read'; location.reload(); }", json.dumps(old))
-    page.wait_for_function(f"() => {SAVED}?.schema === 2 && {SAVED}.unkept.length === 0")
+    until(page, f"{MARKS}.then(({{ schema }}) => schema === 3)")
     kept = page.evaluate(BY_ID)
     assert kept["d1"] == DRILL
     assert kept["speed 2026-05-02 10.5 Larkmoor"] == SPEED
@@ -154,14 +154,15 @@ def test_drill_results_calibration_and_settings_come_back_from_the_file(phone: A
     page.get_by_role("button", name="Delete everything").click()
     expect(page.get_by_role("alert")).to_contain_text("2 entries, what they were before, calibration and settings?")
     page.get_by_role("button", name="Yes, delete everything").click()
-    page.wait_for_function(f"() => {SAVED}?.settings.aim === 'in'")
-    assert page.evaluate(f"() => {SAVED}.calibration.home_stimp_ft") == 10
+    assert phone.kept("settings.aim") == "in"
+    assert phone.kept("calibration.home_stimp_ft") == 10
     assert page.evaluate(KEPT) == []
     give(page, whole)
     expect(page.locator(".preview")).to_contain_text("2 new. 0 newer than here. 0 here already. Other settings and calibration")
     page.get_by_role("button", name="Take in 2, and replace settings and calibration").click()
-    page.wait_for_function(f"() => {SAVED}?.settings.aim === 'cups'")
-    assert page.evaluate(f"() => {SAVED}.calibration.home_stimp_ft") == 8.5
+    expect(page.locator(".preview")).to_have_count(0)
+    assert phone.kept("settings.aim") == "cups"
+    assert phone.kept("calibration.home_stimp_ft") == 8.5
     assert page.evaluate(KEPT) == [DRILL, SPEED]
 
 

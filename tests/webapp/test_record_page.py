@@ -281,8 +281,8 @@ def test_two_tabs_have_one_setting_and_forget_together(phone: Any, site: Any) ->
     other.keyboard.press("Tab")
     other.get_by_role("button", name="Holed").click()
     expect(other.locator(".logged-line")).to_be_visible(timeout=60_000)
-    page.wait_for_function("() => JSON.parse(localStorage.borrowline).place === 'Larkmoor'")
-    assert page.evaluate("JSON.parse(localStorage.borrowline).settings.distance") == "m"
+    assert phone.kept("place") == "Larkmoor"
+    assert phone.kept("settings.distance") == "m"
     page.goto(f"{site.url}#record")
     page.get_by_role("button", name="File").click()
     page.get_by_role("button", name="Delete everything").click()
@@ -305,12 +305,10 @@ def test_no_room_is_said_and_nothing_lost(phone: Any) -> None:
 
 def test_settings_that_find_no_room_are_told(phone: Any) -> None:
     page = logging(phone)
-    page.evaluate("""() => {
-      Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };
-    }""")
+    page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; 0")
     page.get_by_role("link", name="Settings").click()
     page.get_by_label("dark", exact=True).check(force=True)
-    expect(page.get_by_role("alert")).to_contain_text("settings and the last read are not kept")
+    expect(page.get_by_role("alert")).to_contain_text("The phone has no room left")
     page.get_by_role("button", name="Understood").click()
     expect(page.get_by_role("alert")).to_have_count(0)
 

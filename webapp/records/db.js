@@ -1,15 +1,18 @@
 /**
  * The record in IndexedDB. A write is done when it is on the disk; what an entry was before a change is kept beside it.
  * @import {Entry} from '../types.js'
+ * @import {Mark} from './join.js'
  * @import {Database, Schema} from './stores.js'
  */
-import { STRICT, dropTwin, stores } from './stores.js';
+import { ERASED, newSalt, nextWritten, WRITTEN } from './join.js';
+import { dropTwin, inTurn, STRICT, stores, TABLES } from './stores.js';
 
 /**
- * @template {'entries' | 'before'} Name
- * @typedef {import('idb').IDBPObjectStore<Schema, ('entries' | 'before')[], Name, 'readwrite'>} Table
+ * @template {'entries' | 'before' | 'marks'} Name
+ * @typedef {import('idb').IDBPObjectStore<Schema, ('entries' | 'before' | 'marks')[], Name, 'readwrite'>} Table
  */
-/** @typedef {(kept: Table<'entries'>, past: Table<'before'>) => Promise<void>} Work */
+/** @typedef {(kept: Table<'entries'>, past: Table<'before'>, marks: Table<'marks'>) => Promise<void>} Work */
+/** @typedef {{entries: boolean, parts: Record<string, unknown>}} News what was written: entries, and which parts */
 
 const first = async () => (await stores()).first;
 
@@ -18,8 +21,8 @@ export const isNewer = (error) => error instanceof DOMException && error.name ==
 
 const news = new BroadcastChannel('borrowline-records');
 
-/** Calls when another tab has written. @param {() => void} listener */
-export const onOtherTab = (listener) => news.addEventListener('message', listener);
+/** Calls when another tab has written. @param {(news: News) => void} listener */
+export const onOtherTab = (listener) => news.addEventListener('message', ({ data }) => listener(data));
 
 /** @param {Entry} a @param {Entry} b */
 export const newestFirst = (a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0);
@@ -36,19 +39,31 @@ export async function readBefore(id) {
 /** @returns {Promise<Entry[]>} */
 export const readAllBefore = async () => (await first()).getAll('before');
 
-/** One transaction over entries and what they were: all of it or nothing; then the same in the twin. @param {Work} work */
-async function whole(work) {
-  const { first, twin } = await stores();
-  await inOne(first, work);
-  if (twin) await inOne(twin, work).catch(dropTwin);
-  news.postMessage('written');
+/** @returns {Promise<Record<string, unknown>>} the small parts of what is kept, by name */
+export const readMarks = async () =>
+  Object.fromEntries((await (await first()).getAll('marks')).map(({ id, value }) => [id, value]));
+
+/** One transaction over all of it: everything or nothing; then the same in the twin. @param {Work} work @param {News} told to the other tabs */
+async function whole(work, told) {
+  const both = await stores();
+  const salt = newSalt();
+  await inTurn(async () => {
+    await inOne(both.first, work, salt);
+    if (both.twin) await inOne(both.twin, work, salt).catch(dropTwin);
+  });
+  news.postMessage(told);
 }
 
-/** @param {Database} db @param {Work} work */
-async function inOne(db, work) {
-  const tx = db.transaction(/** @type {('entries' | 'before')[]} */ (['entries', 'before']), 'readwrite', STRICT);
+/** @param {Database} db @param {Work} work @param {number} salt */
+async function inOne(db, work, salt) {
+  const tx = db.transaction(TABLES, 'readwrite', STRICT);
+  const marks = tx.objectStore('marks');
+  const count = async () => {
+    const last = await marks.get(WRITTEN);
+    await marks.put({ id: WRITTEN, value: nextWritten(last?.value, salt) });
+  };
   try {
-    await Promise.all([work(tx.objectStore('entries'), tx.objectStore('before')), tx.done]);
+    await Promise.all([work(tx.objectStore('entries'), tx.objectStore('before'), marks), count(), tx.done]);
   } catch (error) {
     abort(tx);
     throw error;
@@ -65,38 +80,44 @@ function abort(tx) {
   }
 }
 
+/** @param {Record<string, unknown>} parts @returns {Mark[]} */
+function marksOf(parts) {
+  const changed = new Date().toISOString();
+  return Object.entries(parts).map(([id, value]) => ({ id, value, changed }));
+}
+
 /**
- * Writes entries, all or none.
+ * Writes entries and small parts, all or none.
  * @param {Entry[]} all @param {Entry[]} [before] what some of them were, from elsewhere
- * @param {boolean} [newer] only those that are newer than what is kept
+ * @param {Record<string, unknown>} [parts] by name
+ * @param {boolean} [newer] only those entries that are newer than what is kept
  */
-export async function write(all, before = [], newer = false) {
-  await whole(async (kept, past) => {
-    const held = await Promise.all(all.map(({ id }) => kept.get(id)));
-    const fits = all.map((entry, i) => !newer || entry.changed > (held[i]?.changed ?? ''));
-    const [entries, olds] = [all.filter((_, i) => fits[i]), held.filter((_, i) => fits[i])];
-    const moved = olds.filter((old, i) => old && old.changed !== entries[i].changed);
-    // async, so that one that throws at once leaves none of the others unheard
-    await Promise.all([
-      ...[.../** @type {Entry[]} */ (moved), ...before].map(async (entry) => past.put(entry)),
-      ...entries.map(async (entry) => kept.put(entry)),
-    ]);
-  });
+export async function write(all, before = [], parts = {}, newer = false) {
+  await whole(
+    async (kept, past, marks) => {
+      const held = await Promise.all(all.map(({ id }) => kept.get(id)));
+      const fits = all.map((entry, i) => !newer || entry.changed > (held[i]?.changed ?? ''));
+      const [entries, olds] = [all.filter((_, i) => fits[i]), held.filter((_, i) => fits[i])];
+      const moved = olds.filter((old, i) => old && old.changed !== entries[i].changed);
+      // async, so that one that throws at once leaves none of the others unheard
+      await Promise.all([
+        ...[.../** @type {Entry[]} */ (moved), ...before].map(async (entry) => past.put(entry)),
+        ...entries.map(async (entry) => kept.put(entry)),
+        ...marksOf(parts).map(async (mark) => marks.put(mark)),
+      ]);
+    },
+    { entries: all.length > 0, parts },
+  );
 }
 
-/** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen */
-export async function erase(chosen) {
-  await whole(async (kept, past) => {
-    for (const table of [kept, past])
-      for await (const cursor of table.iterate()) if (chosen(cursor.value)) await cursor.delete();
-  });
-}
-
-/** @param {string} id */
-export const readMark = async (id) => (await (await first()).get('marks', id))?.value ?? '';
-
-/** @param {string} id @param {string} value */
-export async function writeMark(id, value) {
-  const { first, twin } = await stores();
-  for (const db of twin ? [first, twin] : [first]) await db.put('marks', { id, value });
+/** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen @param {Record<string, unknown>} [parts] as they are then */
+export async function erase(chosen, parts = {}) {
+  await whole(
+    async (kept, past, marks) => {
+      for (const table of [kept, past])
+        for await (const cursor of table.iterate()) if (chosen(cursor.value)) await cursor.delete();
+      await Promise.all(marksOf({ [ERASED]: new Date().toISOString(), ...parts }).map(async (mark) => marks.put(mark)));
+    },
+    { entries: true, parts },
+  );
 }

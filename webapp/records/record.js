@@ -1,23 +1,30 @@
 /**
  * The record as the screens have it. What the store calls an entry is on the disk; what could not be kept is said.
  * @import {Store} from '../store.js'
- * @import {DrillEntry, Entry, NoteEntry, PuttEntry} from '../types.js'
+ * @import {DrillEntry, Entry, NoteEntry, PuttEntry, State} from '../types.js'
  */
 import * as db from './db.js';
 import { checked } from './entry.js';
+import { partsOf } from './parts.js';
 
+const AGAIN_MS = 3000;
 export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
 
 /** Screens that show entries. The first screen does not wait for them. */
 const NEEDS = ['record', 'findings', 'practice', 'green'];
 
-/** @param {unknown} error */
-function inWords(error) {
+const NO_ROOM = 'The phone has no room left. Nothing was lost; free some and try again.';
+
+/** What a person is told of a failure: no words that only a programmer knows. @param {unknown} error */
+export function inWords(error) {
   if (db.isNewer(error)) return NEWER;
-  const { name, message } = /** @type {Error} */ (error);
-  return name === 'QuotaExceededError'
-    ? 'The phone has no room left. Nothing was lost; free some and try again.'
-    : `Not kept: ${message}.`;
+  if (!(error instanceof Error)) return 'Not kept.';
+  if (error.name === 'QuotaExceededError') return NO_ROOM;
+  if (error.constructor === Error) return `Not kept: ${error.message}.`;
+  console.warn('Not kept.', error);
+  return error instanceof DOMException
+    ? `The phone’s storage does not answer (${error.name}).`
+    : 'Not kept: Borrowline has a fault here.';
 }
 
 /** @param {Store} store */
@@ -39,65 +46,81 @@ export function createRecord(store) {
     return done;
   }
 
-  async function read() {
-    const [entries, exported] = await Promise.all([db.readAll(), db.readMark('exported')]);
-    store.change('records', { entries, exported });
-  }
-  async function load() {
-    if (!(await inTurn(read))) store.change('no records', { entries: all() });
+  /** @param {Entry[]} some newest first */
+  function withThem(some) {
+    const ids = new Set(some.map(({ id }) => id));
+    return [...some, ...all().filter(({ id }) => !ids.has(id))].sort(db.newestFirst);
   }
 
-  /** @param {Entry[]} entries @param {Entry[]} [before] */
-  async function put(entries, before) {
-    const good = entries.map(checked);
-    await db.write(good, before);
-    if (!store.state.entries) return;
-    const ids = new Set(good.map(({ id }) => id));
-    store.change('written', { entries: [...good, ...all().filter(({ id }) => !ids.has(id))].sort(db.newestFirst) });
+  async function read() {
+    const [entries, marks] = await Promise.all([db.readAll(), db.readMarks()]);
+    store.change('records', { entries, exported: String(marks.exported ?? '') });
   }
-  /** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere */
-  const write = (entries, before) => inTurn(() => put(entries, before));
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let again;
+  /** What does not open is tried again: until it has, nobody knows how much there is. */
+  async function load() {
+    clearTimeout(again);
+    if (!(await inTurn(read)) && !store.state.keptByNewer) again = setTimeout(load, AGAIN_MS);
+  }
+
+  /** @param {Entry[]} entries @param {Entry[]} [before] @param {Partial<State>} [patch] what is kept with them, at once or not at all */
+  async function put(entries, before, patch = {}) {
+    const good = entries.map(checked);
+    await db.write(good, before, partsOf(patch));
+    store.change('written', store.state.entries ? { ...patch, entries: withThem(good) } : patch);
+  }
+  /** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere @param {Partial<State>} [patch] what is kept with them */
+  const write = (entries, before, patch) => inTurn(() => put(entries, before, patch));
 
   /** @param {string} exported */
-  const mark = (exported) => db.writeMark('exported', exported).then(() => store.change('exported', { exported }));
+  const mark = (exported) => db.write([], [], { exported }).then(() => store.change('exported', { exported }));
 
-  let taking = false;
-  /** What is over goes from where it was put in haste to the database. */
-  async function takeIn() {
-    const { unkept } = store.state;
-    if (!unkept.length || taking) return;
-    taking = true;
-    const kept = await write(unkept);
-    taking = false;
-    if (kept) store.change('all is kept', { unkept: store.state.unkept.filter((entry) => !unkept.includes(entry)) });
+  /** Parts of what is kept, and in the same breath what is over: neither is there without the other. @param {Entry[]} over @param {Record<string, unknown>} parts @returns {Promise<string>} what went wrong, in words */
+  async function keep(over, parts) {
+    const work = async () => {
+      await db.write(over.map(checked), [], parts);
+      if (over.length)
+        store.change('all is kept', {
+          unkept: store.state.unkept.filter((entry) => !over.includes(entry)),
+          ...(store.state.entries && { entries: withThem(over) }),
+        });
+    };
+    // What is over waits for its turn, since it changes the entries
+    const done = over.length ? last.then(work) : work();
+    if (over.length) last = done.catch(() => {});
+    return done.then(() => '', inWords);
   }
 
   const open = () => void (store.state.entries === null && NEEDS.includes(store.state.screen) && load());
   store.subscribe((state, before) => {
     if (state.screen !== before.screen) open();
-    if (state.unkept !== before.unkept) void takeIn();
   });
-  db.onOtherTab(() => store.state.entries !== null && void load());
-  queueMicrotask(() => {
-    open();
-    void takeIn();
-  });
+  db.onOtherTab(({ entries }) => entries && store.state.entries !== null && void load());
+  queueMicrotask(open);
 
   return {
     load,
     write,
+    keep,
     /** A field that is undefined is taken away. @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry>} patch */
     change: (id, patch) =>
       inTurn(async () => {
         const entry = all().find((each) => each.id === id);
         if (entry) await put([/** @type {Entry} */ ({ ...entry, ...patch, changed: new Date().toISOString() })]);
       }),
-    /** Takes in what is newer than what is kept, or not there yet. @param {Entry[]} entries @param {Entry[]} before what some of them were */
-    merge: (entries, before) => inTurn(() => db.write(entries.map(checked), before, true).then(read)),
-    /** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen */
-    erase: (chosen) =>
+    /** Takes in what is newer than what is kept, or not there yet. @param {Entry[]} entries @param {Entry[]} before what some of them were @param {Partial<State>} [patch] what is kept with them */
+    merge: (entries, before, patch = {}) =>
       inTurn(async () => {
-        await db.erase(chosen);
+        await db.write(entries.map(checked), before, partsOf(patch), true);
+        store.change('taken in', patch);
+        await read();
+      }),
+    /** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen @param {Partial<State>} [patch] what is kept then */
+    erase: (chosen, patch = {}) =>
+      inTurn(async () => {
+        await db.erase(chosen, partsOf(patch));
+        store.change('erased', patch);
         await read();
         if (!all().length && store.state.exported) await mark('');
       }),

@@ -1,37 +1,30 @@
 /**
- * The last read and the settings, and what is over but not in the record yet, kept where the next start finds them before
- * its first frame.
- * @import {State} from '../types.js'
+ * Settings, calibration, drafts and the session, kept in the database as they change. What the first paint needs lies in
+ * localStorage besides, since that is there at once; browsers write it to the disk late, so it is never the truth.
  * @import {Store} from '../store.js'
+ * @import {State} from '../types.js'
+ * @import {Records} from './record.js'
  */
-import { NEWER } from './record.js';
+import { isNewer as isNewerStore, onOtherTab, readMarks } from './db.js';
+import { KEPT, PAINTED, partsOf, wholeOf } from './parts.js';
+import { inWords, NEWER } from './record.js';
 import { isNewer, restore, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
-const PAUSE_MS = 300;
-const KEPT = /** @type {const} */ ([
-  'settings',
-  'putt',
-  'player',
-  'read',
-  'window',
-  'cautioned',
-  'calibration',
-  'sighted',
-  'felt',
-  'practice',
-  'place',
-  'draft',
-  'unkept',
-]);
-const NO_ROOM = 'The phone has no room left: settings and the last read are not kept. Free some.';
+/** Between two writes of what changes under the finger. */
+const PAUSE_MS = 200;
+const PAINT_PAUSE_MS = 300;
+/** After which an opening is said to take long; and between one try and the next. */
+const LATE_MS = 3000;
+const AGAIN_MS = { first: 500, most: 30_000 };
+const LATE = 'The phone’s storage has not opened yet. What you do now is kept as soon as it has.';
 
 export function load() {
-  const data = kept();
-  return { ...restore(data), keptByNewer: isNewer(data), trouble: isNewer(data) ? NEWER : '' };
+  const data = painted();
+  return { ...restore(data), keptByNewer: isNewer(data), unopened: '', trouble: isNewer(data) ? NEWER : '' };
 }
 
-function kept() {
+function painted() {
   try {
     return JSON.parse(localStorage.getItem(KEY) ?? 'null');
   } catch {
@@ -39,60 +32,147 @@ function kept() {
   }
 }
 
-/** Takes it all away; the app's other tabs then begin anew too. */
-export const forget = () => localStorage.removeItem(KEY);
-
-/** What another tab kept, as this one goes on with it: the putt in hand and a session that runs here stay its own. @param {State} state @param {unknown} data */
-function adopted({ practice, unkept }, data) {
-  const { felt: _, putt: __, window: ___, read: ____, ...saved } = restore(data);
-  const own = new Set(unkept.map(({ id }) => id));
-  return {
-    ...saved,
-    practice: practice.run ? practice : saved.practice,
-    unkept: [...unkept, ...saved.unkept.filter(({ id }) => !own.has(id))],
-  };
+/** @param {State} state */
+function paint(state) {
+  const text = JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(PAINTED.map((name) => [name, state[name]])) });
+  try {
+    localStorage.setItem(KEY, text);
+  } catch (error) {
+    console.warn('The next start paints an older read.', error);
+  }
 }
 
-/** @param {State} state */
-const save = (state) =>
-  localStorage.setItem(KEY, JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(KEPT.map((name) => [name, state[name]])) }));
+const same = (/** @type {unknown} */ a, /** @type {unknown} */ b) => JSON.stringify(a) === JSON.stringify(b);
+const pause = (/** @type {number} */ ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
-/** Saves when the finger rests and when the page is put away, not at each frame of a drag. @param {Store} store */
-export function keepSaved(store) {
-  if (store.state.keptByNewer) return;
+/** What was changed before the truth was known, on the truth. @template T @param {T} base @param {T} mine @param {T} truth @returns {T} */
+function touched(base, mine, truth) {
+  if (mine === base) return same(mine, truth) ? mine : truth;
+  if (typeof mine !== 'object' || !mine || !base || !truth) return mine;
+  const changed = Object.entries(mine).filter(([name, value]) => value !== /** @type {any} */ (base)[name]);
+  return { ...truth, ...Object.fromEntries(changed) };
+}
+
+/** @param {Store} store @param {Pick<Records, 'keep'>} record @returns {Promise<void>} when what is kept has been read, or a newer app's is left alone */
+export function keepSaved(store, record) {
+  /** What lies on the disk, as text by part. @type {Map<string, string>} */
+  const disk = new Map();
+  let read = false;
+  let writing = false;
+  let told = false;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
-  let told = false;
-  let heard = false;
-  const flush = () => {
-    if (timer === undefined || store.state.keptByNewer) return;
+  let last = -PAUSE_MS;
+
+  /** @param {Record<string, unknown>} parts */
+  function lies(parts) {
+    for (const [name, value] of Object.entries(parts)) disk.set(name, JSON.stringify(value));
+  }
+
+  async function write() {
     clearTimeout(timer);
     timer = undefined;
-    try {
-      save(store.state);
+    const { state } = store;
+    if (!read || writing || state.keptByNewer) return;
+    const parts = Object.fromEntries(
+      Object.entries(partsOf(state)).filter(([name, value]) => disk.get(name) !== JSON.stringify(value)),
+    );
+    const { unkept } = state;
+    if (!unkept.length && !Object.keys(parts).length) return;
+    writing = true;
+    last = performance.now();
+    const error = await record.keep(unkept, { ...parts, schema: SCHEMA });
+    writing = false;
+    if (!error) {
+      lies(parts);
       told = false;
-    } catch {
-      if (!told) store.change('no room', { trouble: NO_ROOM });
+      soon(store.state.unkept.length ? 0 : PAUSE_MS);
+    } else {
+      if (!told) store.change('not kept', { trouble: error });
       told = true;
+      setTimeout(soon, AGAIN_MS.most / 6);
     }
-  };
+  }
+  /** What is over waits for nothing. */
+  function soon(pause = PAUSE_MS) {
+    if (pause) timer ??= setTimeout(write, Math.max(0, last + pause - performance.now()));
+    else void write();
+  }
+
+  /** @returns {Promise<Record<string, unknown> | null>} null where a newer app's is */
+  async function opened() {
+    const late = setTimeout(() => store.change('storage opens late', { unopened: LATE }), LATE_MS);
+    for (let wait = AGAIN_MS.first; ; wait = Math.min(2 * wait, AGAIN_MS.most))
+      try {
+        const marks = await readMarks();
+        clearTimeout(late);
+        return isNewer(marks) ? null : marks;
+      } catch (error) {
+        clearTimeout(late);
+        if (isNewerStore(error)) return null;
+        store.change('storage does not open', {
+          unopened: `${inWords(error)} It is tried again; until then nothing is kept.`,
+        });
+        await pause(wait);
+      }
+  }
+
+  const base = store.state;
+  async function open() {
+    if (base.keptByNewer) return;
+    const marks = await opened();
+    if (!marks) return store.change('kept by a newer app', { keptByNewer: true, trouble: NEWER, unopened: '' });
+    // What the first versions kept in localStorage moves over once; from then on that is no more than a picture
+    const known = typeof marks.schema === 'number';
+    const truth = restore(known ? { ...wholeOf(marks), schema: marks.schema } : painted());
+    const { state } = store;
+    const patch = Object.fromEntries(KEPT.map((name) => [name, touched(base[name], state[name], truth[name])]));
+    if (truth.practice.run) patch.practice = truth.practice;
+    if (known) lies(marks);
+    read = true;
+    store.change('kept', { ...patch, unkept: [...state.unkept, ...truth.unkept], unopened: '' });
+    await write();
+    paint(store.state);
+  }
+
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let painting;
+  function repaint() {
+    clearTimeout(painting);
+    painting = undefined;
+    if (read) paint(store.state);
+  }
+  let heard = false;
   store.subscribe((state, before) => {
-    if (heard || KEPT.every((name) => state[name] === before[name])) return;
-    clearTimeout(timer);
-    timer = setTimeout(flush, PAUSE_MS);
-    // What took minutes to do waits for nothing
-    if (state.unkept !== before.unkept) flush();
+    if (heard || state.keptByNewer) return;
+    if (PAINTED.some((name) => state[name] !== before[name])) {
+      clearTimeout(painting);
+      painting = setTimeout(repaint, PAINT_PAUSE_MS);
+    }
+    const over = state.unkept.length > before.unkept.length;
+    if (over || KEPT.some((name) => state[name] !== before[name])) soon(over ? 0 : PAUSE_MS);
   });
+
   // Else the next change here would write over what another tab has kept meanwhile
-  addEventListener('storage', ({ key, newValue }) => {
-    if (key !== KEY && key !== null) return;
-    const data = newValue === null ? null : kept();
+  onOtherTab(({ parts }) => {
+    const { schema: _, ...news } = parts;
+    if (isNewer(parts)) return store.change('kept by a newer app', { keptByNewer: true, trouble: NEWER });
+    if (!read || !Object.keys(news).length) return;
     heard = true;
-    if (isNewer(data)) store.change('kept by a newer app', { keptByNewer: true, trouble: NEWER });
-    else if (data === null) store.change('erased in another tab', { ...restore(null), cautioned: store.state.cautioned });
-    else store.change('kept in another tab', adopted(store.state, data));
+    lies(news);
+    const { putt: __, felt: ___, ...own } = restore(wholeOf({ ...partsOf(store.state), ...news }));
+    const names = KEPT.filter((name) => name in own && !same(own[/** @type {keyof typeof own} */ (name)], store.state[name]));
+    const patch = Object.fromEntries(names.map((name) => [name, own[/** @type {keyof typeof own} */ (name)]]));
+    // The putt in hand and a session that runs here stay this tab's own
+    if (store.state.practice.run) delete patch.practice;
+    store.change('kept in another tab', patch);
     heard = false;
   });
-  addEventListener('pagehide', flush);
-  document.addEventListener('visibilitychange', () => document.hidden && flush());
+  const leave = () => {
+    if (painting !== undefined) repaint();
+    void write();
+  };
+  addEventListener('pagehide', leave);
+  document.addEventListener('visibilitychange', () => document.hidden && leave());
+  return open().catch((error) => console.warn('What is kept was not read.', error));
 }

@@ -7,7 +7,7 @@
 import { isRecord } from './entry.js';
 import { fitting, olderEntries } from './older.js';
 
-export const SCHEMA = 2;
+export const SCHEMA = 3;
 
 /** What makes what was kept of a schema one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
 const NEXT = {
@@ -16,6 +16,7 @@ const NEXT = {
     place: data.calibration?.place,
     unkept: olderEntries(data.practice?.finished, data.calibration?.speeds),
   }),
+  2: (data) => data, // lay in localStorage
 };
 
 /** @type {Settings} */

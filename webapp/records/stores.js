@@ -6,14 +6,16 @@
  * its own: the twin is written when the first is done, so that a kill tears one of them at most.
  * @import {Entry} from '../types.js'
  * @import {DBSchema, IDBPDatabase} from 'idb'
+ * @import {Mark, Rows} from './join.js'
  */
 import { wrap } from 'idb';
+import { joined, newSalt, WRITTEN } from './join.js';
 
 const NAME = 'borrowline';
 const TWIN = 'borrowline-twin';
 /** What makes a database of a version one of the next. @type {((db: IDBDatabase) => void)[]} */
 const NEXT = [
-  // entries, what they were before, and marks (dates of exports)
+  // entries, what they were before, and marks: the small parts of what is kept
   (db) => {
     db.createObjectStore('entries', { keyPath: 'id' });
     db.createObjectStore('before', { keyPath: ['id', 'changed'] });
@@ -29,37 +31,50 @@ export const STRICT = /** @type {const} */ ({ durability: 'strict' });
  * @typedef {object} Tables
  * @property {{key: string, value: Entry}} entries
  * @property {{key: [string, string], value: Entry}} before
- * @property {{key: string, value: {id: string, value: string}}} marks
+ * @property {{key: string, value: Mark}} marks
  * @typedef {DBSchema & Tables} Schema
  * @typedef {IDBPDatabase<Schema>} Database
+ * @typedef {{first: Database, twin: Database | null}} Both
  * @typedef {{open: (name: string, options: StorageBucketOptions) => Promise<{indexedDB: IDBFactory}>, delete: (name: string) => Promise<void>}} Buckets
  * @typedef {{durability: 'strict'}} StorageBucketOptions
  */
 
 const buckets = /** @type {{storageBuckets?: Buckets}} */ (/** @type {unknown} */ (navigator)).storageBuckets;
 
-/** @type {Promise<{first: Database, twin: Database | null}> | undefined} */
+/** @type {Promise<Both> | undefined} */
 let opened;
 /** The twin's bucket: let go of, it takes with it what is being written. @type {{indexedDB: IDBFactory} | undefined} */
 let bucket;
 
-/** The database that is read, and its twin where there is one, both with the same in them. */
-export const stores = () => (opened ??= openBoth());
+/** The database that is read, and its twin where there is one, both with the same in them. Where it fails, the next call tries again. */
+export function stores() {
+  opened ??= openBoth().catch((error) => {
+    opened = undefined;
+    throw error;
+  });
+  return opened;
+}
 
+/** One after another, also of several tabs, so that both databases are written in one order. @template T @param {() => Promise<T>} work @returns {Promise<T>} */
+export const inTurn = (work) => (navigator.locks ? navigator.locks.request(NAME, work) : work());
+
+/** @returns {Promise<Both>} */
 async function openBoth() {
-  const first = await openIn(indexedDB);
-  let twin = null;
+  const [first, twin] = await Promise.all([openIn(indexedDB), openTwin().catch(() => null)]);
+  if (!twin) return { first, twin };
   try {
-    if (buckets) {
-      bucket = await buckets.open(TWIN, STRICT);
-      twin = await openIn(bucket.indexedDB);
-      const [mine, its] = [await sizes(first), await sizes(twin)];
-      if (mine.join() !== its.join()) await (mine[0] === 0 ? copy(twin, first) : copy(first, twin));
-    }
+    await inTurn(() => alike(first, twin));
+    return { first, twin };
   } catch {
-    twin = null;
+    twin.close();
+    return { first, twin: null };
   }
-  return { first, twin };
+}
+
+async function openTwin() {
+  if (!buckets) return null;
+  bucket = await buckets.open(TWIN, STRICT);
+  return openIn(bucket.indexedDB);
 }
 
 /** A twin that could not follow is made anew at the next start. */
@@ -88,20 +103,42 @@ async function close() {
   both?.twin?.close();
 }
 
-/** @param {Database} db */
-const sizes = (db) => Promise.all([db.count('entries'), db.count('before')]);
+/** @param {Database} first @param {Database} twin */
+async function alike(first, twin) {
+  const [mine, its] = await Promise.all([first, twin].map((db) => db.get('marks', WRITTEN)));
+  if (mine && mine.value === its?.value) return;
+  const both = await Promise.all([first, twin].map(rowsOf));
+  const rows = joined(both[0], both[1]);
+  const written = { id: WRITTEN, value: newSalt() };
+  await fill(first, both[0], rows, written);
+  await fill(twin, both[1], rows, written);
+}
 
-/** @param {Database} from @param {Database} to */
-async function copy(from, to) {
-  const all = await Promise.all(TABLES.map((name) => from.getAll(name)));
-  const tx = to.transaction(TABLES, 'readwrite', STRICT);
-  for (const [i, name] of TABLES.entries()) {
+/** @param {Database} db @returns {Promise<Rows>} */
+async function rowsOf(db) {
+  const [entries, before, marks] = await Promise.all([db.getAll('entries'), db.getAll('before'), db.getAll('marks')]);
+  return { entries, before, marks };
+}
+
+/** Writes of the rows what it has not, and takes away what is none of them. @param {Database} db @param {Rows} has @param {Rows} rows @param {Mark} written */
+async function fill(db, has, rows, written) {
+  const tx = db.transaction(TABLES, 'readwrite', STRICT);
+  for (const name of TABLES) {
     const table = tx.objectStore(name);
-    void table.clear();
-    for (const row of all[i]) void table.put(/** @type {never} */ (row));
+    const [held, wanted] = [
+      new Set(/** @type {unknown[]} */ (has[name]).map(text)),
+      new Set(/** @type {unknown[]} */ (rows[name]).map(text)),
+    ];
+    for (const row of has[name]) if (!wanted.has(text(row))) void table.delete(/** @type {never} */ (keyOf(name, row)));
+    for (const row of rows[name]) if (!held.has(text(row))) void table.put(/** @type {never} */ (row));
   }
+  void tx.objectStore('marks').put(written);
   await tx.done;
 }
 
-/** @type {('entries' | 'before' | 'marks')[]} */
-const TABLES = ['entries', 'before', 'marks'];
+const text = (/** @type {unknown} */ row) => JSON.stringify(row);
+
+/** @param {string} name @param {{id: string, changed?: string}} row */
+const keyOf = (name, { id, changed }) => (name === 'before' ? [id, changed] : id);
+
+export const TABLES = /** @type {('entries' | 'before' | 'marks')[]} */ (['entries', 'before', 'marks']);

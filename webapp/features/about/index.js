@@ -2,6 +2,15 @@
 import { html } from 'lit-html';
 import { VERSION } from '../../version.js';
 
+/** Fetched from the phone itself, once they are asked for. @param {Event} event */
+async function openLicences({ target }) {
+  const text = /** @type {HTMLElement} */ (/** @type {Element} */ (target).querySelector('pre'));
+  text.textContent ||= await fetch('licences.txt').then(
+    (response) => response.text(),
+    () => 'They are not on this phone yet: open this once where there is a signal.',
+  );
+}
+
 const page = html`<main class="page prose" tabindex="0">
   <h1>About</h1>
   <p class="lead">Borrowline reads a putt: where to start the ball, how hard, and how much room there is. Borrow is the allowance that a slope asks.</p>
@@ -13,6 +22,7 @@ const page = html`<main class="page prose" tabindex="0">
   <p>Grain, wind, wet or worn turf, footprints and spike marks; bumps smaller than the slopes you give; the bounce and skid of the first few feet; how a cup’s edge is cut. Green speed is taken as the same everywhere. A read is as good as its slope and its green speed.</p>
   <h2>Your data</h2>
   <p>Nothing leaves this phone. There is no account, no tracking and no advertising, and after the first visit no network is needed.</p>
+  <details @toggle=${openLicences}><summary>Licences, in full</summary><pre class="licences" tabindex="0"></pre></details>
   <p class="quiet">Version ${VERSION}</p>
 </main>`;
 

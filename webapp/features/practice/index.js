@@ -58,11 +58,16 @@ export const practice = {
     const stayAwake = createWake();
     const follow = followHeard(store, sound);
 
-    if (store.state.practice.run)
-      store.change('session was open', {
-        practice: { ...store.state.practice, run: { ...store.state.practice.run, paused: true } },
-        practicePage: { ...store.state.practicePage, page: 'run', note: 'Paused where it stopped.' },
-      });
+    /** A session that the page did not see begin was broken off. */
+    function goOn() {
+      const { practice, practicePage } = store.state;
+      if (practice.run)
+        store.change('session was open', {
+          practice: { ...practice, run: { ...practice.run, paused: true } },
+          practicePage: { ...practicePage, page: 'run', note: 'Paused where it stopped.' },
+        });
+    }
+    goOn();
     /** @type {ReturnType<typeof setInterval> | undefined} */
     let ticking;
     const keepTicking = () => {
@@ -88,6 +93,7 @@ export const practice = {
       // Also from the touch that turns the voice on or goes on: some phones let a page speak only after one of those
       const afresh = drill !== was.drill || cue !== was.cue || !before.practice.spoken || before.practice.run?.paused;
       if (speaks && afresh) say(drill === was.drill ? cue : `${drill.name}. ${cue}`);
+      if (action === 'kept') goOn();
       if (action === 'block over') {
         if (practice.chime) sound.chime(practice.tempo.volume);
         if (practice.tempo.vibrate) navigator.vibrate?.(OVER_MS);

@@ -8,7 +8,6 @@ import { give } from '../../device/share.js';
 import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
 import { readAll, readAllBefore, readBefore } from '../../records/db.js';
 import { RANGES, WHOLE } from '../../records/entry.js';
-import { forget } from '../../records/saved.js';
 import { DRAFT, restore } from '../../records/schema.js';
 import { fromFile, preview, toCsv, toJson } from '../../records/transfer.js';
 import { BLANK } from './blank.js';
@@ -129,8 +128,8 @@ export function actions({ store, engine, record }) {
         ...(weather.trim() && { weather: weather.trim() }),
         ...(speed.trim() && { stimp_ft }),
       };
-      if (await record.write([entry]))
-        store.change('noted', { draft: DRAFT, problem: null, recordPage: { ...store.state.recordPage, said: 'Noted.' } });
+      if (await record.write([entry], [], { draft: DRAFT }))
+        store.change('noted', { problem: null, recordPage: { ...store.state.recordPage, said: 'Noted.' } });
     },
 
     /** @param {string} id */
@@ -191,17 +190,12 @@ export function actions({ store, engine, record }) {
     /** @param {boolean} whole settings and calibration too */
     async take(whole) {
       const found = store.state.recordPage.preview;
-      if (!found || !(await record.merge([...found.fresh, ...found.newer], found.before))) return;
-      if (whole)
-        store.change(
-          'settings and calibration',
-          Object.fromEntries(
-            Object.entries(found.phone ?? {}).map(([name, part]) => [
-              name,
-              { .../** @type {any} */ (store.state)[name], ...part },
-            ]),
-          ),
-        );
+      if (!found) return;
+      const parts = Object.entries(whole ? (found.phone ?? {}) : {});
+      const patch = Object.fromEntries(
+        parts.map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }]),
+      );
+      if (!(await record.merge([...found.fresh, ...found.newer], found.before, patch))) return;
       const held = new Map(all().map(({ id, changed }) => [id, changed]));
       const [fresh, newer] = [found.fresh, found.newer].map(
         (some) => some.filter(({ id, changed }) => held.get(id) === changed).length,
@@ -220,13 +214,8 @@ export function actions({ store, engine, record }) {
     /** @param {boolean} sure */
     askErase: (sure) => set('sure?', { sure }),
     async erase() {
-      if (!(await record.erase(() => true))) return;
-      forget();
-      store.change('erase all', {
-        ...restore(null),
-        cautioned: store.state.cautioned,
-        recordPage: { ...BLANK, page: 'file', said: 'Everything is deleted.' },
-      });
+      if (await record.erase(() => true, { ...restore(null), cautioned: store.state.cautioned }))
+        store.change('erase all', { recordPage: { ...BLANK, page: 'file', said: 'Everything is deleted.' } });
     },
   };
   return act;

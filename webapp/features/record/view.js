@@ -22,7 +22,7 @@ export function view(state, act) {
       <a class="pick" href="#findings">Findings</a>
     </nav>
     ${recordPage.said ? html`<p class="said" role="status">${recordPage.said}</p>` : ''}
-    ${entries === null ? html`<p class="quiet">Opening the record</p>` : PAGES[recordPage.page](state, act)}
+    ${entries === null ? html`<p class="quiet">${state.keptByNewer || state.unopened ? 'How much is kept is not known yet.' : 'Opening the record'}</p>` : PAGES[recordPage.page](state, act)}
     ${old && recordPage.page !== 'file' ? html`<p class="quiet">${old} <button type="button" class="word" @click=${() => act.turn('file')}>Export</button></p>` : ''}
     ${recordPage.editing ? edit(state, act) : ''}
   </main>`;
