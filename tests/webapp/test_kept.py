@@ -120,7 +120,7 @@ def test_a_newer_record_stays_untouched(phone: Any) -> None:
         """() => new Promise((resolve) => {
           const open = indexedDB.open('borrowline', 99);
           open.onupgradeneeded = () => {
-            open.result.createObjectStore('entries', { keyPath: 'id' }).put({ id: 'kept', shape: 'unknown' });
+            open.transaction.objectStore('entries').put({ id: 'kept', shape: 'unknown' });
           };
           open.onsuccess = () => { open.result.close(); resolve(); };
         })"""
