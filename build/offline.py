@@ -13,8 +13,9 @@ import archive
 import environment
 
 BUDGET = 3_500_000  # bytes as brotli, for all that a first visit downloads
-# The browser itself keeps the worker's script and its list; hosts read _headers; shops and installers the screenshots
-LEFT_OUT = ("sw.js", "precache.js", "_headers", "screenshots/")
+# The browser itself keeps the worker's script and its list; hosts read _headers; shops and installers, where there is a
+# network, the screenshots and the large icons
+LEFT_OUT = ("sw.js", "precache.js", "_headers", "screenshots/", "icons/icon-512.png", "icons/maskable-512.png")
 MAPS = ".map"  # of those who look for a fault
 COMPRESSED = environment.VENV / "compressed"
 

@@ -21,6 +21,8 @@ export interface Feature {
   within?: string;
   /** Other addresses that lead to it: of older versions, or of a part of it. */
   formerly?: string[];
+  /** Its parts of what is kept, which "set this part back" makes new. */
+  keeps?: (keyof State)[];
   /** Its part of the state that goes with the page. */
   initial?: Partial<State>;
   questions?: Question[];

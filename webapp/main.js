@@ -12,6 +12,7 @@ import { wear, watchNight } from './device/theme.js';
 import { watchUpdates } from './device/update.js';
 import { chooseWhole } from './parts/chosen.js';
 import { arrive } from './parts/arrive.js';
+import { faultView } from './fault.js';
 import { page } from './page.js';
 import { read } from './features/read/index.js';
 import { line } from './features/line/index.js';
@@ -25,6 +26,11 @@ import './page.css';
 
 /** @type {import('./app.js').Feature[]} */
 const FEATURES = [read, line, green, practice, record, findings, settings, about];
+
+/** @param {unknown} error @returns {never} */
+function raise(error) {
+  throw error;
+}
 
 /** A screen that waits longer for what is kept is shown without it. */
 const PATIENCE_MS = 1000;
@@ -62,7 +68,16 @@ const app = { store, engine, record: createRecord(store) };
 const kept = keepSaved(store, app.record);
 // The first paint of a read waits for nothing; what another screen shows is in the database
 if (screen() !== 'read') await Promise.race([kept, new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
-const screens = new Map(FEATURES.map((feature) => [feature.id, feature.make(app)]));
+/** A part that cannot be made is shown as failed. @param {import('./app.js').Feature} feature @returns {import('./app.js').Screen} */
+function made(feature) {
+  try {
+    return feature.make(app);
+  } catch (error) {
+    console.warn(feature.id, error);
+    return { view: () => raise(error) };
+  }
+}
+const screens = new Map(FEATURES.map((feature) => [feature.id, made(feature)]));
 const names = new Map(FEATURES.map(({ id, label }) => [id, label ?? id[0].toUpperCase() + id.slice(1)]));
 keepAsking(
   app,
@@ -79,16 +94,35 @@ const act = {
   heard: () => store.change('trouble heard', { trouble: '' }),
 };
 
-const root = /** @type {HTMLElement} */ (document.getElementById('app'));
+let root = /** @type {HTMLElement} */ (document.getElementById('app'));
+/** Screens that have failed, until they are tried again. @type {Map<string, {said: string, again: () => void}>} */
+const faults = new Map();
 let at = '';
 function draw() {
-  const { screen } = store.state;
-  const shown = screens.get(screen);
-  wear(store.state.settings.theme);
-  render(page(store.state, FEATURES, shown?.view(), act), root);
-  shown?.drawn?.(root);
-  if (screen !== at && (at || screen !== FEATURES[0].id)) arrive(root, names.get(screen) ?? '');
-  at = screen;
+  const { state } = store;
+  const shown = screens.get(state.screen);
+  const fault = faults.get(state.screen);
+  const feature = FEATURES.find(({ id }) => id === state.screen);
+  try {
+    wear(state.settings.theme);
+    render(page(state, FEATURES, fault ? faultView(store, feature, fault) : shown?.view(), act), root);
+    if (!fault) shown?.drawn?.(root);
+    if (state.screen !== at && (at || state.screen !== FEATURES[0].id)) arrive(root, names.get(state.screen) ?? '');
+    at = state.screen;
+  } catch (error) {
+    if (fault) throw error;
+    console.warn(state.screen, error);
+    const again = () => {
+      faults.delete(state.screen);
+      store.change('try again', {});
+    };
+    faults.set(state.screen, { said: '', again });
+    // What was drawn half is drawn on no more
+    const fresh = /** @type {HTMLElement} */ (root.cloneNode(false));
+    root.replaceWith(fresh);
+    root = fresh;
+    draw();
+  }
 }
 
 let due = false;

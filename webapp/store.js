@@ -1,5 +1,16 @@
 /** @import {State} from './types.js' */
 
+/** One that throws takes nothing from the others. @param {(state: State, before: State, action: string) => void} listener @param {[State, State, string]} change */
+function hear(listener, change) {
+  try {
+    listener(...change);
+  } catch (error) {
+    queueMicrotask(() => {
+      throw error;
+    });
+  }
+}
+
 /**
  * The one record of what the app knows. Only named actions change it, and views draw from it.
  * @param {State} initial
@@ -17,7 +28,7 @@ export function createStore(initial) {
     if (telling) return;
     telling = true;
     try {
-      for (let next = told.shift(); next; next = told.shift()) for (const listener of listeners) listener(...next);
+      for (let next = told.shift(); next; next = told.shift()) for (const listener of listeners) hear(listener, next);
     } finally {
       telling = false;
     }

@@ -415,6 +415,10 @@ export interface State {
   exported: string;
   /** Why something could not be kept. */
   trouble: string;
+  /** What was kept and does not fit, by its place. */
+  aside: { what: string; value: unknown }[];
+  /** Entries on the phone that do not fit; they stay where they are, and go out with an export. */
+  damaged: string[];
   /** Why what is kept has not been read yet. */
   unopened: string;
   recordPage: RecordPage;

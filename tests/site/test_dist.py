@@ -22,7 +22,7 @@ def listed(folder):
 
 
 def test_every_file_is_kept_offline_or_left_out_on_purpose(dist):
-    left_out = {name for name in contents(dist) if name.startswith("screenshots/") or name.endswith(".map")}
+    left_out = {name for name in contents(dist) if name.startswith("screenshots/") or name.endswith((".map", "-512.png"))}
     left_out |= {"sw.js", "precache.js", "_headers"}
     kept = {name or "index.html" for name in listed(dist)}
     assert kept == set(contents(dist)) - left_out

@@ -1,6 +1,5 @@
 """A session, hands-free: the clock, the counts, and what survives."""
 
-import json
 from typing import Any
 
 import pytest
@@ -112,9 +111,9 @@ def test_it_stands_where_it_was(phone: Any, end: str, until: Any) -> None:
     page.evaluate("pass(48)")
     page.keyboard.press("1")
     expect_left(page, "2:12")
+    until(page, "import('/records/db.js').then((db) => db.readMarks()).then(({ run }) => run.good === 1)")
     if end == "crash":
         # no farewell, and nothing in localStorage: what is in the database is what there is
-        until(page, "import('/records/db.js').then((db) => db.readMarks()).then(({ run }) => run.good === 1)")
         page.evaluate("addEventListener('pagehide', (event) => event.stopImmediatePropagation(), true)")
         page.evaluate("localStorage.clear()")
     page.reload()

@@ -2,6 +2,7 @@
  * What an entry of the record may hold, checked wherever one comes in: typed, measured or from a file.
  * @import {Entry} from '../types.js'
  */
+import { isRecord } from './forms.js';
 
 import { FIELDS } from '../engine/fields.js';
 
@@ -38,9 +39,6 @@ const NEEDED = ['distance_m', 'stimp_ft', 'past_m', 'aim_deg'];
 const OPTIONAL = ['slope_percent', 'fall_deg', 'line_error_deg', 'felt_percent'];
 const OF_A_NOTE = ['stimp_ft', 'stimp_sd_ft'];
 const OF_A_DRILL = ['spent_s', 'good', 'bad'];
-
-/** @param {unknown} value @returns {value is Record<string, unknown>} */
-export const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** @param {string} name @param {unknown} value */
 function checkNumber(name, value) {

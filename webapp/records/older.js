@@ -2,7 +2,8 @@
  * Drill results and green speeds as they were before they were entries, when settings and calibration held them.
  * @import {Entry} from '../types.js'
  */
-import { checked, isRecord, RANGES } from './entry.js';
+import { checked, RANGES } from './entry.js';
+import { isRecord } from './forms.js';
 
 /** @param {Record<string, any>} result */
 const drillResult = ({ date, ...rest }) => ({

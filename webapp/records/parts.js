@@ -17,6 +17,7 @@ export const KEPT = /** @type {const} */ ([
   'practice',
   'place',
   'draft',
+  'aside',
 ]);
 /** What the first paint needs, before the database has opened. */
 export const PAINTED = /** @type {const} */ (['settings', 'putt', 'player', 'felt', 'read', 'window', 'cautioned']);

@@ -38,7 +38,7 @@ export function createRecord(store) {
     const done = last.then(work).then(
       () => true,
       (error) => {
-        store.change('not kept', { trouble: inWords(error) });
+        store.change('not kept', { trouble: inWords(error), ...(db.isNewer(error) && { keptByNewer: true }) });
         return false;
       },
     );
@@ -53,8 +53,17 @@ export function createRecord(store) {
   }
 
   async function read() {
-    const [entries, marks] = await Promise.all([db.readAll(), db.readMarks()]);
-    store.change('records', { entries, exported: String(marks.exported ?? '') });
+    const [rows, marks] = await Promise.all([db.readAll(), db.readMarks()]);
+    /** @type {Entry[]} */
+    const entries = [];
+    const damaged = [];
+    for (const row of rows)
+      try {
+        entries.push(checked(row));
+      } catch (error) {
+        damaged.push(`Entry ${row.id}: ${/** @type {Error} */ (error).message}`);
+      }
+    store.change('records', { entries, damaged, exported: String(marks.exported ?? '') });
   }
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let again;

@@ -21,7 +21,14 @@ const LATE = 'The phone’s storage has not opened yet. What you do now is kept 
 
 export function load() {
   const data = painted();
-  return { ...restore(data), keptByNewer: isNewer(data), unopened: '', trouble: isNewer(data) ? NEWER : '' };
+  return {
+    ...restored(data),
+    aside: /** @type {State['aside']} */ ([]),
+    damaged: /** @type {string[]} */ ([]),
+    keptByNewer: isNewer(data),
+    unopened: '',
+    trouble: isNewer(data) ? NEWER : '',
+  };
 }
 
 function painted() {
@@ -29,6 +36,17 @@ function painted() {
     return JSON.parse(localStorage.getItem(KEY) ?? 'null');
   } catch {
     return null;
+  }
+}
+
+/** Whatever is on the disk, the app starts. @param {unknown} data @param {import('./schema.js').Misfit[]} [aside] */
+function restored(data, aside) {
+  try {
+    return restore(data, aside);
+  } catch (error) {
+    console.warn('Nothing of it fits.', error);
+    aside?.push({ what: 'everything', value: data });
+    return restore(null);
   }
 }
 
@@ -69,11 +87,11 @@ export function keepSaved(store, record) {
     for (const [name, value] of Object.entries(parts)) disk.set(name, JSON.stringify(value));
   }
 
-  async function write() {
+  async function write(leaving = false) {
     clearTimeout(timer);
     timer = undefined;
     const { state } = store;
-    if (!read || writing || state.keptByNewer) return;
+    if (!read || (writing && !leaving) || state.keptByNewer) return;
     const parts = Object.fromEntries(
       Object.entries(partsOf(state)).filter(([name, value]) => disk.get(name) !== JSON.stringify(value)),
     );
@@ -95,7 +113,7 @@ export function keepSaved(store, record) {
   }
   /** What is over waits for nothing. */
   function soon(pause = PAUSE_MS) {
-    if (pause) timer ??= setTimeout(write, Math.max(0, last + pause - performance.now()));
+    if (pause) timer ??= setTimeout(() => write(), Math.max(0, last + pause - performance.now()));
     else void write();
   }
 
@@ -124,9 +142,15 @@ export function keepSaved(store, record) {
     if (!marks) return store.change('kept by a newer app', { keptByNewer: true, trouble: NEWER, unopened: '' });
     // What the first versions kept in localStorage moves over once; from then on that is no more than a picture
     const known = typeof marks.schema === 'number';
-    const truth = restore(known ? { ...wholeOf(marks), schema: marks.schema } : painted());
+    /** @type {import('./schema.js').Misfit[]} */
+    const misfits = [];
+    const truth = restored(known ? { ...wholeOf(marks), schema: marks.schema } : painted(), misfits);
     const { state } = store;
-    const patch = Object.fromEntries(KEPT.map((name) => [name, touched(base[name], state[name], truth[name])]));
+    const parts = KEPT.filter((name) => name in truth);
+    const patch = Object.fromEntries(
+      parts.map((name) => [name, touched(base[name], state[name], /** @type {any} */ (truth)[name])]),
+    );
+    patch.aside = [...(Array.isArray(marks.aside) ? marks.aside : []), ...misfits];
     if (truth.practice.run) patch.practice = truth.practice;
     if (known) lies(marks);
     read = true;
@@ -160,7 +184,7 @@ export function keepSaved(store, record) {
     if (!read || !Object.keys(news).length) return;
     heard = true;
     lies(news);
-    const { putt: __, felt: ___, ...own } = restore(wholeOf({ ...partsOf(store.state), ...news }));
+    const { putt: __, felt: ___, ...own } = restored(wholeOf({ ...partsOf(store.state), ...news }));
     const names = KEPT.filter((name) => name in own && !same(own[/** @type {keyof typeof own} */ (name)], store.state[name]));
     const patch = Object.fromEntries(names.map((name) => [name, own[/** @type {keyof typeof own} */ (name)]]));
     // The putt in hand and a session that runs here stay this tab's own
@@ -170,7 +194,7 @@ export function keepSaved(store, record) {
   });
   const leave = () => {
     if (painting !== undefined) repaint();
-    void write();
+    void write(true);
   };
   addEventListener('pagehide', leave);
   document.addEventListener('visibilitychange', () => document.hidden && leave());

@@ -1,10 +1,26 @@
 /**
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
+ * @import {Check} from './forms.js'
  * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, Draft, State} from '../types.js'
  * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice' | 'place' | 'draft' | 'unkept'>} Saved
  */
-import { isRecord } from './entry.js';
+import {
+  asked,
+  between,
+  field,
+  isBoolean,
+  isDate,
+  isNumber,
+  isRecord,
+  isText,
+  list,
+  oneOf,
+  orNull,
+  OWN,
+  record,
+  whole,
+} from './forms.js';
 import { fitting, olderEntries } from './older.js';
 
 export const SCHEMA = 3;
@@ -87,37 +103,34 @@ const SIGHTED = {
   rolled_stimp_ft: null,
 };
 
-/** @param {unknown} value */
-const isNumber = (value) => typeof value === 'number' && Number.isFinite(value);
-/** @param {...string} words @returns {(value: unknown) => boolean} */
-const oneOf =
-  (...words) =>
-  (value) =>
-    words.includes(/** @type {string} */ (value));
-/** @param {unknown} value */
-const isPath = (value) =>
-  Array.isArray(value) && value.length > 1 && value.every((p) => Array.isArray(p) && p.length === 4 && p.every(isNumber));
+/** @typedef {{each: Check}} Each a list of which the entries that fit are kept */
 
+const SURFACE = { slope_percent: field('StationFields', 'slope_percent'), fall_deg: field('StationFields', 'fall_deg') };
+const PACE = { stimp_ft: field('PuttFields', 'stimp_ft'), past_m: field('PuttFields', 'past_m') };
+const FELT = field('FeltFields', 'felt_percent');
+const isFall = field('FeltFields', 'fall');
+const isPath = list((point) => Array.isArray(point) && point.length === 4 && point.every(isNumber), 2, 20_000);
+
+/** @type {Record<keyof Settings, Check>} */
 const SETTINGS_CHECKS = {
   distance: oneOf('ft', 'm', 'paces'),
   aim: oneOf('in', 'cm', 'cups', 'balls', 'degrees', 'arm'),
-  pace_m: isNumber,
-  arm_m: isNumber,
+  pace_m: between(...OWN.pace_m),
+  arm_m: between(...OWN.arm_m),
   handed: oneOf('right', 'left'),
   theme: oneOf('light', 'dark', 'system'),
-  stimp_ft: isNumber,
-  past_m: isNumber,
+  ...PACE,
 };
+const player = (/** @type {keyof Player} */ name) => field('PlayerFields', name);
+/** @type {Record<keyof Player, Check>} */
 const PLAYER_CHECKS = {
-  start_line_sd_deg: isNumber,
-  pace_sd_fraction: isNumber,
-  slope_sd_percent: isNumber,
-  start_line_bias_deg: isNumber,
-  pace_bias_fraction: isNumber,
+  start_line_sd_deg: player('start_line_sd_deg'),
+  pace_sd_fraction: player('pace_sd_fraction'),
+  slope_sd_percent: player('slope_sd_percent'),
+  start_line_bias_deg: player('start_line_bias_deg'),
+  pace_bias_fraction: player('pace_bias_fraction'),
 };
-const SURFACE_CHECKS = { slope_percent: isNumber, fall_deg: isNumber };
-const STATION_CHECKS = { at_m: isNumber, ...SURFACE_CHECKS };
-const READ_CHECKS = {
+const READ = record({
   aim_deg: isNumber,
   aim_offset_m: isNumber,
   launch_mps: isNumber,
@@ -125,111 +138,143 @@ const READ_CHECKS = {
   entry_deg: isNumber,
   time_s: isNumber,
   plays_like_m: isNumber,
-  apex: (/** @type {unknown} */ value) => fits(value, { x_m: isNumber, y_m: isNumber }),
+  apex: record({ x_m: isNumber, y_m: isNumber }),
   path: isPath,
+});
+const WINDOW = record({ make_probability: between(0, 1), high_line: isPath, low_line: isPath });
+/** @type {Each} */
+const TRIALS = {
+  each: record({
+    felt_percent: FELT,
+    measured_percent: field('FeltTrialFields', 'measured_percent'),
+    fall: isFall,
+    date: isDate,
+  }),
 };
-const WINDOW_CHECKS = { make_probability: isNumber, high_line: isPath, low_line: isPath };
-
-/** @param {unknown} value @param {Record<string, (value: unknown) => boolean>} checks */
-const fits = (value, checks) => isRecord(value) && Object.entries(checks).every(([name, check]) => check(value[name]));
-
-const isText = (/** @type {unknown} */ value) => typeof value === 'string';
-const isFall = oneOf('left', 'right', 'toes', 'heels');
-/** @typedef {(value: unknown) => boolean} Check */
-/** @param {Record<string, Check>} checks @returns {Check} a list that is worth nothing with a part missing */
-const listOf = (checks) => (value) => Array.isArray(value) && value.every((entry) => fits(entry, checks));
-/** @param {Record<string, Check>} checks @returns {{each: Check}} a list of which the entries that fit are kept */
-const eachOf = (checks) => ({ each: (entry) => fits(entry, checks) });
-const isTrials = eachOf({ felt_percent: isNumber, measured_percent: isNumber, fall: isFall, date: isText });
+/** @type {Record<keyof Calibration, Check | Each>} */
 const CALIBRATION_CHECKS = {
-  phone: (/** @type {unknown} */ value) =>
-    fits(value, { bias_deg: (pair) => Array.isArray(pair) && pair.length === 2 && pair.every(isNumber), date: isText }),
-  rolls: eachOf({ distance_m: isNumber, time_s: isNumber, way: oneOf('out', 'back') }),
-  ball: oneOf('rolled', 'putted'),
-  home_stimp_ft: isNumber,
-  feet: isTrials,
-  eye: isTrials,
+  phone: orNull(record({ bias_deg: list(between(...OWN.bias_deg), 2, 2), date: isDate })),
+  rolls: { each: asked('BallFields') },
+  ball: field('RollTestFields', 'skid'),
+  home_stimp_ft: PACE.stimp_ft,
+  feet: TRIALS,
+  eye: TRIALS,
 };
+const height = field('ViewFields', 'eye_height_m');
+/** @type {Record<keyof Sighted, Check>} */
 const SIGHTED_CHECKS = {
   eye: oneOf('standing', 'crouching'),
-  standing_m: isNumber,
-  crouching_m: isNumber,
-  back_m: isNumber,
-  lens_mm: isNumber,
-  live_mm: isNumber,
-  lens_date: isText,
-  live_date: isText,
-  thing_m: isNumber,
-  away_m: isNumber,
-  roll_deg: isNumber,
-  height_m: isNumber,
-  rolled_m: isNumber,
-  rolled_stimp_ft: isNumber,
+  standing_m: height,
+  crouching_m: height,
+  back_m: field('ViewFields', 'back_m'),
+  lens_mm: between(...OWN.lens_mm),
+  live_mm: between(...OWN.lens_mm),
+  lens_date: isDate,
+  live_date: isDate,
+  thing_m: field('LensFields', 'length_m'),
+  away_m: field('LensFields', 'distance_m'),
+  roll_deg: between(...OWN.roll_deg),
+  height_m: orNull(between(...OWN.ramp_m)),
+  rolled_m: orNull(field('PuttFields', 'distance_m')),
+  rolled_stimp_ft: orNull(PACE.stimp_ft),
 };
-const FELT_CHECKS = {
-  felt_percent: isNumber,
+const isFelt = record({
+  felt_percent: FELT,
   fall: isFall,
-  slope_percent: isNumber,
-  slope_sd_percent: isNumber,
-  correction_percent: isNumber,
-  trials: isNumber,
-};
+  slope_percent: between(0, 100),
+  slope_sd_percent: between(0, 100),
+  correction_percent: between(-100, 100),
+  trials: whole(0, 5000),
+});
 
-const isBoolean = (/** @type {unknown} */ value) => typeof value === 'boolean';
-const isTexts = (/** @type {unknown} */ value) => Array.isArray(value) && value.every(isText);
-const COUNT_CHECKS = { session: isText, spent_s: isNumber, good: isNumber, bad: isNumber };
-const TEMPO_CHECKS = {
-  forward_s: isNumber,
-  ratio: isNumber,
-  rest_s: isNumber,
-  strokes: isNumber,
-  volume: isNumber,
-  muted: isBoolean,
-  vibrate: isBoolean,
-  delay_s: isNumber,
+const isCount = whole(...OWN.count);
+const isSpent = between(...OWN.spent_s);
+const PLAN = {
+  minutes: field('PlanFields', 'minutes'),
+  place: field('PlanFields', 'place'),
+  at_hand: field('PlanFields', 'at_hand'),
 };
+const isWeights = (/** @type {unknown} */ value) => asked('WeightFields')(value);
+const tempo = (/** @type {'forward_s' | 'ratio' | 'rest_s' | 'strokes'} */ name) => field('TempoFields', name);
+/** @type {Record<keyof Practice, Check | Each>} */
 const PRACTICE_CHECKS = {
-  minutes: isNumber,
-  place: oneOf('room', 'green'),
-  at_hand: isTexts,
+  ...PLAN,
   spoken: isBoolean,
   chime: isBoolean,
-  lie_deg: isNumber,
-  length_m: isNumber,
-  above_grip_m: isNumber,
-  gap_m: isNumber,
-  eyes_m: isNumber,
-  weights: (/** @type {unknown} */ value) => isRecord(value) && Object.values(value).every(isNumber),
-  blocks: listOf({ drill: isText, minutes: isNumber, why: isText, instead: isTexts }),
-  planned: (/** @type {unknown} */ value) =>
-    value === null || fits(value, { minutes: isNumber, place: isText, at_hand: isTexts, weights: isRecord }),
-  run: (/** @type {unknown} */ value) => value === null || fits(value, { block: isNumber, paused: isBoolean, ...COUNT_CHECKS }),
-  tempo: (/** @type {unknown} */ value) => fits(value, TEMPO_CHECKS),
-  strokes: eachOf({ backswing_m: isNumber, roll_m: isNumber, stimp_ft: isNumber }),
+  lie_deg: field('ArcFields', 'lie_deg'),
+  length_m: field('ArcFields', 'length_m'),
+  above_grip_m: field('ArcFields', 'above_grip_m'),
+  gap_m: orNull(field('GateFields', 'gap_m')),
+  eyes_m: field('EyesFields', 'left_m'),
+  weights: isWeights,
+  blocks: list(record({ drill: isText, minutes: between(...OWN.block_minutes), why: isText, instead: list(isText) })),
+  planned: orNull(record({ ...PLAN, weights: isWeights })),
+  run: orNull(record({ block: isCount, paused: isBoolean, session: isText, spent_s: isSpent, good: isCount, bad: isCount })),
+  tempo: record({
+    forward_s: tempo('forward_s'),
+    ratio: tempo('ratio'),
+    rest_s: tempo('rest_s'),
+    strokes: tempo('strokes'),
+    volume: between(0, 1),
+    muted: isBoolean,
+    vibrate: isBoolean,
+    delay_s: between(...OWN.delay_s),
+  }),
+  strokes: { each: asked('OwnStroke') },
 };
 
 /** @param {unknown} value */
-const isPutt = (value) =>
-  fits(value, { distance_m: isNumber, stimp_ft: isNumber, past_m: isNumber }) &&
-  (fits(value, SURFACE_CHECKS) ||
-    fits(value, { stations: (list) => Array.isArray(list) && list.length > 0 && list.every((s) => fits(s, STATION_CHECKS)) }));
+function isPutt(value) {
+  if (!record({ distance_m: field('PuttFields', 'distance_m'), ...PACE })(value)) return false;
+  const { stations, distance_m } = /** @type {Record<string, any>} */ (value);
+  if (stations === undefined) return record(SURFACE)(value);
+  return (
+    field('PuttFields', 'stations')(stations) &&
+    stations?.every(
+      (/** @type {Station} */ { at_m }, /** @type {number} */ i) => at_m <= distance_m && (!i || at_m > stations[i - 1].at_m),
+    )
+  );
+}
 
-/** @template {object} T @param {unknown} value @param {T} defaults @param {Record<keyof T & string, Check | {each: Check}>} checks @returns {T} */
-function kept(value, defaults, checks) {
+/** @typedef {{what: string, value: unknown}} Misfit what did not fit, by its place */
+
+/**
+ * @template {object} T @param {string} part @param {unknown} value @param {T} defaults
+ * @param {Record<keyof T & string, Check | Each>} checks @param {Misfit[]} aside what does not fit goes there @returns {T}
+ */
+function kept(part, value, defaults, checks, aside) {
   const result = { ...defaults };
-  if (isRecord(value))
-    for (const name of /** @type {(keyof T & string)[]} */ (Object.keys(checks))) {
-      const [check, found] = [checks[name], value[name]];
-      const good =
-        typeof check === 'function' ? [found].filter(check)[0] : Array.isArray(found) ? found.filter(check.each) : undefined;
-      if (good !== undefined) result[name] = /** @type {T[typeof name]} */ (good);
+  if (!isRecord(value)) {
+    if (value !== undefined && value !== null) aside.push({ what: part, value });
+    return result;
+  }
+  for (const name of /** @type {(keyof T & string)[]} */ (Object.keys(checks))) {
+    const [check, found, what] = [checks[name], value[name], `${part}.${name}`];
+    // What was never measured stands as its default, which a check may not know
+    if (found === undefined || found === defaults[name]) continue;
+    const good = typeof check === 'function' ? check(found) : Array.isArray(found);
+    if (!good) aside.push({ what, value: found });
+    else if (typeof check === 'function') result[name] = /** @type {T[typeof name]} */ (found);
+    else {
+      const all = /** @type {unknown[]} */ (found);
+      aside.push(...all.filter((each) => !check.each(each)).map((each) => ({ what, value: each })));
+      result[name] = /** @type {T[typeof name]} */ (/** @type {unknown} */ (all.filter(check.each)));
     }
+  }
   return result;
 }
 
-/** @template T @param {unknown} value @param {Record<string, (value: unknown) => boolean>} checks @returns {Answered<T> | null} */
-const answered = (value, checks) =>
-  isRecord(value) && isPutt(value.putt) && fits(value.value, checks)
+/** One that does not fit is set aside. @template T @param {string} what @param {unknown} value @param {Check} check @param {T} instead @param {Misfit[]} aside @returns {T} */
+function one(what, value, check, instead, aside) {
+  if (value === undefined || value === null) return instead;
+  if (check(value)) return /** @type {T} */ (value);
+  aside.push({ what, value });
+  return instead;
+}
+
+/** @template T @param {unknown} value @param {Check} check @returns {Answered<T> | null} */
+const answered = (value, check) =>
+  isRecord(value) && isPutt(value.putt) && check(value.value)
     ? /** @type {Answered<T>} */ (/** @type {unknown} */ (value))
     : null;
 
@@ -242,32 +287,31 @@ function practised(practice) {
   return { ...practice, planned, run: run && blocks[run.block] ? run : null };
 }
 
-/** @param {unknown} data what was read back, of any age and in any state @returns {Saved} */
-export function restore(data) {
+/** @param {unknown} data what was read back, of any age and in any state @param {Misfit[]} [aside] what does not fit goes there @returns {Saved} */
+export function restore(data, aside = []) {
   /** @type {Record<string, unknown>} */
   let saved = isRecord(data) && Number.isInteger(data.schema) && Number(data.schema) >= 1 && !isNewer(data) ? data : {};
   for (let at = Number(saved.schema ?? SCHEMA); at < SCHEMA; at++) saved = NEXT[at](saved);
-  const settings = kept(saved.settings, SETTINGS, SETTINGS_CHECKS);
+  const settings = kept('settings', saved.settings, SETTINGS, SETTINGS_CHECKS, aside);
+  const usual = { ...PUTT, stimp_ft: settings.stimp_ft, past_m: settings.past_m };
   return {
     settings,
-    putt: isPutt(saved.putt)
-      ? /** @type {Putt} */ (saved.putt)
-      : { ...PUTT, stimp_ft: settings.stimp_ft, past_m: settings.past_m },
-    player: kept(saved.player, PLAYER, PLAYER_CHECKS),
-    read: answered(saved.read, READ_CHECKS),
-    window: answered(saved.window, WINDOW_CHECKS),
+    putt: one('putt', saved.putt, isPutt, usual, aside),
+    player: kept('player', saved.player, PLAYER, PLAYER_CHECKS, aside),
+    read: answered(saved.read, READ),
+    window: answered(saved.window, WINDOW),
     cautioned: saved.cautioned === true,
-    place: typeof saved.place === 'string' ? saved.place : '',
-    draft: kept(saved.draft, DRAFT, { text: isText, weather: isText, speed: isText }),
+    place: one('place', saved.place, isText, '', aside),
+    draft: kept('draft', saved.draft, DRAFT, { text: isText, weather: isText, speed: isText }, aside),
     unkept: fitting(saved.unkept),
-    calibration: kept(saved.calibration, CALIBRATION, CALIBRATION_CHECKS),
-    practice: practised(kept(saved.practice, PRACTICE, PRACTICE_CHECKS)),
-    sighted: kept(saved.sighted, SIGHTED, SIGHTED_CHECKS),
-    felt: fits(saved.felt, FELT_CHECKS) ? /** @type {Felt} */ (/** @type {unknown} */ (saved.felt)) : null,
+    calibration: kept('calibration', saved.calibration, CALIBRATION, CALIBRATION_CHECKS, aside),
+    practice: practised(kept('practice', saved.practice, PRACTICE, PRACTICE_CHECKS, aside)),
+    sighted: kept('sighted', saved.sighted, SIGHTED, SIGHTED_CHECKS, aside),
+    felt: one('felt', saved.felt, isFelt, /** @type {Felt | null} */ (null), aside),
   };
 }
 
-/** @type {Record<keyof Phone, [object, Record<string, Check | {each: Check}>]>} */
+/** @type {Record<keyof Phone, [object, Record<string, Check | Each>]>} */
 const PHONE = {
   settings: [SETTINGS, SETTINGS_CHECKS],
   player: [PLAYER, PLAYER_CHECKS],

@@ -38,9 +38,9 @@ const COLUMNS = [
 ];
 const TEXTS = ['id', 'at', 'changed', 'place', 'text', 'gate'];
 
-/** @param {Entry[]} entries @param {Entry[]} before @param {Partial<Phone>} phone */
-export const toJson = (entries, before, phone) =>
-  `${JSON.stringify({ format: FORMAT, version: VERSION, exported: new Date().toISOString(), entries, before, phone }, null, 1)}\n`;
+/** @param {Entry[]} entries @param {Entry[]} before @param {Partial<Phone>} phone @param {unknown[]} [aside] what does not fit, for whoever can mend it */
+export const toJson = (entries, before, phone, aside = []) =>
+  `${JSON.stringify({ format: FORMAT, version: VERSION, exported: new Date().toISOString(), entries, before, phone, ...(aside.length && { aside }) }, null, 1)}\n`;
 
 /** @param {unknown} value */
 function cell(value) {

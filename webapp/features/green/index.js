@@ -10,6 +10,7 @@ import { view } from './view.js';
 /** @type {Feature} */
 export const green = {
   id: 'green',
+  keeps: ['calibration'],
   label: 'Green',
   formerly: ['calibrate'],
   initial: {

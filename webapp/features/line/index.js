@@ -14,6 +14,7 @@ import { view } from './view.js';
 /** @type {Feature} */
 export const line = {
   id: 'line',
+  keeps: ['sighted'],
   label: 'Line',
   formerly: ['sight'],
   initial: {

@@ -27,6 +27,7 @@ function weighed(costs) {
 /** @type {Feature} */
 export const practice = {
   id: 'practice',
+  keeps: ['practice'],
   label: 'Practice',
   formerly: [TEMPO.slice(1)],
   initial: {

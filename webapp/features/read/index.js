@@ -12,6 +12,7 @@ import { view } from './view.js';
 /** @type {Feature} */
 export const read = {
   id: 'read',
+  keeps: ['putt', 'player', 'felt', 'read', 'window'],
   label: 'Read',
   initial: {
     sheet: '',

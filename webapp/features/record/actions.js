@@ -6,10 +6,13 @@
 import { refusalWords } from '../../refusal.js';
 import { give } from '../../device/share.js';
 import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
-import { readAll, readAllBefore, readBefore } from '../../records/db.js';
+import { giveBackup, phoneOf } from '../../records/backup.js';
+import { readAll, readBefore } from '../../records/db.js';
 import { RANGES, WHOLE } from '../../records/entry.js';
+import { fitting } from '../../records/older.js';
+import { inWords } from '../../records/record.js';
 import { DRAFT, restore } from '../../records/schema.js';
-import { fromFile, preview, toCsv, toJson } from '../../records/transfer.js';
+import { fromFile, preview, toCsv } from '../../records/transfer.js';
 import { BLANK } from './blank.js';
 
 const COUNT = { unit: '', name: '', si: 1, digits: 0 };
@@ -171,18 +174,26 @@ export function actions({ store, engine, record }) {
     scroll: (from) => void (from !== store.state.recordPage.from && set('scroll', { from })),
 
     async exportJson() {
-      const entries = [...(await readAll()), ...store.state.unkept];
-      if (await exportAs(`borrowline-${now().slice(0, 10)}.json.txt`, toJson(entries, await readAllBefore(), phone())))
-        await record.mark(now());
+      try {
+        const said = await giveBackup(store.state);
+        if (said) set('given', { said });
+        if (said) await record.mark(now());
+      } catch (error) {
+        set('not given', { said: inWords(error) });
+      }
     },
     async exportCsv() {
-      await exportAs(`borrowline-putts-${now().slice(0, 10)}.csv`, toCsv(await readAll()));
+      const putts = toCsv(fitting(await readAll()));
+      const said = await give(new File([putts], `borrowline-putts-${now().slice(0, 10)}.csv`, { type: 'text/csv' }));
+      if (said) set('given', { said });
     },
+    /** What was set aside is let go of. */
+    letGo: () => store.change('let go of what does not fit', { aside: [] }),
     /** @param {Blob | undefined} file */
     async look(file) {
       if (!file) return;
       try {
-        set('preview', { preview: preview(await readAll(), phone(), fromFile(await file.text())), said: '' });
+        set('preview', { preview: preview(await readAll(), phoneOf(store.state), fromFile(await file.text())), said: '' });
       } catch (error) {
         set('no file of ours', { preview: null, said: /** @type {Error} */ (error).message });
       }
@@ -219,18 +230,6 @@ export function actions({ store, engine, record }) {
     },
   };
   return act;
-
-  function phone() {
-    const { settings, player, calibration, sighted } = store.state;
-    return { settings, player, calibration, sighted };
-  }
-
-  /** Phones share .txt and .csv, but no .json. @param {string} name @param {string} text @returns {Promise<boolean>} whether it was given */
-  async function exportAs(name, text) {
-    const said = await give(new File([text], name, { type: name.endsWith('.csv') ? 'text/csv' : 'text/plain' }));
-    if (said) set('given', { said });
-    return said !== '';
-  }
 }
 
 /** @typedef {ReturnType<typeof actions>} RecordActions */

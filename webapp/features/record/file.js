@@ -18,7 +18,7 @@ export function exportIsOld({ entries, exported }) {
 }
 
 /** @param {State} state @param {RecordActions} act */
-export function file({ entries, recordPage, exported }, act) {
+export function file({ entries, recordPage, exported, aside, damaged }, act) {
   const invented = entries?.some(({ sample }) => sample);
   return html`<h1>The record as a file</h1><p>${several(entries?.length ?? 0, 'entry', 'entries')} on this phone${exported ? `, exported ${dayWords(exported)}` : ''}. Nothing leaves it unless you send it.</p>
     <div class="does">
@@ -36,6 +36,7 @@ export function file({ entries, recordPage, exported }, act) {
           : html`<button type="button" class="word" @click=${act.sample}>Load an invented player</button>`
       }
     </div>
+    ${misfits(aside, damaged, act)}
     ${recordPage.preview ? shown(recordPage.preview, act) : ''}
     ${
       recordPage.sure
@@ -43,6 +44,17 @@ export function file({ entries, recordPage, exported }, act) {
         <button type="button" class="word" @click=${act.erase}>Yes, delete everything</button> <button type="button" class="word" @click=${() => act.askErase(false)}>Keep it</button></div>`
         : html`<button type="button" class="word" @click=${() => act.askErase(true)}>Delete everything</button>`
     }`;
+}
+
+/** @param {State['aside']} aside @param {string[]} damaged @param {RecordActions} act */
+function misfits(aside, damaged, act) {
+  const all = [...damaged, ...aside.map(({ what, value }) => `${what}: ${(JSON.stringify(value) ?? '').slice(0, 80)}`)];
+  if (!all.length) return '';
+  return html`<section class="preview"><h2>Set aside</h2>
+    <p>${several(all.length, 'thing', 'things')} on this phone did not fit; the rest works without. An export holds ${all.length === 1 ? 'it' : 'them'} too.</p>
+    <ul>${all.slice(0, MOST_SHOWN).map((why) => html`<li>${why}</li>`)}</ul>
+    ${all.length > MOST_SHOWN ? html`<p>and ${all.length - MOST_SHOWN} more.</p>` : ''}
+    ${aside.length ? html`<button type="button" class="word" @click=${act.letGo}>Forget what is no entry</button>` : ''}</section>`;
 }
 
 /** @param {Preview} preview @param {RecordActions} act */

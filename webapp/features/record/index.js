@@ -11,6 +11,7 @@ import { view } from './view.js';
 /** @type {Feature} */
 export const record = {
   id: 'record',
+  keeps: ['draft', 'place'],
   label: 'Record',
   formerly: ['notes'],
   initial: { recordPage: BLANK },

@@ -46,6 +46,7 @@ const mark = svg`<svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="tr
 /** @type {Feature} */
 export const settings = {
   id: 'settings',
+  keeps: ['settings'],
   label: 'Settings',
   mark,
   make(app) {
