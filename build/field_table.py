@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from types import NoneType, UnionType
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
-from pycore.fields import Doc, Length, Range
+from pycore.fields import Doc, Length, Range, door_name
 
 type Asked = Mapping[str, tuple[Any, Any]]
 """The types of request and answer of each endpoint."""
@@ -107,7 +107,7 @@ def _gather(kind: Any, found: dict[str, dict[str, Row]]) -> None:
         doc, forms = _names(hint), _forms(hint)
         if not doc:
             raise TypeError(f"{kind.__name__}.{name} has no Doc that says what it is")
-        own[name] = {
+        own[door_name(name)] = {
             "label": doc[-1].label,
             "more": doc[-1].more,
             "needed": needed(kind, name),

@@ -11,7 +11,7 @@ from environment import ROOT
 from field_table import Asked
 from pycore.api import ENDPOINTS
 from pycore.errors import Refusal
-from pycore.fields import Doc
+from pycore.fields import Doc, door_name
 
 FOLDER = ROOT / "webapp" / "engine"
 PLAIN = {float: "number", int: "number", str: "string", bool: "boolean", NoneType: "null"}
@@ -79,7 +79,9 @@ def _interface(kind: Any, found: dict[str, _Interface]) -> str:
     if name not in found:
         interface = found[name] = _Interface(kind)  # above the types within
         hints = get_type_hints(kind, include_extras=True)
-        lines = [f"  {_comment(hint)}{field}{_mark(kind, field)}: {_typed(hint, found)};" for field, hint in hints.items()]
+        lines = [
+            f"  {_comment(hint)}{door_name(field)}{_mark(kind, field)}: {_typed(hint, found)};" for field, hint in hints.items()
+        ]
         interface.text = "\n".join([*_docstring(kind), f"export interface {name} {{", *lines, "}"])
     if found[name].kind is not kind:
         raise TypeError(f"there are two types called {name}")

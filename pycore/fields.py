@@ -73,9 +73,9 @@ def parse[T](kind: Callable[..., T], data: Mapping[str, Any], path: str = "") ->
     values = {}
     for name, field in expected.items():
         if name in data:
-            values[name] = field.read(data[name], path + name)
+            values[field.name] = field.read(data[name], path + name)
         elif field.needed:
-            raise _refused("missing_field", f"{path}{name} is missing; it takes {_takes(field.hint)}", path + name, field.hint)
+            raise missing(path + name, field.hint)
     return kind(**values)
 
 
@@ -83,8 +83,14 @@ type Reader = Callable[[Any, str], Any]
 """From a value of plain JSON, and where it stands, to the value that a request holds; or a refusal."""
 
 
+def door_name(name: str) -> str:
+    """The name of a field at the door: a word of Python's own has an underscore after it in the engine."""
+    return name.removesuffix("_")
+
+
 @dataclass(frozen=True)
 class _Field:
+    name: str
     hint: Any
     read: Reader
     needed: bool
@@ -95,7 +101,8 @@ class _Field:
 def _fields(kind: Any) -> dict[str, _Field]:
     hints = get_type_hints(kind, include_extras=True)
     return {
-        field.name: _Field(
+        door_name(field.name): _Field(
+            field.name,
             hints[field.name],
             _reader(hints[field.name]),
             field.default is MISSING and field.default_factory is MISSING,
@@ -181,6 +188,11 @@ def _either(hint: Any) -> Reader:
         raise _wrong(hint, (), value, path)
 
     return read
+
+
+def missing(path: str, hint: Any) -> Refusal:
+    """The refusal of a request without a field that takes ``hint``."""
+    return _refused("missing_field", f"{path} is missing; it takes {_takes(hint)}", path, hint)
 
 
 def outside(field: str, value: float, limit: Range, why: str) -> Refusal:

@@ -7,7 +7,7 @@ from typing import Annotated, Any, Literal, TypedDict
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
-from pycore.green import roll_test
+from pycore.green import roll_test, survey_endpoints
 from pycore.units import FOOT, percent_from_slope
 
 SLOWEST, FASTEST = 3.0, 20.0  # ft; outside, something was measured wrongly
@@ -115,6 +115,7 @@ def _answer(measure: Callable[[], roll_test.Speed], field: str) -> SpeedAnswer:
 ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
     "roll_test": Endpoint(RollTestFields, answer_roll_test),
     "stimpmeter": Endpoint(StimpmeterFields, answer_stimpmeter),
+    **survey_endpoints.ENDPOINTS,
 }
 
 _ROLLS = [
@@ -126,4 +127,5 @@ EXAMPLES: list[dict[str, Any]] = [
     {"ask": "roll_test", "rolls": _ROLLS, "skid": "rolled"},
     {"ask": "roll_test", "rolls": _ROLLS, "skid": "putted"},
     {"ask": "stimpmeter", "out_ft": [13.2, 13.6, 13.5], "back_ft": [8.0, 7.9, 8.1]},
+    *survey_endpoints.EXAMPLES,
 ]

@@ -7,9 +7,11 @@ height field, so no path on it gains energy. Its downhill vector is (g_x + y g_y
 
 from bisect import bisect_right
 from cmath import phase, rect
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import cos, hypot, radians, sin
+from typing import Protocol
 
 from pycore.units import slope_from_percent
 
@@ -49,6 +51,53 @@ class Patch:
         return self.gx + self.gxx * x + self.gxy * y, self.gy + self.gxy * x
 
 
+class Green(Protocol):
+    """What is asked of a green, however it is known. Where ``is_plane``, the same tilt holds everywhere."""
+
+    @property
+    def is_plane(self) -> bool: ...
+
+    @property
+    def patches(self) -> Sequence["Piece"]: ...
+
+    def patch_at(self, x: float) -> int: ...
+
+    def downhill(self, x: float, y: float) -> tuple[float, float]: ...
+
+    def slope(self, x: float, y: float) -> float: ...
+
+    def height(self, x: float, y: float) -> float: ...
+
+    def mean(self, length: float) -> Station: ...
+
+    def bent(self, mean: Station, share: float) -> "Green": ...
+
+    def tilted(self, by: complex) -> "Green": ...
+
+    def steeper(self, change: float, length: float) -> "Green": ...
+
+    def times(self, factor: float) -> "Green": ...
+
+
+class Piece(Protocol):
+    """A part of a green, over which its tilt changes smoothly, from ``start`` on."""
+
+    @property
+    def start(self) -> float: ...
+
+    def downhill(self, x: float, y: float) -> tuple[float, float]: ...
+
+
+def mean_of(green: Green, length: float) -> Station:
+    """The one tilt that does most nearly what ``green`` does to a putt of ``length`` m: the end, where the ball is slow,
+    counts most."""
+    weights = [0.5, 1.5, 2.5, 3.5]
+    downhill = sum(
+        weight * complex(*green.downhill(length * (i + 0.5) / len(weights), 0.0)) for i, weight in enumerate(weights)
+    ) / sum(weights)
+    return Station(0.0, abs(downhill), phase(downhill))
+
+
 class Surface:
     """A green read at one station (a plane) or several.
 
@@ -72,16 +121,24 @@ class Surface:
     def mean(self, length: float) -> Station:
         """The one tilt that does most nearly what this green does to a putt of ``length`` m: the end, where the ball is
         slow, counts most."""
-        weights = [0.5, 1.5, 2.5, 3.5]
-        downhill = sum(
-            weight * complex(*self.downhill(length * (i + 0.5) / len(weights), 0.0)) for i, weight in enumerate(weights)
-        ) / sum(weights)
-        return Station(0.0, abs(downhill), phase(downhill))
+        return mean_of(self, length)
+
+    def bent(self, mean: Station, share: float) -> "Surface":
+        """A green part of the way from the plane ``mean`` (0) to this one (1)."""
+        return Surface(*(mean.between(station, share) for station in self.stations))
 
     def tilted(self, by: complex) -> "Surface":
         """This green tilted everywhere by the downhill vector ``by`` (rise over run) as well."""
         tilts = [(station.x, rect(station.slope, station.downhill) + by) for station in self.stations]
         return Surface(*(Station(x, abs(tilt), phase(tilt)) for x, tilt in tilts))
+
+    def steeper(self, change: float, length: float) -> "Surface":
+        """This green steeper by ``change`` (rise over run) at every station, the way it falls there."""
+        return Surface(*(replace(station, slope=station.slope + change) for station in self.stations))
+
+    def times(self, factor: float) -> "Surface":
+        """This green with all its slopes times ``factor``."""
+        return Surface(*(replace(station, slope=station.slope * factor) for station in self.stations))
 
     @property
     def is_plane(self) -> bool:

@@ -1,12 +1,15 @@
 """The putt's endpoints: read, window, roll, sensitivity, presets."""
 
-from math import cos, degrees, radians, tan
+from math import cos, degrees, hypot, radians, tan
 from typing import Any, Literal
 
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
+from pycore.green.survey_endpoints import POINTS
+from pycore.green.surveyed import Surveyed
 from pycore.putt import answers, chance, pace, requests, sensitivity, solve
 from pycore.putt.doubt import read_sds
+from pycore.putt.line_doubt import spread
 from pycore.putt.putt import Putt
 from pycore.putt.shape import apex, path
 from pycore.putt.window import aim_tolerance, pace_tolerance, window
@@ -20,6 +23,10 @@ def answer_read(fields: requests.ReadFields) -> answers.ReadAnswer:
     putt = fields.putt()
     found = _found(putt)
     sds = read_sds(putt, found, fields.doubt()) if fields.doubted else None
+    if fields.survey is not None and isinstance(putt.surface, Surveyed):
+        sure = spread(putt, found, putt.surface, fields.survey.walked().survey)
+        told = sds or (0.0, 0.0)
+        sds = hypot(told[0], sure.aim), hypot(told[1], sure.launch)
     return {
         "aim_deg": degrees(found.aim),
         "aim_offset_m": putt.distance * tan(found.aim),
@@ -61,7 +68,7 @@ def answer_window(fields: requests.WindowFields) -> answers.WindowAnswer:
 
 def answer_best_pace(fields: requests.PaceFields) -> answers.PaceAnswer:
     """The pace that takes the fewest putts."""
-    putt = Putt(fields.distance_m, fields.surface(), fields.stimp_ft, pace.PASTS[0])
+    putt = Putt(fields.distance, fields.surface(), fields.stimp_ft, pace.PASTS[0])
     player = fields.player.player() if fields.player else chance.TOUR
     found = pace.costs(putt, player)
     if len(found) < LEAST_PACES:
@@ -79,7 +86,7 @@ def answer_best_pace(fields: requests.PaceFields) -> answers.PaceAnswer:
 
 def answer_roll(fields: requests.RollFields) -> answers.RollAnswer:
     """Where a strike goes."""
-    putt = Putt(fields.distance_m, fields.surface(), fields.stimp_ft)
+    putt = Putt(fields.distance, fields.surface(), fields.stimp_ft)
     roll = putt.roll(fields.launch_mps, radians(fields.aim_deg))
     end = roll.at(roll.s_left(0.0))
     return {
@@ -174,6 +181,7 @@ _STATIONS = {
     "stimp_ft": 10,
     "stations": [{"at_m": 0, "slope_percent": 1, "fall_deg": 90}, {"at_m": 3, "slope_percent": 2, "fall_deg": 45}],
 }
+_SURVEY = {"points": POINTS, "ball": [2, 2], "hole": [5, 4]}
 EXAMPLES: list[dict[str, Any]] = [
     *({"ask": ask, **green, "past_m": 0.3048} for ask in ("read", "window", "sensitivity") for green in (_PLANE, _STATIONS)),
     {
@@ -186,5 +194,7 @@ EXAMPLES: list[dict[str, Any]] = [
     {"ask": "window", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
     {"ask": "best_pace", **_PLANE},
     {"ask": "roll", **_STATIONS, "launch_mps": 1.8, "aim_deg": 4},
+    {"ask": "read", "survey": _SURVEY, "stimp_ft": 10, "past_m": 0.3},
+    {"ask": "window", "survey": _SURVEY, "stimp_ft": 10, "past_m": 0.3},
     {"ask": "presets"},
 ]

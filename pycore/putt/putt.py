@@ -7,7 +7,7 @@ from math import cos, hypot, inf, pi, sin
 
 from pycore.constants import HOLE_RADIUS
 from pycore.green.speed import deceleration, friction
-from pycore.green.surface import Surface
+from pycore.green.surface import Green
 from pycore.putt.hole import capture_speed
 from pycore.putt.roll import PlaneRoll, Roll, State
 from pycore.putt.trace import FINE, Trace
@@ -53,7 +53,7 @@ class Putt:
     """
 
     distance: float
-    surface: Surface
+    surface: Green
     stimp_ft: float
     past: float = 0.0
     step_error: float = FINE

@@ -5,8 +5,9 @@ from math import radians
 from typing import Annotated
 
 from pycore.errors import Refusal
-from pycore.fields import Doc, Length, Range, outside
-from pycore.green.surface import Station, Surface
+from pycore.fields import Doc, Length, Range, missing, outside
+from pycore.green.surface import Green, Station, Surface
+from pycore.green.survey_requests import PlacedFields
 from pycore.putt.chance import Player
 from pycore.putt.doubt import Doubt
 from pycore.putt.putt import Putt
@@ -30,17 +31,35 @@ class StationFields:
 Stations = Annotated[tuple[StationFields, ...], Length(1, 12), Doc("stations", "slopes at places along the line, in its order")]
 
 
+Survey = Annotated[PlacedFields, Doc("survey", "a green walked once, and where on it ball and hole lie")]
+
+
 @dataclass(frozen=True, kw_only=True)
 class ShapeFields:
-    """The shape of a putt's green: one slope and fall line, or stations."""
+    """The shape of a putt's green: one slope and fall line, or stations, or a survey."""
 
-    distance_m: Distance
+    distance_m: Distance | None = None
     slope_percent: Slope | None = None
     fall_deg: Fall | None = None
     stations: Stations | None = None
+    survey: Survey | None = None
 
-    def surface(self) -> Surface:
+    @property
+    def distance(self) -> float:
+        """From ball to hole, m, told or on the survey's map."""
+        if self.survey is not None:
+            return self.survey.distance
+        if self.distance_m is None:
+            raise missing("distance_m", Distance)
+        return self.distance_m
+
+    def surface(self) -> Green:
         """The green's shape; refuses fields that contradict each other."""
+        if self.survey is not None:
+            for name in ("distance_m", "slope_percent", "fall_deg", "stations"):
+                if getattr(self, name) is not None:
+                    raise Refusal("bad_field", f"survey comes in place of {name}, not beside it", "survey")
+            return self.survey.surface()
         if self.stations is None:
             if self.slope_percent is None or self.fall_deg is None:
                 name = "slope_percent" if self.slope_percent is None else "fall_deg"
@@ -50,8 +69,8 @@ class ShapeFields:
             raise Refusal("bad_field", "stations come in place of slope_percent and fall_deg, not beside them", "stations")
         least = 0.0
         for i, station in enumerate(self.stations):
-            if not least <= station.at_m <= self.distance_m:
-                limit = Range(least, self.distance_m, "m")
+            if not least <= station.at_m <= self.distance:
+                limit = Range(least, self.distance, "m")
                 raise outside(f"stations[{i}].at_m", station.at_m, limit, "past the station before it, and not past the hole")
             least = station.at_m + LEAST_APART
         return Surface(*(Station.measured(s.at_m, s.slope_percent, s.fall_deg) for s in self.stations))
@@ -72,7 +91,7 @@ class PuttFields(GreenFields):
 
     def putt(self) -> Putt:
         """The putt in the engine's terms."""
-        return Putt(self.distance_m, self.surface(), self.stimp_ft, self.past_m)
+        return Putt(self.distance, self.surface(), self.stimp_ft, self.past_m)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -4,7 +4,6 @@ from dataclasses import dataclass, replace
 from math import inf, radians, sqrt
 from typing import Literal
 
-from pycore.green.surface import Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import Read
 
@@ -29,10 +28,9 @@ class Outcome:
 
 def outcomes(putt: Putt, found: Read) -> list[Outcome]:
     """The read ``found`` struck on a green 0.5 % steeper or a foot faster, or struck 1 degree or 5 % of length off."""
-    steeper = (replace(station, slope=station.slope + STEEPER) for station in putt.surface.stations)
     launch, aim = found.launch, found.aim
     return [
-        _outcome("slope", replace(putt, surface=Surface(*steeper)), launch, aim),
+        _outcome("slope", replace(putt, surface=putt.surface.steeper(STEEPER, putt.distance)), launch, aim),
         _outcome("speed", replace(putt, stimp_ft=putt.stimp_ft + FASTER), launch, aim),
         _outcome("start_left", putt, launch, aim + TURNED),
         _outcome("start_right", putt, launch, aim - TURNED),

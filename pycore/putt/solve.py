@@ -116,8 +116,7 @@ def _on_green(putt: Putt) -> _Strike | None:
     done, step = 0.0, 1.0
     while done < 1 and step > FINEST_BEND:
         share = min(1.0, done + step)
-        bent = Surface(*(mean.between(station, share) for station in putt.surface.stations))
-        found = _shoot(replace(putt, surface=bent), strike)
+        found = _shoot(replace(putt, surface=putt.surface.bent(mean, share)), strike)
         if found:
             strike, done = found, share
             step *= 2

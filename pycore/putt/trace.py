@@ -14,7 +14,7 @@ from functools import partial
 from math import copysign, exp, hypot, inf, log
 from typing import NamedTuple
 
-from pycore.green.surface import Patch, Surface
+from pycore.green.surface import Green, Patch, Piece
 from pycore.putt.roll import TOO_FAR, PlaneRoll, State, rest_factor
 from pycore.roots import zero
 
@@ -68,7 +68,7 @@ class Trace:
     step_error : the most that one step may be wrong by, m and m/s.
     """
 
-    def __init__(self, surface: Surface, drag: float, rho: float, start: State, step_error: float = FINE) -> None:
+    def __init__(self, surface: Green, drag: float, rho: float, start: State, step_error: float = FINE) -> None:
         self.surface, self.drag, self.rho, self.step_error = surface, drag, rho, step_error
         self.start = start
         self.runs_away = False
@@ -170,9 +170,19 @@ class Trace:
             return patches[patch + 1].start, 1
         return x, 0
 
-    def _rate(self, patch: Patch) -> Rate:
-        gx0, gxx, gy0, gxy = patch.gx, patch.gxx, patch.gy, patch.gxy
+    def _rate(self, patch: Piece) -> Rate:
         drag, rho = self.drag, self.rho
+        if not isinstance(patch, Patch):
+            downhill = patch.downhill
+
+            def on_relief(z: complex, u: complex) -> Point:
+                g = complex(*downhill(z.real, z.imag))
+                v = abs(u)
+                time = v * hypot(1, abs(g)) / drag
+                return Point(time * u, v / rho * g - u, complex(time, time * v))
+
+            return on_relief
+        gx0, gxx, gy0, gxy = patch.gx, patch.gxx, patch.gy, patch.gxy
 
         def rate(z: complex, u: complex) -> Point:
             x = z.real

@@ -85,6 +85,7 @@ def partition(strikes: Sequence[Miss | Holed]) -> tuple[list[Miss], list[Holed]]
 
 
 def _key(putt: Putt) -> tuple[float, tuple[Station, ...], float, float]:
+    assert isinstance(putt.surface, Surface)  # a kept putt has stations
     return putt.distance, putt.surface.stations, putt.stimp_ft, putt.past
 
 
@@ -105,7 +106,8 @@ def _reading(logged: Logged, found: Read) -> float | None:
         return None
     if abs(logged.aim - found.aim) > SAME:
         return logged.aim / found.aim - 1
-    if logged.felt is None or not logged.putt.surface.is_plane:
+    surface = logged.putt.surface
+    if logged.felt is None or not isinstance(surface, Surface) or not surface.is_plane:
         return None
-    felt = solve(replace(logged.putt, surface=Surface(replace(logged.putt.surface.stations[0], slope=logged.felt))))
+    felt = solve(replace(logged.putt, surface=Surface(replace(surface.stations[0], slope=logged.felt))))
     return felt.aim / found.aim - 1 if felt else None

@@ -41,6 +41,8 @@ class LoggedFields(PuttFields):
 
     def logged(self) -> Logged:
         """The putt in the engine's terms."""
+        if self.survey is not None:
+            raise Refusal("bad_field", "a kept putt takes the stations along its line, not the survey", "survey")
         result, line, felt = self.result, self.line_error_deg, self.felt_percent
         return Logged(
             self.id,

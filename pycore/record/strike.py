@@ -30,7 +30,7 @@ def strike_to(putt: Putt, x: float, y: float) -> Strike | None:
     green Newton's corrections in two dimensions follow, from the plane that is most like it.
     """
     stop = complex(x, y)
-    if putt.surface.is_plane:
+    if isinstance(putt.surface, Surface) and putt.surface.is_plane:
         return _on_plane(putt, putt.surface.stations[0], stop)
     mean = putt.surface.mean(abs(stop))
     guess = _on_plane(putt, replace(mean, slope=min(mean.slope, STEEPEST * putt.rho)), stop)

@@ -48,7 +48,7 @@ def answer_view(fields: requests.ViewFields) -> answers.ViewAnswer:
 def answer_chalk(fields: requests.ChalkFields) -> answers.ChalkAnswer:
     """Where to put dots of chalk along the three lines."""
     three = _lines(fields)
-    at = chalk.places(fields.distance_m, fields.every_m)
+    at = chalk.places(fields.distance, fields.every_m)
     chosen, high, low = (
         chalk.beside(three.putt, roll, at) if roll else [None] * len(at) for roll in (three.read.roll, three.high, three.low)
     )

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from pycore.green.surface import Surface
+from pycore.green.surface import Green
 from pycore.sight.vectors import Vector, cross, unit
 
 
@@ -10,7 +10,7 @@ from pycore.sight.vectors import Vector, cross, unit
 class Ground:
     """A green between a ball and a hole ``length`` m away. On one slope the plane is the green itself."""
 
-    surface: Surface
+    surface: Green
     length: float
 
     @property

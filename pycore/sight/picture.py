@@ -23,7 +23,7 @@ def answer_camera(fields: requests.CameraFields | requests.MarkedFields) -> answ
     picture, found = _found(fields.picture(), ground)
     points = _places(fields, ground)
     error = doubt.error(picture, found, points)
-    across = found.depth(ground.place(fields.distance_m, 0.0)) / found.focal
+    across = found.depth(ground.place(fields.distance, 0.0)) / found.focal
     x, y, z = found.place
     return {
         "points_px": _drawn(found, points),

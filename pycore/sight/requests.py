@@ -56,8 +56,10 @@ class PictureFields(ShapeFields):
 
     def ground(self) -> Ground:
         """The green in the picture."""
-        told = self.stations is not None or self.slope_percent is not None or self.fall_deg is not None
-        return Ground(self.surface() if told else Surface(Station(0.0, 0.0, 0.0)), self.distance_m)
+        told = (
+            self.survey is not None or self.stations is not None or self.slope_percent is not None or self.fall_deg is not None
+        )
+        return Ground(self.surface() if told else Surface(Station(0.0, 0.0, 0.0)), self.distance)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -91,7 +93,7 @@ class CameraFields(PictureFields):
             (self.width_px, self.height_px),
             pixel(self.ball_px),
             pixel(self.hole_px),
-            self.distance_m,
+            self.distance,
             self.ground().up,
             roll,
             self.eye_height_m,
@@ -123,7 +125,7 @@ class MarkedFields(PictureFields):
         then, field = self.hole.held.held(), radians(self.fov_deg)
         size, middle = (self.width_px, self.height_px), (self.width_px / 2, self.height_px / 2)
         hole, up = pixel(self.hole.at_px), self.ground().up
-        known = Picture(size, hole, hole, self.distance_m, up, then.roll, self.eye_height_m, then.pitch, field, middle)
+        known = Picture(size, hole, hole, self.distance, up, then.roll, self.eye_height_m, then.pitch, field, middle)
         ball = moved(pixel(self.ball.at_px), known.focal(field), middle, self.ball.held.held(), then)
         if ball is None:
             raise Refusal("no_camera", "ball and hole lie so far apart that no picture has both: stand behind the ball", "hole")

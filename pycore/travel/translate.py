@@ -15,7 +15,7 @@ FLATTEST, STEEPEST = 0.05, 20.0  # of the slope; where the like of a putt is sou
 
 def steeper(putt: Putt, times: float) -> Putt:
     """The putt on a green ``times`` as steep."""
-    return replace(putt, surface=Surface(*(replace(each, slope=each.slope * times) for each in putt.surface.stations)))
+    return replace(putt, surface=putt.surface.times(times))
 
 
 def likeness(today: Read, home: Putt) -> float | None:

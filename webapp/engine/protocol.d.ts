@@ -12,6 +12,9 @@ export interface Asks {
   arc: { request: ArcFields; value: ArcAnswer };
   roll_test: { request: RollTestFields; value: RollTestAnswer };
   stimpmeter: { request: StimpmeterFields; value: StimpmeterAnswer };
+  survey: { request: SurveyFields; value: SurveyAnswer };
+  find_putts: { request: FindPuttsFields; value: FindPuttsAnswer };
+  survey_stations: { request: StationsFields; value: SurveyStationsAnswer };
   level: { request: LevelFields; value: LevelAnswer };
   floor: { request: FloorFields; value: FloorAnswer };
   feel: { request: FeelFields; value: FeelAnswer };
@@ -37,10 +40,11 @@ export interface Asks {
 
 /** A putt, and how far its green may be off. */
 export interface ReadFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** doubt of the tilt: standard deviation of each part, along and across; a number from 0 to 4 % */ tilt_sd_percent?: number | null;
@@ -52,6 +56,23 @@ export interface StationFields {
   /** place: from the ball along the line to the hole; a number from 0 to 30 m */ at_m: number;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent: number;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg: number;
+}
+
+/** The readings, and where ball and hole lie on the map. */
+export interface PlacedFields {
+  /** readings: of the level, at places on the map; 3 to 120 */ points: Array<PointFields>;
+  /** spread of a place: standard deviation of each coordinate; a number from 0 to 2 m */ place_sd_m?: number;
+  /** ball: its place on the map; 2 */ ball: Array<number>;
+  /** hole: its place on the map; 2 */ hole: Array<number>;
+}
+
+/** The level read at a place of the map. */
+export interface PointFields {
+  /** place: to the right on the map; a number from -100 to 100 m */ x_m: number;
+  /** place: up the map; a number from -100 to 100 m */ y_m: number;
+  /** slope: rise over run, down the fall line; a number from 0 to 20 % */ slope_percent: number;
+  /** falls: clockwise from up the map; a number from -360 to 360 degrees */ fall_deg: number;
+  /** spread: standard deviation of each part of the slope; a number from 0.01 to 5 % */ sd_percent: number;
 }
 
 /** Aim, pace and shape; the spreads are None where no doubt was given, or where so doubtful a green has no read. */
@@ -78,10 +99,11 @@ export interface Point {
 
 /** A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's. */
 export interface WindowFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** doubt of the tilt: standard deviation of each part, along and across; a number from 0 to 4 % */ tilt_sd_percent?: number | null;
@@ -112,10 +134,11 @@ export interface WindowAnswer {
 
 /** A putt without its pace, and who strikes it; without a player, the tour preset. */
 export interface PaceFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** player: who strikes it; the tour preset if left out */ player?: PlayerFields | null;
 }
@@ -131,10 +154,11 @@ export interface PaceAnswer {
 
 /** A green and a strike. */
 export interface RollFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** launch speed: of the ball as it begins to roll; a number from 0.05 to 15 m/s */ launch_mps: number;
   /** aim: start line, left of the line to the hole; a number from -180 to 180 degrees */ aim_deg: number;
@@ -151,10 +175,11 @@ export interface RollAnswer {
 
 /** A putt: where, what green, what pace. */
 export interface PuttFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
 }
@@ -339,6 +364,102 @@ export interface StimpmeterAnswer {
   again: Array<"out" | "back">;
 }
 
+/** The readings, and places where the slope is asked for. */
+export interface SurveyFields {
+  /** readings: of the level, at places on the map; 3 to 120 */ points: Array<PointFields>;
+  /** spread of a place: standard deviation of each coordinate; a number from 0 to 2 m */ place_sd_m?: number;
+  /** places; 0 to 400 */ at?: Array<Array<number>>;
+}
+
+/**
+ * The green: tilts at the places asked for, height lines, tilts on a grid (whose spreads are for drawing: those of the
+ * likeliest green alone), over what length it changes, readings that do not fit, and where one more would teach most.
+ */
+export interface SurveyAnswer {
+  at: Array<TiltAnswer>;
+  contours: Array<ContourAnswer>;
+  grid: Array<GridAnswer>;
+  length_m: number;
+  suspects: Array<number>;
+  next: Array<[x_m: number, y_m: number]>;
+}
+
+/** Slope, where it falls (clockwise from up the map), and the spread of each part of it. */
+export interface TiltAnswer {
+  slope_percent: number;
+  fall_deg: number;
+  sd_percent: number;
+}
+
+/** Points of one height, m over the map's origin. */
+export interface ContourAnswer {
+  height_m: number;
+  points: Array<[x_m: number, y_m: number]>;
+}
+
+/** The same at a place of the drawn grid. */
+export interface GridAnswer {
+  slope_percent: number;
+  fall_deg: number;
+  sd_percent: number;
+  x_m: number;
+  y_m: number;
+}
+
+/** A surveyed green, the putt that is wanted on it, and the hole if there is one. */
+export interface FindPuttsFields {
+  /** survey: the green's readings */ survey: MapFields;
+  /** wanted: what the putt has to be */ want: WantFields;
+  /** hole: its place on the map; 2 */ hole?: Array<number> | null;
+}
+
+/** A green walked once: its readings. */
+export interface MapFields {
+  /** readings: of the level, at places on the map; 3 to 120 */ points: Array<PointFields>;
+  /** spread of a place: standard deviation of each coordinate; a number from 0 to 2 m */ place_sd_m?: number;
+}
+
+/** The putt that is wanted. */
+export interface WantFields {
+  /** distance: shortest and longest; 2 */ distance_m: Array<number>;
+  /** slope: flattest and steepest; 2 */ slope_percent: Array<number>;
+  /** break: the side to which the ball curves */ break?: "left" | "right" | "none" | null;
+  /** way: within 45 degrees of straight up or down the fall; across is the rest */ way?: "up" | "down" | "across" | null;
+}
+
+/** Putts as wanted, the best known first. */
+export interface FindPuttsAnswer {
+  putts: Array<FoundAnswer>;
+}
+
+/** A putt on the map; slope and fall as a read takes them, with the spread of each part. */
+export interface FoundAnswer {
+  /** y_m */ ball: [x_m: number, y_m: number];
+  /** y_m */ hole: [x_m: number, y_m: number];
+  distance_m: number;
+  slope_percent: number;
+  fall_deg: number;
+  sd_percent: number;
+}
+
+/** A surveyed green, and ball and hole on it. */
+export interface StationsFields {
+  /** survey: the green's readings, and where ball and hole lie */ survey: PlacedFields;
+}
+
+/** What a kept putt keeps of the survey. */
+export interface SurveyStationsAnswer {
+  distance_m: number;
+  stations: Array<StationAnswer>;
+}
+
+/** Slope and fall at a place along a putt, as a read takes them. */
+export interface StationAnswer {
+  at_m: number;
+  slope_percent: number;
+  fall_deg: number;
+}
+
 /** Readings in one position or more; `bias_deg` (about x, about y) found earlier is used where there is only one. */
 export interface LevelFields {
   /** readings; 1 to 2000 */ readings: Array<ReadingFields>;
@@ -470,10 +591,11 @@ export interface LookAnswer {
  * is where the lens looked: a picture that was cropped has it elsewhere than in its own middle.
  */
 export interface CameraFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
   /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
   /** points: places on the green to find in the picture; 1 to 1000 */ points_m: Array<Array<number>>;
@@ -517,10 +639,11 @@ export interface CameraAnswer {
 
 /** The moving picture with ball and hole touched on it. */
 export interface MarkedFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
   /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
   /** points: places on the green to find in the picture; 1 to 1000 */ points_m: Array<Array<number>>;
@@ -538,10 +661,11 @@ export interface MarkFields {
 
 /** The same, and how the phone is held now. */
 export interface FollowFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
   /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
   /** points: places on the green to find in the picture; 1 to 1000 */ points_m: Array<Array<number>>;
@@ -575,10 +699,11 @@ export interface LensAnswer {
 
 /** A putt, from where it is looked at, and how large the picture is. */
 export interface ViewFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** stand: behind the ball, on the low side, or behind the hole */ stand: "ball" | "low" | "hole";
@@ -608,10 +733,11 @@ export interface ViewAnswer {
 
 /** A putt, and how far apart the dots are. */
 export interface ChalkFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** every: from dot to dot; a number from 0.1 to 2 m */ every_m: number;
@@ -651,10 +777,11 @@ export interface RampAnswer {
 
 /** A putt on today's green, and the speed of the green at home. */
 export interface TranslateFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** green speed at home: feet on the Stimpmeter; a number from 5 to 15 ft */ home_stimp_ft: number;
@@ -779,10 +906,11 @@ export interface GateAnswer {
 
 /** The putt in hand, and how far off the line on the ball is laid. */
 export interface BallLineFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** off: how far the line on the ball is turned; a number from 0.1 to 5 degrees */ off_deg?: number;
@@ -818,10 +946,11 @@ export interface FindingsFields {
 
 /** One putt: what was meant, and what came of it. */
 export interface LoggedFields {
-  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
   /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
   /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
   /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft: number;
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** id; 1 to 64 */ id: string;
@@ -1122,13 +1251,15 @@ export type Field = Described & Taken;
 
 /** The fields of each class of request. */
 export interface Fields {
-  ReadFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; };
+  ReadFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; };
   StationFields: { at_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; };
-  WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; player: Described & ObjectTaken; };
+  PlacedFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; ball: Described & ListTaken; hole: Described & ListTaken; };
+  PointFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; sd_percent: Described & NumberTaken; };
+  WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; player: Described & ObjectTaken; };
   PlayerFields: { start_line_sd_deg: Described & NumberTaken; pace_sd_fraction: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; start_line_bias_deg: Described & NumberTaken; pace_bias_fraction: Described & NumberTaken; };
-  PaceFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
-  RollFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; launch_mps: Described & NumberTaken; aim_deg: Described & NumberTaken; };
-  PuttFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; };
+  PaceFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
+  RollFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; launch_mps: Described & NumberTaken; aim_deg: Described & NumberTaken; };
+  PuttFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; };
   NoFields: {  };
   TempoFields: { forward_s: Described & NumberTaken; ratio: Described & NumberTaken; rest_s: Described & NumberTaken; strokes: Described & NumberTaken; count_in: Described & NumberTaken; };
   StrokeLengthFields: { strokes: Described & ListTaken; launch_mps: Described & NumberTaken; };
@@ -1138,6 +1269,11 @@ export interface Fields {
   RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
   BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; way: Described & WordTaken; };
   StimpmeterFields: { out_ft: Described & ListTaken; back_ft: Described & ListTaken; };
+  SurveyFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; at: Described & ListTaken; };
+  FindPuttsFields: { survey: Described & ObjectTaken; want: Described & ObjectTaken; hole: Described & ListTaken; };
+  MapFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; };
+  WantFields: { distance_m: Described & ListTaken; slope_percent: Described & ListTaken; break: Described & WordTaken; way: Described & WordTaken; };
+  StationsFields: { survey: Described & ObjectTaken; };
   LevelFields: { readings: Described & ListTaken; bias_deg: Described & ListTaken; };
   ReadingFields: { beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; turned_deg: Described & NumberTaken; weight_s: Described & NumberTaken; };
   FloorFields: { slope_percent: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; eye_m: Described & NumberTaken; };
@@ -1145,26 +1281,26 @@ export interface Fields {
   FeltTrialFields: { felt_percent: Described & NumberTaken; measured_percent: Described & NumberTaken; fall: Described & WordTaken; };
   FeltFields: { trials: Described & ListTaken; felt_percent: Described & NumberTaken; fall: Described & WordTaken; };
   LookFields: { case: Described & NumberTaken; };
-  CameraFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball_px: Described & ListTaken; hole_px: Described & ListTaken; eye_height_m: Described & NumberTaken; pitch_deg: Described & NumberTaken; fov_deg: Described & NumberTaken; roll_deg: Described & NumberTaken; held: Described & ObjectTaken; middle_px: Described & ListTaken; };
+  CameraFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball_px: Described & ListTaken; hole_px: Described & ListTaken; eye_height_m: Described & NumberTaken; pitch_deg: Described & NumberTaken; fov_deg: Described & NumberTaken; roll_deg: Described & NumberTaken; held: Described & ObjectTaken; middle_px: Described & ListTaken; };
   HeldFields: { alpha_deg: Described & NumberTaken; beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; screen_deg: Described & NumberTaken; };
-  MarkedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; };
+  MarkedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; };
   MarkFields: { at_px: Described & ListTaken; held: Described & ObjectTaken; };
-  FollowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; now: Described & ObjectTaken; };
+  FollowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; now: Described & ObjectTaken; };
   LensFields: { width_px: Described & NumberTaken; height_px: Described & NumberTaken; ends_px: Described & ListTaken; length_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
-  ViewFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; stand: Described & WordTaken; eye_height_m: Described & NumberTaken; back_m: Described & NumberTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; square_m: Described & NumberTaken; };
-  ChalkFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; every_m: Described & NumberTaken; };
+  ViewFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; stand: Described & WordTaken; eye_height_m: Described & NumberTaken; back_m: Described & NumberTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; square_m: Described & NumberTaken; };
+  ChalkFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; every_m: Described & NumberTaken; };
   RampFields: { launch_mps: Described & NumberTaken; stimp_ft: Described & NumberTaken; trial: Described & ObjectTaken; };
   RampTrialFields: { height_m: Described & NumberTaken; rolled_m: Described & NumberTaken; };
-  TranslateFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; home_stimp_ft: Described & NumberTaken; };
+  TranslateFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; home_stimp_ft: Described & NumberTaken; };
   TableFields: { stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; distances_m: Described & ListTaken; slopes_percent: Described & ListTaken; };
   DrillsFields: {  };
   PlanFields: { minutes: Described & NumberTaken; place: Described & WordTaken; at_hand: Described & ListTaken; weights: Described & ObjectTaken; };
   WeightFields: { alignment: Described & NumberTaken; start_line: Described & NumberTaken; pace: Described & NumberTaken; reading: Described & NumberTaken; tempo: Described & NumberTaken; };
   GateFields: { gap_m: Described & NumberTaken; at_m: Described & NumberTaken; posts: Described & WordTaken; ball_m: Described & NumberTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
-  BallLineFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; off_deg: Described & NumberTaken; player: Described & ObjectTaken; };
+  BallLineFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; off_deg: Described & NumberTaken; player: Described & ObjectTaken; };
   EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
   FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; };
-  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; result: Described & EitherTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; };
+  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; result: Described & EitherTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
   RoundsFields: { rounds: Described & ListTaken; against: Described & WordTaken; };
   RoundFields: { id: Described & TextTaken; at: Described & TextTaken; holes: Described & ListTaken; };

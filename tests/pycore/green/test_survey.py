@@ -1,0 +1,181 @@
+"""Surveys against a dense solve in numpy that knows the kernel but takes its derivatives numerically, and at the door."""
+
+from cmath import phase
+from itertools import pairwise
+from math import degrees
+
+import numpy as np
+import pytest
+
+from pycore.green.walked import walked
+from pycore.stats.process import Functional, Kernel, Process
+from tests.invented_greens import MISPLACED, invented, walk
+
+TEN_THOUSANDTH_OF_A_PERCENT = 1e-6
+BESIDE_A_READING = 2e-4  # rise over run: a sixth of a reading's spread
+MILLIMETRE = 1e-3
+STEP = 2e-3  # m; of the numerical derivatives
+
+
+def kernel_of_heights(kernel, p, q):
+    """Rasmussen and Williams 2006, eq. 4.9 and 4.17, sized by the gradient's variance; and a plane's, eq. 2.7."""
+    r = np.hypot(*(p - q))
+    plane = kernel.trend**2 * p @ q
+    if kernel.kind == "matern":
+        a = np.sqrt(5) * r / kernel.length
+        return kernel.spread**2 * 3 * kernel.length**2 / 5 * (1 + a + a * a / 3) * np.exp(-a) + plane
+    return kernel.spread**2 * kernel.length**2 * np.exp(-r * r / (2 * kernel.length**2)) + plane
+
+
+def derivative(kernel, p, i, q, j):
+    """d2k / dp_i dq_j by four points each way, to the fourth order."""
+    weights = ((-2, 1 / 12), (-1, -2 / 3), (1, 2 / 3), (2, -1 / 12))
+    e = np.eye(2) * STEP
+    return sum(a * b * kernel_of_heights(kernel, p + m * e[i], q + n * e[j]) for m, a in weights for n, b in weights) / STEP**2
+
+
+@pytest.mark.parametrize(("kind", "length"), [("squared_exponential", 4.0), ("matern", 6.0)])
+def test_mean_and_spread_agree_with_a_dense_solve(kind, length):
+    kernel = Kernel(kind, length, 0.015, 0.03)
+    readings = invented(3).read(walk(3), np.random.default_rng(3))
+    process = Process(kernel, readings, MISPLACED)
+    rate = np.sqrt(5) / length if kind == "matern" else 1 / length
+    noise = readings[0].sd ** 2 + 4 * (MISPLACED * kernel.spread * rate) ** 2
+    places = [np.array([each.place.real, each.place.imag]) for each in readings]
+    parts = [(place, i) for place in places for i in (0, 1)]
+    covariance = np.array([[derivative(kernel, *one, *other) for other in parts] for one in parts]) + noise * np.eye(len(parts))
+    values = np.array([v for each in readings for v in (each.gradient.real, each.gradient.imag)])
+    for place in ([1.0, 1.5], [6.3, 5.1], [11.0, 2.0]):
+        for i, way in ((0, 1), (1, 1j)):
+            cross = np.array([derivative(kernel, np.array(place), i, *part) for part in parts])
+            solved = np.linalg.solve(covariance, cross)
+            own = derivative(kernel, np.array(place), i, np.array(place), i)
+            mean, variance = process.tell(Functional([complex(*place)], [way]))
+            assert mean == pytest.approx(solved @ values, abs=TEN_THOUSANDTH_OF_A_PERCENT)
+            assert variance**0.5 == pytest.approx((own - solved @ cross) ** 0.5, abs=TEN_THOUSANDTH_OF_A_PERCENT)
+
+
+@pytest.fixture(scope="module")
+def green():
+    return walked(invented(1).read(walk(5), np.random.default_rng(1)), MISPLACED)
+
+
+def test_the_relief_is_the_survey_and_a_true_field_of_heights(green):
+    chance = np.random.default_rng(5)
+    e = 1e-5
+    for x, y in [*chance.uniform(0, 12, (20, 2)), *chance.uniform(-20, 30, (20, 2))]:
+        _, gx, gy = green.relief.at(x, y)
+        by_x = (green.relief.at(x + e, y)[0] - green.relief.at(x - e, y)[0]) / (2 * e)
+        by_y = (green.relief.at(x, y + e)[0] - green.relief.at(x, y - e)[0]) / (2 * e)
+        assert (gx, gy) == pytest.approx((by_x, by_y), abs=1e-8)
+        if 0 <= x <= 12 and 0 <= y <= 12:
+            assert abs(complex(gx, gy) - green.survey.tilt(complex(x, y)).downhill) < BESIDE_A_READING
+    for seam in green.relief.xs:
+        before, after = green.relief.at(seam - 1e-9, 5.3), green.relief.at(seam + 1e-9, 5.3)
+        assert before == pytest.approx(after, abs=1e-8)
+
+
+def test_height_lines_keep_their_height_and_never_cross(green):
+    segments = []
+    for level, line in green.contours:
+        for (x0, y0), (x1, y1) in pairwise(line):
+            for share in (0, 0.5, 1):
+                x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
+                assert -green.relief.at(x, y)[0] == pytest.approx(level, abs=MILLIMETRE)
+            segments.append((level, complex(x0, y0), complex(x1, y1)))
+    assert len({level for level, *_ in segments}) > 4
+
+    def left_of(a, b, c):
+        return ((b - a).conjugate() * (c - a)).imag
+
+    levels = np.array([level for level, *_ in segments])
+    a, b = (np.array([each[i] for each in segments]) for i in (1, 2))
+    for level, c, d in segments:
+        crossed = (left_of(a, b, c) * left_of(a, b, d) < 0) & (left_of(c, d, a) * left_of(c, d, b) < 0)
+        assert not (crossed & (levels != level)).any()
+
+
+def points(readings):
+    return [
+        {
+            "x_m": each.place.real,
+            "y_m": each.place.imag,
+            "slope_percent": 100 * abs(each.gradient),
+            "fall_deg": (90 - degrees(phase(each.gradient))) % 360,
+            "sd_percent": 0.12,
+        }
+        for each in readings
+    ]
+
+
+POINTS = points(invented(2).read(walk(4), np.random.default_rng(2)))
+
+
+def test_a_wild_reading_is_named(engine_ask):
+    wild = {**POINTS[5], "slope_percent": POINTS[5]["slope_percent"] + 5}
+    assert engine_ask("survey", points=[*POINTS[:5], wild, *POINTS[6:]])["suspects"] == [5]
+    assert engine_ask("survey", points=POINTS)["suspects"] == []
+
+
+def test_two_at_one_place_that_disagree_are_named(engine_ask):
+    other = {**POINTS[5], "fall_deg": POINTS[5]["fall_deg"] + 180, "slope_percent": 4}
+    assert 16 in engine_ask("survey", points=[*POINTS, other])["suspects"]
+
+
+def test_all_in_a_row_leave_the_rest_open(engine_ask):
+    row = [each for each in POINTS if each["y_m"] == POINTS[0]["y_m"]]
+    near, far = engine_ask("survey", points=row, at=[[6, 1.5], [6, 11]])["at"]
+    assert far["sd_percent"] > 2 * near["sd_percent"]
+    assert far["sd_percent"] > 0.8
+
+
+@pytest.mark.parametrize("count", [1, 2, 121])
+def test_too_few_and_too_many(refused, count):
+    reply = refused("survey", points=[POINTS[0]] * count)
+    assert (reply["field"], reply["low"], reply["high"]) == ("points", 3, 120)
+
+
+def test_a_ball_off_the_surveyed_part(refused):
+    reply = refused("read", survey={"points": POINTS, "ball": [30, 3], "hole": [6, 6]}, stimp_ft=10, past_m=0.3)
+    assert (reply["code"], reply["field"]) == ("off_survey", "survey.ball")
+
+
+def test_a_survey_stands_in_place_of_a_slope(refused):
+    survey = {"points": POINTS, "ball": [3, 3], "hole": [6, 6]}
+    assert refused("read", survey=survey, distance_m=3, stimp_ft=10, past_m=0.3)["field"] == "survey"
+
+
+def test_a_read_on_an_even_green_is_that_of_its_plane(engine_ask):
+    even = [{**each, "slope_percent": 2, "fall_deg": 90} for each in POINTS]
+    survey = {"points": even, "ball": [5, 3], "hole": [5, 7]}
+    surveyed = engine_ask("read", survey=survey, stimp_ft=10, past_m=0.3)
+    plane = engine_ask("read", distance_m=4, slope_percent=2, fall_deg=90, stimp_ft=10, past_m=0.3)
+    assert surveyed["aim_deg"] == pytest.approx(plane["aim_deg"], abs=0.02)
+    assert surveyed["launch_mps"] == pytest.approx(plane["launch_mps"], rel=1e-3)
+    assert 0.05 < surveyed["aim_sd_deg"] < 2
+    assert plane["aim_sd_deg"] is None
+    stations = engine_ask("survey_stations", survey=survey)
+    assert stations["distance_m"] == pytest.approx(4)
+    assert all(each["slope_percent"] == pytest.approx(2, abs=0.02) for each in stations["stations"])
+
+
+@pytest.mark.parametrize("side", ["left", "right", "none"])
+def test_putts_found_are_as_wanted(engine_ask, side):
+    want = {"distance_m": [2, 4], "slope_percent": [0.5, 3], "break": side, "way": None}
+    putts = engine_ask("find_putts", survey={"points": POINTS}, want=want, hole=None)["putts"]
+    assert 0 < len(putts) <= 10
+    assert [each["sd_percent"] for each in putts] == sorted(each["sd_percent"] for each in putts)
+    for each in putts:
+        assert 2 <= each["distance_m"] <= 4
+        assert 0.5 <= each["slope_percent"] <= 3
+        survey = {"points": POINTS, "ball": each["ball"], "hole": each["hole"]}
+        aim = engine_ask("read", survey=survey, stimp_ft=9, past_m=0.3)["aim_deg"]
+        assert (side == "left" and aim < 0) or (side == "right" and aim > 0) or (side == "none" and abs(aim) < 3)
+
+
+def test_ways_of_putts_found(engine_ask):
+    for way, within in (("down", (0, 45)), ("across", (45, 135)), ("up", (135, 180))):
+        want = {"distance_m": [2, 3], "slope_percent": [0.5, 4], "way": way}
+        for each in engine_ask("find_putts", survey={"points": POINTS}, want=want, hole=[6, 6])["putts"]:
+            assert within[0] <= abs((each["fall_deg"] + 180) % 360 - 180) <= within[1]
+            assert each["hole"] == [6, 6]
