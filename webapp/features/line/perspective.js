@@ -87,7 +87,7 @@ function drawing(seen, words) {
 let last;
 
 /** Drawn anew only when it has changed, so that nothing else on the screen stops a rolling ball. @param {Answers['view']} seen @param {State} state */
-function kept(seen, { settings, window }) {
+function kept(seen, { settings, window, putt }) {
   if (last?.seen !== seen) {
     const from = STANDS.find(([stand]) => stand === seen.asked.stand)?.[1];
     const odds = window ? ` Make ${percent(window.value.make_probability)}.` : '';
@@ -95,7 +95,7 @@ function kept(seen, { settings, window }) {
       seen,
       shown: drawing(
         seen,
-        `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}.${odds}`,
+        `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m ?? putt.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}.${odds}`,
       ),
     };
   }
