@@ -35,12 +35,14 @@ class SkillsAnswer(TypedDict):
 
 
 class CostAnswer(TypedDict):
-    """Putts that a fault costs in a hundred of a fixed set."""
+    """Putts that a skill costs in a hundred of a fixed set, against the yardstick's; ``lean`` says that its bias is beyond
+    chance. Leans come first, then spreads."""
 
     skill: Name
     putts_per_100: float
     low: float
     high: float
+    lean: bool
 
 
 class CostSetAnswer(TypedDict):

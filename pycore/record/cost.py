@@ -1,12 +1,13 @@
-"""What each fault costs: putts holed in a hundred of a fixed set, with the fault and without it.
+"""What each fault costs: putts holed in a hundred of a fixed set, as the player is and with a yardstick's skill instead.
 
 The set is 24 putts of 1 to 6 m (about 3 to 20 ft) over 2 % at 10 ft, four of each length: down and up, breaking either
-way, meant to finish 0.3 m past. A fault removed is a skill without bias and without spread.
+way, meant to finish 0.3 m past. The yardstick has no bias, and the spread of a tour player or an amateur; a cost is negative
+where the player is better than that.
 """
 
 from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
-from math import erf, exp, hypot, pi, sqrt
+from math import erf, exp, hypot, pi, radians, sqrt
 from typing import Literal, NamedTuple
 
 from pycore.green.surface import Station, Surface
@@ -14,6 +15,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record.opening import Opening, Row, opening
 from pycore.record.player import Skill
+from pycore.record.published import Yardstick
 from pycore.stats.intervals import Estimate
 
 Name = Literal["alignment", "start_line", "pace", "reading"]
@@ -38,6 +40,22 @@ class Fault(NamedTuple):
 type Player = Mapping[Name, Fault]
 NONE = Fault(0.0, 0.0)
 
+# The tour's spread of start of 1.0 degree and of pace of 6.5 % are published (``putt.chance``); that alignment and stroke
+# share the start as 0.45 and 0.9 degrees, that reading is off by 10 % of the break, and that the amateur's are in the same
+# proportion to his 1.5 degrees, are our assumptions
+YARDSTICKS: Mapping[Yardstick, Mapping[Name, float]] = {
+    "tour": {"start_line": radians(0.9), "alignment": radians(0.45), "pace": 0.065, "reading": 0.10},
+    "amateur": {"start_line": radians(1.35), "alignment": radians(0.675), "pace": 0.085, "reading": 0.15},
+}
+LEANS = 1.22  # times a 95 % interval: the same for three biases at once (Bonferroni)
+
+
+class Cost(NamedTuple):
+    """Putts in a hundred that a skill costs, and whether it leans: its bias is beyond chance for three at once."""
+
+    putts: Estimate
+    lean: bool
+
 
 def holed_per_100(player: Player) -> float:
     """Putts of the set that the player holes, in a hundred."""
@@ -45,12 +63,13 @@ def holed_per_100(player: Player) -> float:
     return 100 * sum(_share(aim, rows, player) for aim, rows in laid) / len(laid)
 
 
-def costs(skills: Mapping[Name, Skill]) -> dict[Name, Estimate]:
-    """What each skill's fault costs in putts per hundred, largest first.
+def costs(skills: Mapping[Name, Skill], against: Yardstick = "tour") -> dict[Name, Cost]:
+    """What each skill costs in putts per hundred against the yardstick's: leans first, then spreads, largest first.
 
     An interval gathers how far the cost moves when each bias and spread goes to the ends of its own, all independent:
     G. Y. Zou and A. Donner, Stat. Med. 27(10):1693-1702, 2008.
     """
+    usual = _usual(skills, against)
     middle: dict[Name, Fault] = {name: Fault(skill.bias.value, skill.sd.value) for name, skill in skills.items()}
     moved = [
         [{**middle, name: fault} for fault in ends]
@@ -60,20 +79,32 @@ def costs(skills: Mapping[Name, Skill]) -> dict[Name, Estimate]:
             [Fault(skill.bias.value, end) for end in (skill.sd.low, skill.sd.high)],
         )
     ]
-    cost = _removed(middle, skills)
-    ends = [[_removed(player, skills) for player in pair] for pair in moved]
+    cost = _replaced(middle, usual)
+    ends = [[_replaced(player, usual) for player in pair] for pair in moved]
     found = {}
     for name, value in cost.items():
         changes = [[each[name] - value for each in pair] for pair in ends]
         down, up = (sqrt(sum(end(0.0, *pair) ** 2 for pair in changes)) for end in (min, max))
-        found[name] = Estimate(value, value - down, value + up)
-    return dict(sorted(found.items(), key=lambda item: -item[1].value))
+        found[name] = Cost(Estimate(value, value - down, value + up), leans(skills[name].bias))
+    return dict(sorted(found.items(), key=lambda item: (not item[1].lean, -item[1].putts.value)))
 
 
-def _removed(player: Player, names: Iterable[Name]) -> dict[Name, float]:
-    """How many more putts in a hundred the player would hole with each fault removed."""
+def leans(bias: Estimate) -> bool:
+    """Whether a bias is beyond chance, three being looked at."""
+    return bias.value - LEANS * (bias.value - bias.low) > 0 or bias.value + LEANS * (bias.high - bias.value) < 0
+
+
+def _usual(skills: Iterable[Name], against: Yardstick) -> Player:
+    spreads = dict(YARDSTICKS[against])
+    if "alignment" not in skills:  # the start line then holds both
+        spreads["start_line"] = hypot(spreads["start_line"], spreads["alignment"])
+    return {name: Fault(0.0, spreads[name]) for name in skills}
+
+
+def _replaced(player: Player, usual: Player) -> dict[Name, float]:
+    """How many more putts in a hundred the player would hole with each of the usual skills."""
     holed = holed_per_100(player)
-    return {name: holed_per_100({**player, name: NONE}) - holed for name in names}
+    return {name: holed_per_100({**player, name: fault}) - holed for name, fault in usual.items()}
 
 
 @cache

@@ -7,7 +7,7 @@ from typing import Any, Literal
 
 from pycore.endpoint import Endpoint
 from pycore.record import answers, published, requests, tally, words
-from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, costs, example
+from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Cost, Name, costs, example
 from pycore.record.findings import lines_suffice, skills
 from pycore.record.logged import Evidence, Logged, evidence
 from pycore.record.player import Miss, Skill
@@ -43,7 +43,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     yield STRUCK
     known = skills(found, lines_suffice(found))
     yield FITTED
-    cost = costs(known) if found else {}
+    cost = costs(known, fields.against) if found else {}
     changes = tally.changes(before, found, known, putts[-1].at) if putts else []
     yield COUNTED
 
@@ -58,9 +58,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
             "pace": skill("pace"),
             "reading": skill("reading"),
         },
-        "costs": [
-            {"skill": name, "putts_per_100": each.value, "low": each.low, "high": each.high} for name, each in cost.items()
-        ],
+        "costs": [_cost(name, each) for name, each in cost.items()],
         "cost_set": {"from_m": min(LENGTHS_M), "to_m": max(LENGTHS_M), "slope_percent": SLOPE_PERCENT},
         "make": [_band(*band) for band in tally.by_distance(putts)],
         "published": [
@@ -103,6 +101,11 @@ def _skill(name: Name, skill: Skill | None, handedness: str, lines: int) -> answ
         "n": skill.n,
         "words": words.words(name, skill, handedness, lines),
     }
+
+
+def _cost(name: Name, cost: Cost) -> answers.CostAnswer:
+    putts = cost.putts
+    return {"skill": name, "putts_per_100": putts.value, "low": putts.low, "high": putts.high, "lean": cost.lean}
 
 
 def _band(from_m: float, to_m: float, share: Share) -> answers.BandAnswer:
@@ -159,7 +162,7 @@ EXAMPLES: list[dict[str, Any]] = [
         "ask": "findings",
         "putts": [
             {"id": "a", "at": "2026-05-03T17:30:00Z", **_PUTT, "result": "holed", "gate": "left"},
-            {"id": "b", "at": "2026-05-03T17:31:00Z", **_PUTT, "result": {"x_m": 0.4, "y_m": -0.2}, "felt_percent": 1.5},
+            {"id": "b", "at": "2026-05-03T17:31:00Z", **_PUTT, "result": {"x_m": 0.4, "y_m": -0.2}, "read": "own"},
             {"id": "c", "at": "2026-05-03T17:32:00Z", **_PUTT, "result": {"x_m": -0.1, "y_m": 0.1}, "line_error_deg": 0.5},
         ],
         "handedness": "right",

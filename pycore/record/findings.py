@@ -17,6 +17,9 @@ START_LINE = Prior(radians(1.5), sqrt(TOUR.start_line_sd * AMATEUR.start_line_sd
 PACE = Prior(0.15, sqrt(TOUR.pace_sd * AMATEUR.pace_sd), 0.6)
 ALIGNMENT = Prior(radians(1.5), radians(0.8), 0.8)
 READING = Prior(0.5, 0.2, 0.8)
+# The share of its break by which a putt starts off where the player's own read is not known: misread, or logged amiss
+BREAK = Prior(0.3, 0.1, 0.7)
+SHOWN = 0.15  # half an interval of that share; a wider one says nothing
 
 
 def lines_suffice(found: Sequence[Evidence]) -> bool:
@@ -32,12 +35,16 @@ def skills(found: Sequence[Evidence], with_lines: bool) -> dict[Name, Skill]:
     if with_lines:
         unlined = partition([each.strike for each in found if each.logged.line_error is None])
         lined = partition([off_the_ball_line(each) for each in found if each.logged.line_error is not None])
-        strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, ALIGNMENT])
-        known["alignment"] = replace(strokes.skill(2), n=len(lines))
+        strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, BREAK, ALIGNMENT])
+        known["alignment"] = replace(strokes.skill(3), n=len(lines))
     else:
-        strokes = fit(partition([each.strike for each in found]), START_LINE, PACE)
+        strokes = fit(partition([each.strike for each in found]), START_LINE, PACE, BREAK)
     known["start_line"], known["pace"] = strokes.skill(0), strokes.skill(1)
     read = [each.reading for each in found if each.reading is not None]
     if read:
         known["reading"] = fit_plain(read, READING)
+    elif breaking := sum(each.strike.aim != 0 for each in found):
+        share = strokes.skill(2)
+        if share.bias.high - share.bias.low < 2 * SHOWN:
+            known["reading"] = replace(share, n=breaking, logged=True)
     return known

@@ -12,13 +12,21 @@ from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import Read, solve
 from pycore.record.opening import Opening, opening
-from pycore.record.player import Holed, Miss
+from pycore.record.player import Holed, Miss, Passed
 from pycore.record.strike import strike_to
 
 BREAKS = radians(0.5)  # aim; a straighter putt says nothing of the share of break allowed
-SAME = radians(0.001)  # aim; so near to the read a start line was taken from it, and tests no reading
 
 Gate = Literal["left", "right", "clean"]
+Source = Literal["app", "own"]
+
+
+@dataclass(frozen=True)
+class Unseen:
+    """A miss whose finish was not logged: on which side of the hole it stopped, and short or long, where known."""
+
+    side: Literal["left", "right"] | None = None
+    length: Literal["short", "long"] | None = None
 
 
 @dataclass(frozen=True)
@@ -26,16 +34,18 @@ class Logged:
     """One putt: ``aim`` is the start line meant (rad), ``stop`` where it stopped from the hole's centre (m), None if holed.
 
     ``line_error`` is how far left of the line meant the ball's line lay (rad), ``felt`` the slope felt (rise over run).
+    ``read`` says whose aim it was, None if that is not known; an ``aim`` that is not known is taken to be the one needed.
     """
 
     id: str
     at: datetime
     putt: Putt
-    aim: float
-    stop: complex | None
+    aim: float | None
+    stop: complex | Unseen | None
     gate: Gate | None = None
     line_error: float | None = None
     felt: float | None = None
+    read: Source | None = None
 
 
 @dataclass(frozen=True)
@@ -44,7 +54,7 @@ class Evidence:
     allowed, less one; None where it says nothing."""
 
     logged: Logged
-    strike: Miss | Holed
+    strike: Miss | Holed | Passed
     reading: float | None
 
 
@@ -55,33 +65,40 @@ def evidence(logged: Logged) -> Evidence | str:
     if found is None:
         return "no ball stops at this hole as the green is given"
     reading = _reading(logged, found)
-    if logged.stop is None:
+    meant = found.aim if logged.aim is None else logged.aim
+    # of a player's own read the start is measured from it; of any other it may be off by a share of the break
+    share = 0.0 if logged.read == "own" and logged.aim is not None else found.aim
+    if logged.stop is None or isinstance(logged.stop, Unseen):
         window = _opening(*_key(putt))
         if window is None:
             return "no pace that the hole takes could be found"
+        if logged.stop:
+            return Evidence(logged, Passed(window, meant - found.aim, share, logged.stop.side, logged.stop.length), reading)
         least, most = (0.0 if logged.gate == "left" else -inf), (0.0 if logged.gate == "right" else inf)
-        return Evidence(logged, Holed(window, logged.aim - found.aim, least, most), reading)
+        return Evidence(logged, Holed(window, meant - found.aim, least, most, share), reading)
     if abs(logged.stop) < HOLE_RADIUS:
         return "a ball that stops over the hole is holed; mend what was logged"
     struck = strike_to(putt, putt.distance + logged.stop.real, logged.stop.imag)
     if struck is None:
         return "no ball stops there as the green is given"
-    return Evidence(logged, Miss(struck.aim - logged.aim, (struck.launch / found.launch) ** 2 - 1), reading)
+    return Evidence(logged, Miss(struck.aim - meant, (struck.launch / found.launch) ** 2 - 1, share), reading)
 
 
-def off_the_ball_line(each: Evidence) -> Miss | Holed:
+def off_the_ball_line(each: Evidence) -> Miss | Holed | Passed:
     """The errors of a putt whose ball's line is known, measured from that line."""
     line = each.logged.line_error
     assert line is not None
     strike = each.strike
     if isinstance(strike, Miss):
-        return Miss(strike.start - line, strike.length)
-    return Holed(strike.opening, strike.meant + line, strike.least - line, strike.most - line)
+        return Miss(strike.start - line, strike.length, strike.aim)
+    if isinstance(strike, Passed):
+        return strike._replace(meant=strike.meant + line)
+    return Holed(strike.opening, strike.meant + line, strike.least - line, strike.most - line, strike.aim)
 
 
-def partition(strikes: Sequence[Miss | Holed]) -> tuple[list[Miss], list[Holed]]:
+def partition(strikes: Sequence[Miss | Holed | Passed]) -> tuple[list[Miss], list[Holed | Passed]]:
     """Misses and holed putts."""
-    return [each for each in strikes if isinstance(each, Miss)], [each for each in strikes if isinstance(each, Holed)]
+    return [each for each in strikes if isinstance(each, Miss)], [each for each in strikes if not isinstance(each, Miss)]
 
 
 def _key(putt: Putt) -> tuple[float, tuple[Station, ...], float, float]:
@@ -104,7 +121,7 @@ def _opening(distance: float, stations: tuple[Station, ...], stimp_ft: float, pa
 def _reading(logged: Logged, found: Read) -> float | None:
     if abs(found.aim) < BREAKS:
         return None
-    if abs(logged.aim - found.aim) > SAME:
+    if logged.read == "own" and logged.aim is not None:
         return logged.aim / found.aim - 1
     surface = logged.putt.surface
     if logged.felt is None or not isinstance(surface, Surface) or not surface.is_plane:

@@ -37,6 +37,12 @@ class Row(NamedTuple):
     high: float
 
 
+def laid(low: float, high: float) -> list[tuple[float, float]]:
+    """Places between two ends and their weights, closer at the ends."""
+    middle, half = (low + high) / 2, (high - low) / 2
+    return [(middle + half * place, weight * half) for place, weight in _PLACES]
+
+
 @dataclass(frozen=True)
 class Opening:
     """Errors of roll (fraction of its length) and start (rad), from the read, that hole.
@@ -72,12 +78,10 @@ class Opening:
         low, high = max(self.shortest, bias - REACH * sd), min(self.longest, bias + REACH * sd)
         if low >= high:
             low, high = self.shortest, self.longest
-        middle, half = (low + high) / 2, (high - low) / 2
         rows = []
-        for place, weight in _PLACES:
-            length = middle + half * place
+        for length, weight in laid(low, high):
             right, left = self.edges(length)
-            rows.append(Row(length, weight * half, right - aside, left - aside))
+            rows.append(Row(length, weight, right - aside, left - aside))
         return rows
 
 

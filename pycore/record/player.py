@@ -7,15 +7,18 @@ roll (fraction of its length), each with a prior that holds few putts back towar
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from math import exp, inf, log
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
-from pycore.record.opening import Opening, Row
+from pycore.record.opening import REACH, Opening, Row, laid
 from pycore.record.terms import added, as_one, normal, picked, strokes, through
 from pycore.stats.intervals import Estimate, Z
 from pycore.stats.likelihood import Derivatives, LogLikelihood, Vector, maximize, profile
 
-type Strikes = tuple[Sequence["Miss"], Sequence["Holed"]]
+ANYWHERE = 1.0  # rad; no start is farther off
+
+type Strikes = tuple[Sequence["Miss"], Sequence["Holed | Passed"]]
 
 
 @dataclass(frozen=True)
@@ -30,29 +33,36 @@ class Prior:
 
 @dataclass(frozen=True)
 class Skill:
-    """Bias and spread of a skill, each with its 95 % interval; ``shrinkage`` is the larger share that the prior has in them."""
+    """Bias and spread of a skill, each with its 95 % interval; ``shrinkage`` is the larger share that the prior has in them.
+
+    ``logged`` says that a reading is not told from slopes that were logged too high or too low.
+    """
 
     bias: Estimate
     sd: Estimate
     n: int
     shrinkage: float
+    logged: bool = False
 
 
 class Miss(NamedTuple):
-    """Errors of start (rad) and of roll (fraction)."""
+    """Errors of start (rad) and of roll (fraction). The start may be off by a share of ``aim`` (rad), the aim needed, where
+    it is not known that the player chose it."""
 
     start: float
     length: float
+    aim: float = 0.0
 
 
 class Holed(NamedTuple):
-    """A holed putt: its opening, the start meant (rad from the read's aim), and the errors of start between which a gate
-    says that it lay."""
+    """A holed putt: its opening, the start meant (rad from the read's aim), the errors of start between which a gate says
+    that it lay, and ``aim`` as a miss has it."""
 
     opening: Opening
     meant: float
     least: float = -inf
     most: float = inf
+    aim: float = 0.0
 
     def rows(self, bias: float, sd: float) -> list[Row]:
         """The opening where the player's rolls may be, as errors of start from the start meant; no empty rows."""
@@ -61,6 +71,34 @@ class Holed(NamedTuple):
             for length, weight, low, high in self.opening.rows(bias, sd, self.meant)
         )
         return [row for row in rows if row.low < row.high]
+
+
+class Passed(NamedTuple):
+    """A miss of which no finish was logged: the opening that it did not find, the start meant, ``aim`` as a miss has it, and
+    where known the side on which the ball stopped and whether it stopped short of the hole or long."""
+
+    opening: Opening
+    meant: float
+    aim: float = 0.0
+    side: Literal["left", "right"] | None = None
+    length: Literal["short", "long"] | None = None
+
+    def rows(self, bias: float, sd: float) -> list[Row]:
+        """All that the player's rolls may be but the opening, as errors of start from the start meant."""
+        window, low, high = self.opening, bias - REACH * sd, bias + REACH * sd
+        edges = sorted(min(max(edge, low), high) for edge in (window.shortest, window.dying, window.longest))
+        rows = []
+        for least, most in pairwise((low, *edges, high)):
+            if least == most or self.length == ("short" if most > window.dying else "long"):
+                continue
+            for length, weight in laid(least, most):
+                right, left = window.edges(min(max(length, window.shortest), window.longest))
+                if not window.shortest < length < window.longest:
+                    right = left = (right + left) / 2  # the ball is right or left of the hole, and not in it
+                for side, low_end, high_end in (("right", -ANYWHERE, right), ("left", left, ANYWHERE)):
+                    if self.side in (None, side):
+                        rows.append(Row(length, weight, low_end - self.meant, high_end - self.meant))
+        return rows
 
 
 @dataclass(frozen=True)
@@ -84,13 +122,14 @@ class Found:
         return Skill(bias, Estimate(exp(spread.value), exp(spread.low), exp(spread.high)), self.n, min(1.0, shrinkage))
 
 
-def fit(strikes: Strikes, start: Prior, pace: Prior) -> Found:
-    """Start line (rad) and pace (fraction of the roll), the skills 0 and 1 of what is found."""
-    return _laid_out([strikes], [start, pace], lambda log_likelihoods: log_likelihoods[0])
+def fit(strikes: Strikes, start: Prior, pace: Prior, share: Prior) -> Found:
+    """Start line (rad), pace (fraction of the roll) and share of the break (fraction), the skills 0, 1 and 2 of what is
+    found."""
+    return _laid_out([strikes], [start, pace, share], lambda log_likelihoods: log_likelihoods[0])
 
 
 def fit_with_lines(strikes: Strikes, lined: Strikes, lines: Sequence[float], priors: Sequence[Prior]) -> Found:
-    """As ``fit``, with alignment as the skill 2: of the putts ``lined`` the ball's line was known, ``lines`` off the line
+    """As ``fit``, with alignment as the skill 3: of the putts ``lined`` the ball's line was known, ``lines`` off the line
     meant (rad), and their starts are measured from it; of the others the start holds both errors."""
     line = normal(lines)
 
@@ -99,8 +138,8 @@ def fit_with_lines(strikes: Strikes, lined: Strikes, lines: Sequence[float], pri
         return lambda place: added(
             [
                 as_one(summed, place),
-                through(apart(place[:4]), picked(6, 0, 1, 2, 3)),
-                through(line(place[4:]), picked(6, 4, 5)),
+                through(apart(place[:6]), picked(8, 0, 1, 2, 3, 4, 5)),
+                through(line(place[6:]), picked(8, 6, 7)),
             ]
         )
 
@@ -120,11 +159,11 @@ def _laid_out(
     best = [each for prior in priors for each in (0.0, log(prior.sd))]
     for _ in range(2):
         # the second time the openings are laid where the first has found the player
-        laid = [[rows for each in holed if (rows := each.rows(best[2], exp(best[3])))] for _, holed in putts]
-        log_likelihoods = [strokes(misses, rows) for (misses, _), rows in zip(putts, laid, strict=True)]
+        rolled = [[(rows, each.aim) for each in holed if (rows := each.rows(best[2], exp(best[3])))] for _, holed in putts]
+        log_likelihoods = [strokes(misses, rows) for (misses, _), rows in zip(putts, rolled, strict=True)]
         log_likelihood = _with_priors(whole(log_likelihoods), priors)
         best, _ = maximize(log_likelihood, best)
-    n = sum(len(misses) + len(rows) for (misses, _), rows in zip(putts, laid, strict=True))
+    n = sum(len(misses) + len(rows) for (misses, _), rows in zip(putts, rolled, strict=True))
     return Found(log_likelihood, best, priors, n)
 
 

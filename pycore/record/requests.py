@@ -9,7 +9,7 @@ from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
 from pycore.putt.requests import PuttFields
 from pycore.quantities import Fall, Slope
-from pycore.record.logged import Logged
+from pycore.record.logged import Logged, Unseen
 from pycore.record.rounds import Hole, RoundPutt
 from pycore.units import slope_from_percent
 
@@ -17,6 +17,7 @@ MOST_PUTTS = 100_000
 MOST_ROUNDS = 2_000
 LINE_ERROR = "how far left of the line meant the ball's own line lay"
 YEARS = (1900, 2199)
+Against = Annotated[Literal["tour", "amateur"], Doc("against", "the players that faults and putts are measured by")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -33,8 +34,11 @@ class LoggedFields(PuttFields):
 
     id: Annotated[str, Length(1, 64), Doc("id")]
     at: Annotated[str, Length(10, 40), Doc("time", "when it was struck, as ISO 8601 has it")]
-    aim_deg: Annotated[float, Range(-90.0, 90.0, "degrees"), Doc("aim", "start line meant, left of the line to the hole")]
-    result: Annotated[Literal["holed"] | FinishFields, Doc("result", "holed, or where the ball stopped")]
+    aim_deg: Annotated[float, Range(-90.0, 90.0, "degrees"), Doc("aim", "start line meant, left of the hole")] | None = None
+    read: Annotated[Literal["app", "own"], Doc("read", "whose aim was played; null where that is not known")] | None = None
+    result: Annotated[Literal["holed", "missed"] | FinishFields, Doc("result", "or where the ball stopped")]
+    side: Annotated[Literal["left", "right"], Doc("side", "of the hole, on which a miss stopped")] | None = None
+    length: Annotated[Literal["short", "long"], Doc("length", "of a miss")] | None = None
     gate: Annotated[Literal["left", "right", "clean"], Doc("gate", "which post the ball touched, if any")] | None = None
     line_error_deg: Annotated[float, Range(-20.0, 20.0, "degrees"), Doc("line error", LINE_ERROR)] | None = None
     felt_percent: Annotated[Slope, Doc("felt", "the slope as the feet felt it")] | None = None
@@ -43,17 +47,26 @@ class LoggedFields(PuttFields):
         """The putt in the engine's terms."""
         if self.survey is not None:
             raise Refusal("bad_field", "a kept putt takes the stations along its line, not the survey", "survey")
-        result, line, felt = self.result, self.line_error_deg, self.felt_percent
+        line, felt = self.line_error_deg, self.felt_percent
         return Logged(
             self.id,
             _time(self.at),
             self.putt(),
-            radians(self.aim_deg),
-            None if isinstance(result, str) else complex(result.x_m, result.y_m),
+            None if self.aim_deg is None else radians(self.aim_deg),
+            self._stop(),
             self.gate,
             None if line is None else radians(line),
             None if felt is None else slope_from_percent(felt),
+            self.read,
         )
+
+    def _stop(self) -> complex | Unseen | None:
+        if self.result == "missed":
+            return Unseen(self.side, self.length)
+        known = next((name for name in ("side", "length") if getattr(self, name) is not None), None)
+        if known:
+            raise Refusal("bad_field", f'{known} goes with a result of "missed" alone; leave it out', known)
+        return None if isinstance(self.result, str) else complex(self.result.x_m, self.result.y_m)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -62,6 +75,7 @@ class FindingsFields:
 
     putts: Annotated[tuple[LoggedFields, ...], Length(0, MOST_PUTTS), Doc("putts")]
     handedness: Annotated[Literal["right", "left"], Doc("handedness", "the hand that the player plays with")] = "right"
+    against: Against = "tour"
 
     def logged(self) -> list[Logged]:
         """The putts in the order in which they were struck; refuses what does not fit, by its place in the list."""
@@ -73,9 +87,6 @@ class FindingsFields:
                 field = f"putts[{i}].{refusal.field}"
                 raise replace(refusal, field=field, message=f"putts[{i}]: {refusal.message}") from None
         return sorted(putts, key=lambda putt: putt.at)
-
-
-Against = Annotated[Literal["tour", "amateur"], Doc("against", "the players that faults and putts are measured by")]
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -9,7 +9,7 @@ from typing import Literal
 
 from pycore.record.cost import Name
 from pycore.record.findings import lines_suffice, skills
-from pycore.record.logged import Evidence, Logged
+from pycore.record.logged import Evidence, Logged, Unseen
 from pycore.record.player import Skill
 from pycore.stats.intervals import Estimate, Interval, Z, mean, newcombe, wilson
 from pycore.units import FOOT
@@ -68,10 +68,13 @@ def by_week(putts: Sequence[Logged]) -> list[tuple[date, Share]]:
 
 
 def leaves(putts: Sequence[Logged]) -> tuple[Share, Estimate | None]:
-    """How many misses stopped short of the hole, and how far misses stop beyond the pace wanted, along the line (m)."""
-    missed = [(each.stop.real, each.putt.past) for each in putts if each.stop is not None]
+    """How many misses of those known stopped short of the hole, and how far misses stop beyond the pace wanted, along the
+    line (m)."""
+    missed = [(each.stop.real, each.putt.past) for each in putts if isinstance(each.stop, complex)]
+    lengths = [each.stop.length for each in putts if isinstance(each.stop, Unseen) and each.stop.length]
     beyond = [along - past for along, past in missed]
-    return Share(sum(along < 0 for along, _ in missed), len(missed)), mean(beyond) if len(beyond) > 1 else None
+    short = sum(along < 0 for along, _ in missed) + lengths.count("short")
+    return Share(short, len(missed) + len(lengths)), mean(beyond) if len(beyond) > 1 else None
 
 
 def made_change(putts: Sequence[Logged], until: datetime) -> tuple[Share, Share, Interval] | None:

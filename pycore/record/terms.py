@@ -10,6 +10,11 @@ RULED_OUT = 1e-12  # of the player's putts; an opening that holds less says that
 ROOT_HALF_PI = sqrt(pi / 2)
 ROOT_HALF = sqrt(0.5)
 
+type Missed = tuple[float, float, float]
+"""Errors of start (rad) and roll (fraction), and the aim (rad) a share of which the start may be off by."""
+type Laid = tuple[Sequence[Row], float]
+"""An opening laid out, and that aim."""
+
 
 def normal(values: Sequence[float]) -> LogLikelihood:
     """Errors of one skill that are known."""
@@ -28,34 +33,74 @@ def normal(values: Sequence[float]) -> LogLikelihood:
     return log_likelihood
 
 
-def strokes(misses: Sequence[tuple[float, float]], laid: Sequence[Sequence[Row]]) -> LogLikelihood:
-    """Errors of start and roll: those of misses known, those of holed putts somewhere in their openings."""
-    starts, rolls = (normal([miss[i] for miss in misses]) for i in (0, 1))
+# which of a putt's own four (bias and log spread of start, of roll) each of the six unknowns moves
+_MOVES = (0, 1, 2, 3, 0, 1)
+
+
+def strokes(misses: Sequence[Missed], laid: Sequence[Laid]) -> LogLikelihood:
+    """Errors of start and roll: those of misses known, those of holed putts somewhere in their openings.
+
+    Unknowns are bias and log of the spread of start, of roll, and of the share of its break by which a putt starts off:
+    a putt's start is off by b + k aim, with the spread hypot(s, u aim).
+    """
 
     def log_likelihood(place: Sequence[float]) -> Derivatives:
-        here = added([through(starts(place[:2]), picked(4, 0, 1)), through(rolls(place[2:]), picked(4, 2, 3))])
-        bell = _Bell(*place)
-        value = here.value + sum(bell.add(rows, here.gradient, here.information) for rows in laid)
-        for i, precision in enumerate((bell.s**-2, 2.0, bell.q**-2, 2.0)):
-            here.complete[i][i] += len(laid) * precision
-        return here._replace(value=value)
+        b, log_s, c, log_q, k, log_u = place
+        s, q, u = exp(log_s), exp(log_q), exp(log_u)
+        total = 0.0
+        gradient, information, complete = [0.0] * 6, [[0.0] * 6 for _ in range(6)], [[0.0] * 6 for _ in range(6)]
+
+        def add(aim: float, share: float, own: Vector, of_own: Matrix) -> None:
+            factors = (1.0, share, 1.0, 1.0, aim, 1 - share)
+            for i, (row, factor) in enumerate(zip(information, factors, strict=True)):
+                known = of_own[_MOVES[i]]
+                gradient[i] += factor * own[_MOVES[i]]
+                for j in range(6):
+                    row[j] += factor * factors[j] * known[_MOVES[j]]
+            # the log of the whole spread bends as its parts change
+            bend = 2 * share * (1 - share) * own[1]
+            for i, j, way in ((1, 1, -1), (5, 5, -1), (1, 5, 1), (5, 1, 1)):
+                information[i][j] += way * bend
+            whole = s / sqrt(share)
+            for i in range(6):
+                for j in range(6):
+                    if _MOVES[i] == _MOVES[j]:
+                        complete[i][j] += factors[i] * factors[j] * (whole**-2, 2.0, q**-2, 2.0)[_MOVES[i]]
+
+        for start, roll, aim in misses:
+            whole = hypot(s, u * aim)
+            y, z = (start - b - k * aim) / whole, (roll - c) / q
+            total -= log(whole) + log_q + (y * y + z * z) / 2
+            of_own = [
+                [1 / whole**2, 2 * y / whole, 0.0, 0.0],
+                [2 * y / whole, 2 * y * y, 0.0, 0.0],
+                [0.0, 0.0, 1 / q**2, 2 * z / q],
+                [0.0, 0.0, 2 * z / q, 2 * z * z],
+            ]
+            add(aim, (s / whole) ** 2, [y / whole, y * y - 1, z / q, z * z - 1], of_own)
+        for rows, aim in laid:
+            whole = hypot(s, u * aim)
+            own, of_own = [0.0] * 4, [[0.0] * 4 for _ in range(4)]
+            total += _Bell(b + k * aim, log(whole), c, log_q).add(rows, own, of_own)
+            add(aim, (s / whole) ** 2, own, of_own)
+        return Derivatives(total, gradient, information, complete)
 
     return log_likelihood
 
 
 def as_one(log_likelihood: LogLikelihood, place: Sequence[float]) -> Derivatives:
-    """What strokes whose starts hold the stroke's errors and those of alignment tell of both: a log-likelihood over start and
-    roll, seen at a place of six unknowns: of the stroke, the roll and alignment."""
-    b, log_s, c, log_q, a, log_t = place
+    """What strokes whose starts hold the stroke's errors and those of alignment tell of both: a log-likelihood over start,
+    roll and break, seen at a place of eight unknowns: of the stroke, the roll, the break and alignment."""
+    b, log_s, c, log_q, k, log_u, a, log_t = place
     both = hypot(exp(log_s), exp(log_t))
     stroke, alignment = exp(2 * log_s) / both**2, exp(2 * log_t) / both**2
-    here = log_likelihood([a + b, log(both), c, log_q])
-    jacobian = picked(6, 0, 1, 2, 3)
-    jacobian[0][4], jacobian[1][1], jacobian[1][5] = 1.0, stroke, alignment
+    here = log_likelihood([a + b, log(both), c, log_q, k, log_u])
+    jacobian = picked(8, 0, 1, 2, 3, 4, 5)
+    jacobian[0][6], jacobian[1][1], jacobian[1][7] = 1.0, stroke, alignment
     seen = through(here, jacobian)
     # the log of the whole spread bends as its parts change
     bend = 2 * stroke * alignment * here.gradient[1]
-    for i, j, way in ((1, 1, -1), (5, 5, -1), (1, 5, 1), (5, 1, 1)):
+    for i, j, way in ((1, 1, -1), (7, 7, -1), (1, 7, 1), (7, 1, 1)):
         seen.information[i][j] += way * bend
     return seen
 

@@ -42,12 +42,26 @@ LEANS = {
 def words(name: Name, skill: Skill, handedness: str, lines: int) -> str:
     """The bias, how sure it is, and what it rests on; ``lines`` is how many ball's lines tell alignment from the stroke, 0
     where they do not."""
-    said = [_bias(_Said(name, skill), handedness, lines)]
+    said = [_as_logged(skill) if skill.logged else _bias(_Said(name, skill), handedness, lines)]
     if name == "start_line" and not lines:
         said.append("How you line up is in this too.")
     if skill.shrinkage > SHRUNK:
         said.append(f"With so few putts the finding leans {LEANS[name]}.")
     return " ".join(said)
+
+
+def _as_logged(share: Skill) -> str:
+    """What starts that go with the break say where the player's own reads are not known."""
+    bias = share.bias
+    if bias.low <= 0 <= bias.high:
+        return f"The greens break as you log them: {100 * -bias.high:.0f} to {100 * -bias.low:.0f} % more."
+    more, low, high = ("more", -bias.high, -bias.low) if bias.value < 0 else ("less", bias.low, bias.high)
+    return (
+        f"The greens break {more} than you log: {100 * abs(bias.value):.0f} %, {100 * low:.0f} to {100 * high:.0f}. "
+        "You may allow too "
+        f"{'little' if bias.value < 0 else 'much'}, or the slopes are logged too {'low' if bias.value < 0 else 'high'}: "
+        "measure ten with the level, or log reads of your own, and it can be told."
+    )
 
 
 class _Said:

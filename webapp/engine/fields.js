@@ -371,6 +371,7 @@ export const FIELDS = {
   FindingsFields: {
     putts: {"label": "putts", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "LoggedFields"}},
     handedness: {"label": "handedness", "more": "the hand that the player plays with", "needed": false, "default": "right", "nullable": false, "kind": "word", "words": ["right", "left"]},
+    against: {"label": "against", "more": "the players that faults and putts are measured by", "needed": false, "default": "tour", "nullable": false, "kind": "word", "words": ["tour", "amateur"]},
   },
   LoggedFields: {
     distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},
@@ -382,8 +383,11 @@ export const FIELDS = {
     past_m: {"label": "pace", "more": "how far past the hole's centre the ball would roll, hole covered", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0, "high": 1, "unit": "m"},
     id: {"label": "id", "more": "", "needed": true, "default": null, "nullable": false, "kind": "text", "low": 1, "high": 64},
     at: {"label": "time", "more": "when it was struck, as ISO 8601 has it", "needed": true, "default": null, "nullable": false, "kind": "text", "low": 10, "high": 40},
-    aim_deg: {"label": "aim", "more": "start line meant, left of the line to the hole", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -90, "high": 90, "unit": "degrees"},
-    result: {"label": "result", "more": "holed, or where the ball stopped", "needed": true, "default": null, "nullable": false, "kind": "either", "forms": [{"kind": "word", "words": ["holed"]}, {"kind": "object", "type": "FinishFields"}]},
+    aim_deg: {"label": "aim", "more": "start line meant, left of the hole", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -90, "high": 90, "unit": "degrees"},
+    read: {"label": "read", "more": "whose aim was played; null where that is not known", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["app", "own"]},
+    result: {"label": "result", "more": "or where the ball stopped", "needed": true, "default": null, "nullable": false, "kind": "either", "forms": [{"kind": "word", "words": ["holed", "missed"]}, {"kind": "object", "type": "FinishFields"}]},
+    side: {"label": "side", "more": "of the hole, on which a miss stopped", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["left", "right"]},
+    length: {"label": "length", "more": "of a miss", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["short", "long"]},
     gate: {"label": "gate", "more": "which post the ball touched, if any", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["left", "right", "clean"]},
     line_error_deg: {"label": "line error", "more": "how far left of the line meant the ball's own line lay", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -20, "high": 20, "unit": "degrees"},
     felt_percent: {"label": "felt", "more": "the slope as the feet felt it", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 8, "unit": "%"},

@@ -942,6 +942,7 @@ export interface EyesAnswer {
 export interface FindingsFields {
   /** putts; 0 to 100000 */ putts: Array<LoggedFields>;
   /** handedness: the hand that the player plays with */ handedness?: "right" | "left";
+  /** against: the players that faults and putts are measured by */ against?: "tour" | "amateur";
 }
 
 /** One putt: what was meant, and what came of it. */
@@ -955,8 +956,11 @@ export interface LoggedFields {
   /** pace: how far past the hole's centre the ball would roll, hole covered; a number from 0 to 1 m */ past_m: number;
   /** id; 1 to 64 */ id: string;
   /** time: when it was struck, as ISO 8601 has it; 10 to 40 */ at: string;
-  /** aim: start line meant, left of the line to the hole; a number from -90 to 90 degrees */ aim_deg: number;
-  /** result: holed, or where the ball stopped */ result: "holed" | FinishFields;
+  /** aim: start line meant, left of the hole; a number from -90 to 90 degrees */ aim_deg?: number | null;
+  /** read: whose aim was played; null where that is not known */ read?: "app" | "own" | null;
+  /** result: or where the ball stopped */ result: "holed" | "missed" | FinishFields;
+  /** side: of the hole, on which a miss stopped */ side?: "left" | "right" | null;
+  /** length: of a miss */ length?: "short" | "long" | null;
   /** gate: which post the ball touched, if any */ gate?: "left" | "right" | "clean" | null;
   /** line error: how far left of the line meant the ball's own line lay; a number from -20 to 20 degrees */ line_error_deg?: number | null;
   /** felt: the slope as the feet felt it; a number from 0 to 8 % */ felt_percent?: number | null;
@@ -1017,12 +1021,16 @@ export interface SkillAnswer {
   words: string;
 }
 
-/** Putts that a fault costs in a hundred of a fixed set. */
+/**
+ * Putts that a skill costs in a hundred of a fixed set, against the yardstick's; `lean` says that its bias is beyond
+ * chance. Leans come first, then spreads.
+ */
 export interface CostAnswer {
   skill: "alignment" | "start_line" | "pace" | "reading";
   putts_per_100: number;
   low: number;
   high: number;
+  lean: boolean;
 }
 
 /** The lengths and the slope of the fixed set. */
@@ -1299,8 +1307,8 @@ export interface Fields {
   GateFields: { gap_m: Described & NumberTaken; at_m: Described & NumberTaken; posts: Described & WordTaken; ball_m: Described & NumberTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
   BallLineFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; off_deg: Described & NumberTaken; player: Described & ObjectTaken; };
   EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
-  FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; };
-  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; result: Described & EitherTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; };
+  FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
+  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
   RoundsFields: { rounds: Described & ListTaken; against: Described & WordTaken; };
   RoundFields: { id: Described & TextTaken; at: Described & TextTaken; holes: Described & ListTaken; };

@@ -163,6 +163,7 @@ def putts_of(record, player, line_every):
                 "fall_deg": greens.fall_deg[g],
                 "past_m": PAST_M,
                 "aim_deg": float(np.degrees(record.aim[player, i])),
+                "read": "own",
                 "result": "holed" if record.holed[player, i] else {"x_m": stop.real, "y_m": stop.imag},
                 **(line if line_every and i % line_every == 0 else {}),
             }

@@ -92,16 +92,15 @@ def test_logging_the_balls_line_is_no_change(invented, logged):
 
 
 def test_words_name_the_stroke_by_the_hand():
-    putts = [
-        one(i, result={"x_m": 0.35 + 0.02 * (i % 5), "y_m": 0.16 + 0.02 * (i % 3)}, aim_deg=AIM_DEG + 0.1) for i in range(40)
-    ]
+    stops = [{"x_m": 0.35 + 0.02 * (i % 5), "y_m": 0.16 + 0.02 * (i % 3)} for i in range(40)]
+    putts = [one(i, result=stop, aim_deg=AIM_DEG + 0.1, read="own") for i, stop in enumerate(stops)]
     assert "left, a pull: " in findings(putts)["skills"]["start_line"]["words"]
     assert "left, a push: " in findings(putts, handedness="left")["skills"]["start_line"]["words"]
 
 
 def test_the_apps_own_read_tests_no_reading_but_a_felt_slope_does():
     read = json.loads(answer(json.dumps({"ask": "read", **PUTT})))["value"]["aim_deg"]
-    assert findings([one(aim_deg=read)])["skills"]["reading"]["n"] == 0
+    assert findings([one(aim_deg=read, read="app")])["skills"]["reading"]["n"] == 0
     felt = findings([one(i, aim_deg=read, felt_percent=1.5) for i in range(30)])["skills"]["reading"]
     assert felt["n"] == 30
     assert felt["bias"] == pytest.approx(-0.25, abs=0.05)
@@ -117,8 +116,8 @@ def test_counts(players_putts):
     short = sum(putt["result"] != "holed" and putt["result"]["x_m"] < 0 for putt in players_putts)
     assert said["leaves"]["short"] == short
     assert all(band["low"] <= band["made"] / band["tries"] <= band["high"] for band in said["make"])
-    costs = [cost["putts_per_100"] for cost in said["costs"]]
-    assert costs == sorted(costs, reverse=True)
+    costs = [(not cost["lean"], -cost["putts_per_100"]) for cost in said["costs"]]
+    assert costs == sorted(costs)
 
 
 def test_a_change_is_called_only_where_there_is_one(invented, logged):
@@ -197,7 +196,8 @@ def test_a_bent_green_is_taken():
 @pytest.mark.parametrize(
     ("change", "field"),
     [
-        ({"result": "missed"}, "putts[1].result"),
+        ({"result": "lipped"}, "putts[1].result"),
+        ({"side": "left"}, "putts[1].side"),
         ({"result": {"x_m": 1}}, "putts[1].result.y_m"),
         ({"at": "last Tuesday"}, "putts[1].at"),
         ({"at": "0001-01-01T00:00:00Z"}, "putts[1].at"),
@@ -222,3 +222,16 @@ def test_the_opening_shown_is_the_window_of_that_putt():
     assert all(
         right < low < high < left for right, left in inside for low, high in [[0.3 * t for t in window["aim_tolerance_deg"]]]
     )
+
+
+def test_greens_that_break_more_than_logged_are_told_from_the_misses(invented, logged):
+    """A player's own reads, with the aim that was needed logged in their place: the bias of reading shows in the starts."""
+    player = int(np.argmin(invented.players[:, 3, 0]))
+    putts = [
+        {**putt, "read": "app", "aim_deg": degrees(invented.needed[invented.which[player, int(putt["id"].split("-")[1])]])}
+        for putt in logged(invented, player, 0)
+    ]
+    reading = findings(putts)["skills"]["reading"]
+    assert reading["bias_low"] < invented.players[player, 3, 0] < reading["bias_high"] < 0
+    assert "The greens break more than you log" in reading["words"]
+    assert "level" in reading["words"]

@@ -18,7 +18,7 @@ SAME = 1e-6  # rad, and of the roll
 
 
 def logged(stop, **known):
-    return Logged("a", datetime(2026, 5, 3, tzinfo=UTC), PUTT, MEANT, stop, **known)
+    return Logged("a", datetime(2026, 5, 3, tzinfo=UTC), PUTT, MEANT, stop, read="own", **known)
 
 
 def missed():
@@ -28,7 +28,7 @@ def missed():
 
 def test_a_miss_is_measured_from_the_line_meant():
     found = evidence(logged(missed()))
-    assert found.strike == pytest.approx(Miss(START, LENGTH), abs=SAME)
+    assert found.strike == pytest.approx(Miss(START, LENGTH, 0.0), abs=SAME)
     assert found.reading == pytest.approx(MEANT / READ.aim - 1)
 
 

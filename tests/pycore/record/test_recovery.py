@@ -8,7 +8,7 @@ import pytest
 from bench import independent
 from pycore.fields import parse
 from pycore.record.cost import costs
-from pycore.record.findings import PACE, START_LINE, lines_suffice, skills
+from pycore.record.findings import BREAK, PACE, START_LINE, lines_suffice, skills
 from pycore.record.logged import evidence
 from pycore.record.player import Miss, fit
 from pycore.record.requests import FindingsFields
@@ -49,6 +49,12 @@ def truth(invented, player):
     return {**lines, "pace": pace, "reading": reading}
 
 
+def tour(name, faults):
+    """The tour's spread: of the start 0.9 degrees by the stroke and 0.45 by alignment, 6.5 % of pace, 10 % of the break."""
+    spreads = {"alignment": np.radians(0.45), "start_line": np.radians(0.9), "pace": 0.065, "reading": 0.10}
+    return np.hypot(*np.radians([0.9, 0.45])) if name == "start_line" and "alignment" not in faults else spreads[name]
+
+
 def covered(invented, known):
     """Whether each interval holds the truth, by what it is of."""
     inside = {}
@@ -79,7 +85,7 @@ def test_nineteen_intervals_in_twenty_hold_the_truth(invented, findings):
 
 def test_without_the_holed_putts_they_do_not(invented, findings):
     def misses_alone(evidence):
-        strokes = fit(([each.strike for each in evidence if isinstance(each.strike, Miss)], []), START_LINE, PACE)
+        strokes = fit(([each.strike for each in evidence if isinstance(each.strike, Miss)], []), START_LINE, PACE, BREAK)
         return {"start_line": strokes.skill(0), "pace": strokes.skill(1)}
 
     # the ball's line is left out of it: only players who did not log it
@@ -119,7 +125,7 @@ def true_costs(invented, strike):
 
     def costs_of(player):
         faults = truth(invented, player)
-        return {name: holed_per_100({**faults, name: (0.0, 1e-9)}) - holed_per_100(faults) for name in faults}
+        return {name: holed_per_100({**faults, name: (0.0, tour(name, faults))}) - holed_per_100(faults) for name in faults}
 
     return [costs_of(player) for player in range(len(invented.players))]
 
@@ -136,7 +142,7 @@ def test_the_dearest_fault_is_named_first(findings, true_costs):
 
 def test_intervals_of_costs_hold_the_truth(findings, true_costs):
     inside = [
-        said[name].low <= true[name] <= said[name].high
+        said[name].putts.low <= true[name] <= said[name].putts.high
         for (_, said, _), true in zip(findings, true_costs, strict=True)
         for name in true
     ]

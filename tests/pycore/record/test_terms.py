@@ -1,7 +1,7 @@
 """The likelihood of holed putts against SciPy's own quadrature, and its gradient and information against differences."""
 
 from functools import partial
-from math import inf, log, radians
+from math import exp, inf, log, radians
 
 import pytest
 import scipy.integrate
@@ -11,11 +11,12 @@ from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record.opening import opening
-from pycore.record.player import Holed, Miss
+from pycore.record.player import Holed, Miss, Passed
 from pycore.record.terms import as_one, strokes
 
 B, S, C, Q = radians(0.4), radians(1.2), -0.03, 0.07
 T = radians(0.7)
+BREAK = (-0.2, log(0.15))
 SHARE = 0.02  # of a putt's chance; twelve paces that a gate cuts unevenly
 
 
@@ -27,8 +28,8 @@ def putt(distance=3.0):
 @pytest.mark.parametrize("gate", [(-inf, inf), (0.0, inf)], ids=["open", "gate"])
 def test_a_holed_putt_counts_by_the_share_that_its_opening_holds(gate):
     holed = Holed(putt(), radians(0.3), *gate)
-    nothing = strokes([], [])([B, log(S), C, log(Q)]).value
-    found = strokes([], [holed.rows(C, Q)])([B, log(S), C, log(Q)]).value - nothing
+    nothing = strokes([], [])([B, log(S), C, log(Q), *BREAK]).value
+    found = strokes([], [(holed.rows(C, Q), 0.0)])([B, log(S), C, log(Q), *BREAK]).value - nothing
 
     def at(length):
         low, high = (edge - holed.meant for edge in holed.opening.edges(length))
@@ -42,14 +43,17 @@ def test_a_holed_putt_counts_by_the_share_that_its_opening_holds(gate):
 @pytest.mark.parametrize(
     ("seen", "place"),
     [
-        (lambda log_likelihood: log_likelihood, [B, log(S), C, log(Q)]),
-        (lambda log_likelihood: partial(as_one, log_likelihood), [B / 2, log(S), C, log(Q), B, log(T)]),
+        (lambda log_likelihood: log_likelihood, [B, log(S), C, log(Q), *BREAK]),
+        (lambda log_likelihood: partial(as_one, log_likelihood), [B / 2, log(S), C, log(Q), *BREAK, B, log(T)]),
     ],
     ids=["start and roll", "stroke, roll and alignment"],
 )
 def test_slopes_and_information_are_those_of_the_value(seen, place):
-    misses, holed = [Miss(0.02, 0.1), Miss(-0.03, -0.05)], [Holed(putt(), 0.0), Holed(putt(5.0), 0.01)]
-    log_likelihood, nudge = seen(strokes(misses, [each.rows(C, Q) for each in holed])), 1e-5
+    misses, holed = [Miss(0.02, 0.1, 0.1), Miss(-0.03, -0.05)], [Holed(putt(), 0.0), Holed(putt(5.0), 0.01)]
+    log_likelihood, nudge = (
+        seen(strokes(misses, [(each.rows(C, Q), aim) for each, aim in zip(holed, (0.08, 0.0), strict=True)])),
+        1e-5,
+    )
     here = log_likelihood(place)
     for i in range(len(place)):
         up, down = (log_likelihood([x + way * (j == i) for j, x in enumerate(place)]) for way in (nudge, -nudge))
@@ -57,3 +61,16 @@ def test_slopes_and_information_are_those_of_the_value(seen, place):
         assert here.information[i] == pytest.approx(
             [-(a - b) / (2 * nudge) for a, b in zip(up.gradient, down.gradient, strict=True)], rel=1e-4, abs=1e-3
         )
+
+
+def test_a_miss_that_nobody_saw_counts_by_all_that_is_not_the_opening():
+    place = [B, log(S), C, log(Q), *BREAK]
+
+    def share(putt):
+        return exp(strokes([], [(putt.rows(C, Q), 0.0)])(place).value)
+
+    window, meant = putt(), radians(0.3)
+    missed = share(Passed(window, meant))
+    assert share(Holed(window, meant)) + missed == pytest.approx(1, abs=SHARE)
+    assert sum(share(Passed(window, meant, side=side)) for side in ("left", "right")) == pytest.approx(missed, abs=SHARE)
+    assert sum(share(Passed(window, meant, length=length)) for length in ("short", "long")) == pytest.approx(missed, abs=SHARE)

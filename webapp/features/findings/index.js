@@ -12,7 +12,21 @@ import { view } from './view.js';
 
 /** What the engine takes of a putt. Ids stay here: its answer names places in the list. Weeks are those of the player's own days. @param {PuttEntry} entry @param {number} i */
 function asked(
-  { at, distance_m, stimp_ft, slope_percent, fall_deg, stations, past_m, aim_deg, result, gate, line_error_deg, felt_percent },
+  {
+    at,
+    sample,
+    distance_m,
+    stimp_ft,
+    slope_percent,
+    fall_deg,
+    stations,
+    past_m,
+    aim_deg,
+    result,
+    gate,
+    line_error_deg,
+    felt_percent,
+  },
   i,
 ) {
   return {
@@ -25,6 +39,8 @@ function asked(
     stations,
     past_m,
     aim_deg,
+    // the invented player's reads are his own; of other putts it is not known yet whose aim was played
+    read: sample ? 'own' : null,
     result,
     gate,
     line_error_deg,

@@ -11,7 +11,7 @@ const MOST_WEEKS = 12;
 
 /** @param {FindingsAnswer} value @param {Settings} settings @returns {Table} */
 export const costTable = ({ costs, cost_set: { from_m, to_m, slope_percent } }, settings) => ({
-  title: `More putts holed in 100 of a fixed set, ${inUnit(from_m, distanceUnit(settings))} to ${withUnit(to_m, distanceUnit(settings))} over ${slope_percent}\u00a0%, if the fault were gone`,
+  title: `More putts holed in 100 of a fixed set, ${inUnit(from_m, distanceUnit(settings))} to ${withUnit(to_m, distanceUnit(settings))} over ${slope_percent}\u00a0%, with the skill of a tour player`,
   head: ['Fault', 'Putts', 'Range'],
   rows: costs.map(({ skill, putts_per_100, low, high }) => [
     NAMES[skill],
