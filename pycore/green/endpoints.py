@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from math import hypot
 from typing import Annotated, Any, Literal, TypedDict
 
 from pycore.endpoint import Endpoint
@@ -74,7 +75,7 @@ def answer_roll_test(fields: RollTestFields) -> RollTestAnswer:
         roll_test.slowing(roll_test.Roll(roll.distance_m, roll.time_s, roll.way == "out"), fields.skid == "putted")
         for roll in fields.rolls
     ]
-    shared = roll_test.STRIDE if fields.measure == "paces" else 0.0
+    shared = hypot(roll_test.CROSS, roll_test.STRIDE if fields.measure == "paces" else 0.0)
     return {**_answer(lambda: roll_test.speed(slowings, shared), "rolls"), "suspects": roll_test.suspects(slowings)}
 
 

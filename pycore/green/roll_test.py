@@ -16,6 +16,8 @@ from pycore.errors import Refusal
 from pycore.units import FOOT, INCH
 
 TAP = 0.07  # s; spread of a thumb that taps on something seen coming; assumed
+LAG = 0.1  # s; how late a thumb is on every roll of one test; assumed
+CROSS = 0.027  # of the slowing; what a line that falls 1 % to a side makes of it at 10 ft, by the rolling model
 MEASURE = 0.01  # of the distance; spread of a careful measure; assumed
 STRIDE = 0.04  # of the distance; how far a stride is off its usual length, the same way all through; assumed
 SKID = 0.4  # friction of a ball that skids on turf; 0.3 to 0.5 is an assumption
@@ -48,12 +50,14 @@ class Speed:
 
 @dataclass(frozen=True)
 class Slowing:
-    """How a ball slowed, m/s2, its spread, and how much of it hangs on the friction of the skid (per 1 of mu)."""
+    """How a ball slowed, m/s2, its spread, and how much of it hangs on the friction of the skid (per 1 of mu) and on a lag
+    of the thumb that all rolls share (per s)."""
 
     value: float
     sd: float
     out: bool
     skid: float = 0.0
+    lag: float = 0.0
 
 
 def slowing(roll: Roll, putted: bool) -> Slowing:
@@ -66,7 +70,7 @@ def slowing(roll: Roll, putted: bool) -> Slowing:
     by_time = (found(roll.distance, roll.time * (1 + NUDGE), SKID) - value) / (roll.time * NUDGE)
     by_distance = (found(roll.distance * (1 + NUDGE), roll.time, SKID) - value) / (roll.distance * NUDGE)
     by_skid = (found(roll.distance, roll.time, SKID * (1 + NUDGE)) - value) / (SKID * NUDGE)
-    return Slowing(value, hypot(by_time * sqrt(2) * TAP, by_distance * MEASURE * roll.distance), roll.out, by_skid)
+    return Slowing(value, hypot(by_time * sqrt(2) * TAP, by_distance * MEASURE * roll.distance), roll.out, by_skid, by_time)
 
 
 def _putted(distance: float, time: float, mu: float) -> float:
@@ -86,15 +90,15 @@ def speed(slowings: Sequence[Slowing], shared: float = 0.0) -> Speed:
     Refusal : ``no_green``, where no green could roll like this.
     """
     ways = [_way([each for each in slowings if each.out == out]) for out in (True, False)]
-    (out, out_variance, out_skid), (back, back_variance, back_skid) = ways
+    (out, out_variance, out_skid, out_lag), (back, back_variance, back_skid, back_lag) = ways
     means = {True: out, False: back}
     free = len(slowings) - 2
     scatter = sum(((each.value - means[each.out]) / each.sd) ** 2 for each in slowings)
     widened = max(1.0, scatter / free) if free else 1.0
     noise = widened * (out_variance + back_variance) / 4
     pull, mean = (back - out) / 2, (back + out) / 2
-    level = hypot(sqrt(noise), (out_skid + back_skid) / 2 * SKID_SD, shared * mean)
-    tilt = hypot(sqrt(noise), (back_skid - out_skid) / 2 * SKID_SD, shared * pull)
+    level = hypot(sqrt(noise), (out_skid + back_skid) / 2 * SKID_SD, (out_lag + back_lag) / 2 * LAG, shared * mean)
+    tilt = hypot(sqrt(noise), (back_skid - out_skid) / 2 * SKID_SD, (back_lag - out_lag) / 2 * LAG, shared * pull)
     sine = pull / (ROLLING * GRAVITY)
     if mean <= 0 or abs(sine) > STEEPEST:
         raise Refusal("no_green", "no green rolls like this: look for a wrong distance, time or way")
@@ -104,13 +108,17 @@ def speed(slowings: Sequence[Slowing], shared: float = 0.0) -> Speed:
     return Speed(stimp_ft, stimp_ft * level / mean, slope, tilt / (ROLLING * GRAVITY))
 
 
-def _way(slowings: Sequence[Slowing]) -> tuple[float, float, float]:
-    """Mean, its variance, and its hold on the skid, of the balls of one way."""
+def _way(slowings: Sequence[Slowing]) -> tuple[float, float, float, float]:
+    """Mean, its variance, and its hold on the skid and on the lag, of the balls of one way."""
     weights = [1 / each.sd**2 for each in slowings]
     total = sum(weights)
     share = [weight / total for weight in weights]
     value = sum(w * each.value for w, each in zip(share, slowings, strict=True))
-    return value, 1 / total, sum(w * each.skid for w, each in zip(share, slowings, strict=True))
+    skid, lag = (
+        sum(w * part for w, part in zip(share, parts, strict=True))
+        for parts in zip(*((s.skid, s.lag) for s in slowings), strict=True)
+    )
+    return value, 1 / total, skid, lag
 
 
 def suspects(slowings: Sequence[Slowing]) -> list[int]:
@@ -119,7 +127,7 @@ def suspects(slowings: Sequence[Slowing]) -> list[int]:
     for i, each in enumerate(slowings):
         others = [other for j, other in enumerate(slowings) if j != i and other.out == each.out]
         if others:
-            value, variance, _ = _way(others)
+            value, variance, _, _ = _way(others)
             off[i] = abs(each.value - value) / sqrt(each.sd**2 + variance)
     worst = max(off.values(), default=0.0)
     return [i for i, each in off.items() if worst > SUSPECT and each > worst * (1 - 1e-9)]
