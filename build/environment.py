@@ -132,17 +132,40 @@ def node() -> str:
 
 def chromium() -> str:
     """Path of a Chromium, installed with apt-get where there is none."""
-    names = ("chromium", "chromium-browser", "google-chrome", "chrome")
+    return _browser(("chromium", "chromium-browser", "google-chrome", "chrome"), "chromium", WINDOWLESS)
+
+
+def firefox() -> str:
+    """Path of a Firefox, installed with apt-get where there is none."""
+    return _browser(("firefox-esr", "firefox"), "firefox-esr")
+
+
+def webkit() -> str:
+    """Path of the small browser that comes with WebKitGTK, installed with its driver and a screen where there is none."""
+    _browser(("WebKitWebDriver",), "webkit2gtk-driver", "xvfb")
+    _browser(("Xvfb",), "xvfb")
+    found = [path for place in ("lib/*", "lib*") for path in Path("/usr").glob(place + "/webkit2gtk-4.1/MiniBrowser")]
+    if not found:
+        raise SetupError("The browser tests need WebKitGTK's MiniBrowser: install webkit2gtk-driver")
+    return str(found[0])
+
+
+def _browser(names: tuple[str, ...], package: str, *more: str) -> str:
+    """Path of the first of ``names`` that is there, installed from Debian's ``package`` and, where known, ``more``."""
     found = next(filter(None, map(shutil.which, names)), None)
     if found is None and shutil.which("apt-get"):
-        with step("Installing Chromium"):
+        with step("Installing " + package):
             _quietly(["apt-get", "update"])
-            known = subprocess.run(["apt-cache", "show", WINDOWLESS], stdout=subprocess.DEVNULL, check=False).returncode == 0
-            _quietly(["apt-get", "install", "-y", "--no-install-recommends", "chromium", *([WINDOWLESS] if known else [])])
-        found = shutil.which("chromium")
+            known = [name for name in more if _is_known(name)]
+            _quietly(["apt-get", "install", "-y", "--no-install-recommends", package, *known])
+        found = next(filter(None, map(shutil.which, names)), None)
     if found is None:
-        raise SetupError("The browser tests need Chromium: install it so that `chromium` is on the PATH")
+        raise SetupError(f"The browser tests need {package}: install it so that `{names[0]}` is on the PATH")
     return found
+
+
+def _is_known(package: str) -> bool:
+    return subprocess.run(["apt-cache", "show", package], stdout=subprocess.DEVNULL, check=False).returncode == 0
 
 
 def windowless_chromium() -> str:

@@ -47,7 +47,7 @@ def application(*folders: Path) -> Flask:
         content = response.get_data()
         response.close()
         if response.status_code == HTTPStatus.OK and request.accept_encodings.quality("br") and response.mimetype in COMPRESSED:
-            response.set_data(offline.compressed(content))
+            response.set_data(offline.sent(content))
             response.content_encoding = "br"
         return response
 
