@@ -15,6 +15,7 @@ COMMANDS = """commands:
   serve    write it, serve it, and rebuild and reload when a file changes
   test     lint, types and every test; with arguments, pytest alone with those: test tests/site -k offline
   prove    tables of many simulated cases, each with its bound; with a name, that one alone; --list says which there are
+  mutate   small wrong changes to the engine, and those that no test notices; with a folder of pycore, to that alone
   bench    a table of sizes and speeds, as ratios measured in one run
   picture  take the pictures of README and of the app's manifest anew"""
 
@@ -22,18 +23,20 @@ COMMANDS = """commands:
 def main() -> int:
     parser = argparse.ArgumentParser(
         prog="python3 build",
-        usage="python3 build [serve | test | prove | bench | picture] [options]",
+        usage="python3 build [serve | test | prove | mutate | bench | picture] [options]",
         description=__doc__,
         epilog=COMMANDS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    commands = ["serve", "test", "prove", "bench", "picture"]
+    commands = ["serve", "test", "prove", "mutate", "bench", "picture"]
     parser.add_argument("command", nargs="?", choices=commands, help=argparse.SUPPRESS)
     parser.add_argument("--port", type=int, default=8377, help="for serve (%(default)s)")
     parser.add_argument("--lan", action="store_true", help="for serve: to phones on the local network too, over https")
     parser.add_argument("--list", action="store_true", help="for prove: name the tables, make none")
+    parser.add_argument("--sample", type=int, help="for mutate: so many by chance")
+    parser.add_argument("--seed", type=int, default=1, help="for mutate: which (%(default)s)")
     options, rest = parser.parse_known_args()
-    if rest and options.command not in ("test", "prove"):
+    if rest and options.command not in ("test", "prove", "mutate"):
         parser.error("there is no " + " ".join(rest))
     try:
         environment.enter()
@@ -59,6 +62,10 @@ def run(options: argparse.Namespace, rest: list[str]) -> int:
         import prove
 
         return prove.show_list() if options.list else prove.show(rest)
+    if options.command == "mutate":
+        import mutate
+
+        return mutate.show(rest[0] if rest else "", options.sample, options.seed)
     if options.command == "bench":
         import bench.table
 

@@ -46,7 +46,7 @@ def site(python: archive.Files) -> dict[str, bytes]:
     files |= _webapp() | bundle.app(home) | artwork.icons()
     files["licences.txt"] = _licences()
     files["_headers"] = headers.file().encode()
-    files["precache.js"] = offline.script(offline.precache(files))
+    files["precache.js"] = offline.script(offline.precache(files)) + offline.changes()
     return files
 
 

@@ -72,7 +72,7 @@ def _make_venv() -> None:
     with step("Making .venv with " + python):
         _quietly([python, "-m", "venv", "--clear", str(VENV)])
     with step("Installing the Python packages"):
-        _pip(lock)
+        install(lock)
     stamp.write_text(digest(lock))
 
 
@@ -112,7 +112,7 @@ def _install_node_packages() -> None:
         shutil.copy(ROOT / "webapp" / name, folder)
     if npm() is None:
         with step("Installing Node"):
-            _pip(LOCKS / "node.txt")
+            install(LOCKS / "node.txt")
     with step("Installing the npm packages"):
         _quietly([str(npm()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"], cwd=folder)
     stamp.write_text(digest(lock))
@@ -177,7 +177,8 @@ def _search_path() -> str:
     return os.pathsep.join([os.environ.get("PATH", os.defpath), str(BIN)])
 
 
-def _pip(lock: Path) -> None:
+def install(lock: Path) -> None:
+    """The Python packages of a lock, into .venv."""
     # --no-deps: the lock names every package, so none may come by another way
     _quietly([str(PYTHON), "-m", "pip", "install", "-q", "--no-deps", "--require-hashes", "-r", str(lock)])
 

@@ -18,6 +18,7 @@ BUDGET = 3_500_000  # bytes as brotli, for all that a first visit downloads
 # network, the screenshots and the large icons
 LEFT_OUT = ("sw.js", "precache.js", "_headers", "screenshots/", "icons/icon-512.png", "icons/maskable-512.png")
 MAPS = ".map"  # of those who look for a fault
+CHANGES = environment.ROOT / "webapp" / "changes.js"
 COMPRESSED = environment.VENV / "compressed"
 
 
@@ -42,6 +43,12 @@ def integrity(content: bytes) -> str:
 def script(listed: dict[str, str]) -> bytes:
     """precache.js, which the service worker imports: the browser looks for a new version in both."""
     return f"self.PRECACHE = {json.dumps(listed, indent=1)};\n".encode()
+
+
+def changes() -> bytes:
+    """What this version brings, for its service worker to tell while it waits."""
+    listed, _, _ = CHANGES.read_text().partition("\nexport const VERSION")
+    return listed.replace("export const CHANGES =", "self.CHANGES =").encode() + b"\n"
 
 
 def weights(files: archive.Files) -> dict[str, int]:

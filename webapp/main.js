@@ -54,7 +54,7 @@ const store = createStore(
       undo: null,
       engine: { kind: 'starting' },
       restarted: false,
-      updateWaits: false,
+      news: null,
       canInstall: false,
     }),
     ...FEATURES.map(({ initial }) => initial),
@@ -140,7 +140,7 @@ chooseWhole(document);
 root.replaceChildren();
 draw();
 
-watchUpdates(() => store.change('update waits', { updateWaits: true })).then(
+watchUpdates((news) => store.change('update waits', { news })).then(
   (take) => (takeOver = take),
   (error) => console.warn('Not yet complete offline.', error),
 );

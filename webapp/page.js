@@ -13,7 +13,7 @@ const CAUTION = 'For practice. In a round, Rule 4.3a does not allow a device to 
  * @param {{accept: () => void, heard: () => void, update: () => void, install: () => void, restart: () => void}} act
  */
 export function page(state, features, shown, act) {
-  const { engine, restarted, trouble, unopened, cautioned, updateWaits, canInstall } = state;
+  const { engine, restarted, trouble, unopened, cautioned, news, canInstall } = state;
   const doing = engine.kind === 'ready' && restarted ? 'Engine restarted' : ENGINE[engine.kind];
   return html`
     <p class="engine" role="status">${doing}</p>
@@ -23,7 +23,7 @@ export function page(state, features, shown, act) {
       ${trouble ? html`<div role="alert">${line(trouble, 'Understood', act.heard)}</div>` : ''}
       ${unopened ? html`<p class="line" role="alert">${unopened}</p>` : ''}
       ${cautioned ? '' : line(CAUTION, 'Understood', act.accept)}
-      ${updateWaits ? line('A new version is ready.', 'Use it now', act.update) : ''}
+      ${news ? line(['A new version is ready.', ...news].join(' '), 'Use it now', act.update) : ''}
       ${canInstall && cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait') : ''}
       ${row(features, state.screen)}
     </footer>`;

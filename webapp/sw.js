@@ -2,11 +2,14 @@
  * Keeps the whole app on the phone. What belongs to it stands in precache.js, written by the build.
  *
  * A file is kept under its hash, so that a version shares with the one before all that did not change, and an install
- * that broke off fetches only what is missing. A new version waits until a page sends { type: 'take over' }.
+ * that broke off fetches only what is missing. A new version waits until a page sends { type: 'take over' }; what
+ * it brings it tells to { type: 'what is new' }.
  */
 importScripts('precache.js');
 
-const scope = /** @type {ServiceWorkerGlobalScope & { PRECACHE: Record<string, string> }} */ (/** @type {unknown} */ (self));
+const scope = /** @type {ServiceWorkerGlobalScope & { PRECACHE: Record<string, string>, CHANGES: unknown }} */ (
+  /** @type {unknown} */ (self)
+);
 const root = scope.registration.scope;
 /** Path below the root to integrity. */
 const { PRECACHE } = scope;
@@ -57,4 +60,5 @@ scope.addEventListener('fetch', (event) => {
 });
 scope.addEventListener('message', (event) => {
   if (event.data?.type === 'take over') event.waitUntil(scope.skipWaiting());
+  if (event.data?.type === 'what is new') event.ports[0]?.postMessage(scope.CHANGES);
 });

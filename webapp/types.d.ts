@@ -435,6 +435,7 @@ export interface State {
   /** The engine died and came back; said until the next putt. */
   restarted: boolean;
   cautioned: boolean;
-  updateWaits: boolean;
+  /** What the version that waits brings, as far as it has said so; null while none waits. */
+  news: string[] | null;
   canInstall: boolean;
 }

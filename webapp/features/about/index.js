@@ -1,6 +1,7 @@
 /** @import {Feature} from '../../app.js' */
 import { html } from 'lit-html';
-import { VERSION } from '../../version.js';
+import { CHANGES, VERSION } from '../../changes.js';
+import { dayWords } from '../../format.js';
 
 /** Fetched from the phone itself, once they are asked for. @param {Event} event */
 async function openLicences({ target }) {
@@ -22,6 +23,11 @@ const page = html`<main class="page prose" tabindex="0">
   <p>Grain, wind, wet or worn turf, footprints and spike marks; bumps smaller than the slopes you give; the bounce and skid of the first few feet; how a cup’s edge is cut. Green speed is taken as the same everywhere. A read is as good as its slope and its green speed.</p>
   <h2>Your data</h2>
   <p>Nothing leaves this phone. There is no account, no tracking and no advertising, and after the first visit no network is needed.</p>
+  <h2>What is new</h2>
+  ${CHANGES.map(
+    ({ version, date, what }) =>
+      html`<h3>Version ${version}, ${dayWords(date)}</h3><ul>${what.map((each) => html`<li>${each}</li>`)}</ul>`,
+  )}
   <details @toggle=${openLicences}><summary>Licences, in full</summary><pre class="licences" tabindex="0"></pre></details>
   <p class="quiet">Version ${VERSION}</p>
 </main>`;

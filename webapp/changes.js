@@ -1,0 +1,27 @@
+/** What each version brought, in the words of those who use it, the newest first. pyproject.toml counts the versions. */
+export const CHANGES = [
+  {
+    version: '0.2.0',
+    date: '2026-11-26',
+    what: [
+      'The screens follow your work: Read, Line, Green, Practice, Record. Settings have a mark of their own.',
+      'A green that bends both ways gets its read.',
+      'What does not fit is said in your own units.',
+      'A plan always belongs to the minutes shown above it.',
+      'The app starts sooner.',
+    ],
+  },
+  {
+    version: '0.1.0',
+    date: '2026-11-25',
+    what: ['Reads, the line on the green and on a photograph, practice, notes and what costs you most.'],
+  },
+];
+
+export const VERSION = CHANGES[0]?.version ?? '';
+
+/** What is new in a list of changes to one who has a version of it. @param {typeof CHANGES} changes @param {string} version */
+export function since(changes, version) {
+  const own = changes.findIndex((each) => each.version === version);
+  return changes.slice(0, own < 0 ? 1 : own).flatMap(({ what }) => what);
+}
