@@ -1,0 +1,163 @@
+"""``python3 build mutate [FOLDER]``: small wrong changes to the engine, one at a time, and those that no test notices.
+
+mutmut makes the changes; each is tried in a fork of a process that has the tests' libraries loaded, without a file being
+written. The tests of a module are those of its own name, then those of its folder, then the door's.
+"""
+
+import os
+import random
+import signal
+import sys
+import time
+from contextlib import suppress
+from dataclasses import dataclass
+from difflib import ndiff
+from functools import cached_property
+from importlib.abc import Loader, MetaPathFinder
+from importlib.machinery import ModuleSpec
+from importlib.util import find_spec, spec_from_loader
+from pathlib import Path
+from types import ModuleType
+from typing import Any
+
+import environment
+from environment import LOCKS, ROOT, SetupError
+
+TESTS = ROOT / "tests" / "pycore"
+LONGEST_S = 300  # of one mutant's tests; one that runs for ever is noticed
+
+
+@dataclass(frozen=True)
+class Mutant:
+    """A module of the engine with one wrong change."""
+
+    file: Path
+    tree: Any
+    mutation: Any  # None: as it is
+
+    @cached_property
+    def changed(self) -> str:
+        """The module's text with the change."""
+        if self.mutation is None:
+            return self.file.read_text()
+        text: str = self.tree.deep_replace(self.mutation.original_node, self.mutation.mutated_node).code
+        return text
+
+    @property
+    def module(self) -> str:
+        return ".".join(self.file.relative_to(ROOT).with_suffix("").parts)
+
+    def __str__(self) -> str:
+        """Where it is, with the lines that differ."""
+        if self.mutation is None:
+            return f"{self.file.parent.relative_to(ROOT)}: the tests pass as it is"
+        lines = list(ndiff(self.file.read_text().splitlines(), self.changed.splitlines()))
+        first = next(i for i, line in enumerate(lines) if line[:1] in "-+")
+        number = sum(line[:1] != "+" for line in lines[:first]) + 1
+        differ = [f"  {line[0]} {line[1:].strip()}" for line in lines if line[:1] in ("-", "+")]
+        return "\n".join([f"{self.file.relative_to(ROOT)}:{number}", *differ])
+
+
+def show(folder: str, sample: int | None, seed: int) -> int:
+    """Print the survivors of all mutants of ``pycore/FOLDER``, or of so many by chance. Returns 0 whatever survives."""
+    if find_spec("mutmut") is None:
+        with environment.step("Installing mutmut"):
+            environment.install(LOCKS / "mutate.txt")
+    os.chdir(ROOT)  # mutmut reads pyproject.toml where it is
+    files = sorted((ROOT / "pycore" / folder).rglob("*.py"))
+    if not files:
+        raise SetupError(f"There is no pycore/{folder}")
+    found = [mutant for file in files for mutant in mutants(file)]
+    chosen = random.Random(seed).sample(found, min(sample, len(found))) if sample else found
+    print(f"{len(chosen)} of {len(found)} mutants", flush=True)
+    asis = {mutant.file.parent: Mutant(mutant.file, mutant.tree, None) for mutant in chosen}
+    if len(_survivors(list(asis.values()))) < len(asis):
+        raise SetupError("The tests fail as it is: nothing would be shown")
+    survivors = _survivors(chosen)
+    killed = len(chosen) - len(survivors)
+    print(f"{killed} of {len(chosen)} killed: {killed / len(chosen):.1%}")
+    return 0
+
+
+def mutants(file: Path) -> list[Mutant]:
+    """Every change that mutmut makes to a file."""
+    from mutmut.mutation.file_mutation import create_mutations
+
+    tree, mutations, *_ = create_mutations(str(file), file.read_text())
+    return [Mutant(file, tree, each) for each in mutations]
+
+
+def _survivors(chosen: list[Mutant]) -> list[Mutant]:
+    _warm()
+    survivors: list[Mutant] = []
+    waiting, running = list(reversed(chosen)), dict[int, tuple[Mutant, float]]()
+    done = 0
+    while waiting or running:
+        while waiting and len(running) < (os.cpu_count() or 1):
+            mutant = waiting.pop()
+            running[_started(mutant)] = mutant, time.monotonic()
+        for process, (_, began) in running.items():
+            if time.monotonic() - began > LONGEST_S:
+                with suppress(ProcessLookupError):
+                    os.kill(process, signal.SIGKILL)
+        process, status = os.waitpid(-1, os.WNOHANG)
+        if not process:
+            time.sleep(0.1)
+            continue
+        mutant, _ = running.pop(process)
+        done += 1
+        if status == 0:
+            survivors.append(mutant)
+            print(mutant, flush=True)
+        print(f"\r{done}/{len(chosen)}, {len(survivors)} survive ", end="", file=sys.stderr, flush=True)
+    print(file=sys.stderr)
+    return survivors
+
+
+def _warm() -> None:
+    """What each fork would have to load."""
+    import numpy  # noqa: F401
+    import playwright.sync_api  # noqa: F401
+    import pytest  # noqa: F401
+    import scipy.integrate
+    import scipy.optimize  # noqa: F401
+
+
+def _started(mutant: Mutant) -> int:
+    """The process that runs the tests against it; it ends with 0 where they pass."""
+    process = os.fork()
+    if process:
+        return process
+    status = 1
+    try:
+        os.nice(10)
+        silence = os.open(os.devnull, os.O_WRONLY)
+        os.dup2(silence, 1)
+        os.dup2(silence, 2)
+        sys.meta_path.insert(0, _Finder(mutant))
+        import pytest
+
+        status = int(pytest.main(["-x", "-q", "-p", "no:xdist", *_tests(mutant.file)]))
+    finally:
+        os._exit(status)
+
+
+def _tests(file: Path) -> list[str]:
+    """Its own first: they notice soonest."""
+    folder = TESTS / file.relative_to(ROOT / "pycore").parent
+    tests = [folder / f"test_{file.stem}.py", *sorted(folder.glob("test_*.py")), TESTS / "test_api.py"]
+    return list(dict.fromkeys(str(test) for test in tests if test.exists()))
+
+
+class _Finder(MetaPathFinder, Loader):
+    """Gives the changed source in place of the file's."""
+
+    def __init__(self, mutant: Mutant) -> None:
+        self.mutant = mutant
+
+    def find_spec(self, name: str, path: object = None, target: ModuleType | None = None) -> ModuleSpec | None:
+        return spec_from_loader(name, self, origin=str(self.mutant.file)) if name == self.mutant.module else None
+
+    def exec_module(self, module: ModuleType) -> None:
+        module.__file__ = str(self.mutant.file)
+        exec(compile(self.mutant.changed, str(self.mutant.file), "exec"), module.__dict__)
