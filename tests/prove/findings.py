@@ -12,7 +12,7 @@ from prove import Proof, Row
 from pycore.api import answer
 from tests.pycore.record.conftest import PAST_M, Greens, roll, shoot
 
-SHORT = 1
+SHORT, SHORT_PUTTS = 1, 30
 PUTTS = 150
 FOOT = 0.3048
 COVERED, NAMED, FAIR = 85.0, 80.0, 90.0  # of 100 intervals, faults, players without one
@@ -41,6 +41,7 @@ WORLDS: dict[str, dict[str, Any]] = {
 
 
 def prove(cases: int = 40) -> Proof:
+    putts = PUTTS if cases >= FEW else SHORT_PUTTS
     rows: list[Row] = []
     covered: list[bool] = []
     for i, (name, world) in enumerate(WORLDS.items()):
@@ -48,7 +49,7 @@ def prove(cases: int = 40) -> Proof:
         held: dict[str, list[bool]] = {}
         named, accused = 0, 0
         for case in range(cases):
-            said = json.loads(answer(json.dumps({"ask": "findings", "putts": _record(rng, **world)})))["value"]
+            said = json.loads(answer(json.dumps({"ask": "findings", "putts": _record(rng, putts, **world)})))["value"]
             for what, truth in _truth(**world).items():
                 skill, of = what.split()
                 low, high = said["skills"][skill][f"{of}_low"], said["skills"][skill][f"{of}_high"]
@@ -75,6 +76,7 @@ def _truth(start: float = 0.0, alignment: float = 0.0, pace: float = 0.0, line: 
 
 def _record(
     rng: np.random.Generator,
+    putts: int,
     start: float = 0.0,
     alignment: float = 0.0,
     pace: float = 0.0,
@@ -92,7 +94,7 @@ def _record(
     tails: bool = False,
     fault: str = "",
 ) -> list[dict[str, Any]]:
-    n = PUTTS * (4 if misses_only else 1)
+    n = putts * (4 if misses_only else 1)
     draw: Callable[[], Any] = (lambda: rng.standard_t(3, n) / np.sqrt(3)) if tails else (lambda: rng.standard_normal(n))
     stimp_ft = rng.choice([9.0, 10.0, 11.0], n)
     greens = Greens(rng.uniform(3, 20, n) * FOOT, stimp_ft, rng.uniform(0.5, 3, n), rng.uniform(0, 360, n))
@@ -109,7 +111,7 @@ def _record(
     if finish_m:
         stops = finish_m * (np.round(stops.real / finish_m) + 1j * np.round(stops.imag / finish_m))
     distances = distance_m * np.round(greens.distance_m / distance_m) if distance_m else greens.distance_m
-    which = np.flatnonzero(struck.still & ~(struck.holed & misses_only) & (np.abs(stops) < 29))[:PUTTS]
+    which = np.flatnonzero(struck.still & ~(struck.holed & misses_only) & (np.abs(stops) < 29))[:putts]
     return [
         {
             "id": str(i),
