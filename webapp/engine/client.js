@@ -23,6 +23,7 @@ import { STOP } from './stop.js';
 
 /** Longest silence in each of the worker's doings before it counts as dead. The files may come over a poor network. */
 const PATIENCE_MS = { files: 90_000, snapshot: 10_000, answer: 8_000 };
+const TICK_MS = 500;
 const DEATHS_IN_A_ROW = 3;
 
 export class EngineError extends Error {
@@ -61,7 +62,7 @@ export function createEngine({ onState = () => {} } = {}) {
   let state = { kind: 'starting', from: null };
   /** @type {Worker} */
   let worker;
-  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  /** @type {ReturnType<typeof setInterval> | undefined} */
   let watch;
   let deaths = 0;
 
@@ -84,8 +85,13 @@ export function createEngine({ onState = () => {} } = {}) {
 
   /** @param {number} patience */
   function expect(patience) {
-    clearTimeout(watch);
-    watch = setTimeout(() => died(`it was silent for ${patience / 1000} s`), patience);
+    clearInterval(watch);
+    let left = patience;
+    // A phone that is busy or asleep lets neither the engine nor this clock run: a tick that comes late counts as one
+    watch = setInterval(() => {
+      left -= TICK_MS;
+      if (left <= 0) died(`it was silent for ${patience / 1000} s`);
+    }, TICK_MS);
   }
 
   /** @param {FromWorker} message */
@@ -94,11 +100,11 @@ export function createEngine({ onState = () => {} } = {}) {
       expect(PATIENCE_MS[message.from]);
       if (state.kind === 'starting') enter(message);
     } else if (message.kind === 'ready') {
-      clearTimeout(watch);
+      clearInterval(watch);
       enter(message);
       send();
     } else if (message.kind === 'reply') {
-      clearTimeout(watch);
+      clearInterval(watch);
       deaths = 0;
       settle(message.reply);
       send();
@@ -106,7 +112,7 @@ export function createEngine({ onState = () => {} } = {}) {
       expect(PATIENCE_MS.answer);
       asked?.onShare?.(message.share);
     } else if (message.kind === 'stopped') {
-      clearTimeout(watch);
+      clearInterval(watch);
       asked = null;
       send();
     } else {
@@ -133,7 +139,7 @@ export function createEngine({ onState = () => {} } = {}) {
 
   /** @param {string} reason */
   function died(reason) {
-    clearTimeout(watch);
+    clearInterval(watch);
     worker.onmessage = worker.onerror = worker.onmessageerror = null;
     worker.terminate();
     const lost = [...(asked ? [asked] : []), ...waiting.splice(0)];

@@ -15,6 +15,7 @@ const scope = /** @type {DedicatedWorkerGlobalScope} */ (/** @type {unknown} */ 
 const HOME = new URL(`../${RUNTIME}/`, location.href).href;
 const SNAPSHOTS = 'borrowline-snapshots';
 const SNAPSHOT = `${HOME}snapshot`;
+const TRIED = `${SNAPSHOT}?tried`;
 const IDLE_MS = 1500;
 
 // Everything that an answer may import is in memory once every kind of question has been answered
@@ -50,18 +51,34 @@ async function load(memory) {
   return python;
 }
 
-/** @returns {Promise<PyodideAPI | null>} null where there is no snapshot or it does not start */
+/** Where it can be told (a page that the phone trusts), what the memory was when it was kept. @param {ArrayBuffer | Uint8Array} memory */
+async function hashOf(memory) {
+  if (!scope.crypto?.subtle) return '';
+  const hash = await crypto.subtle.digest('SHA-256', /** @type {BufferSource} */ (memory));
+  return Array.from(new Uint8Array(hash), (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/**
+ * Memory that is damaged may crash the page before anything is caught: a mark stands while it is tried, and where one is
+ * found the start before this one did not answer.
+ * @returns {Promise<PyodideAPI | null>} null where there is no snapshot or it does not start
+ */
 async function fromSnapshot() {
   const kept = scope.name !== 'plain' && (await scope.caches?.match(SNAPSHOT, { cacheName: SNAPSHOTS }));
   if (!kept) return null;
   tell({ kind: 'starting', from: 'snapshot' });
   try {
-    const memory = await kept.arrayBuffer();
+    const snapshots = await caches.open(SNAPSHOTS);
+    const [memory, tried] = await Promise.all([kept.arrayBuffer(), snapshots.match(TRIED)]);
+    if (tried) throw new Error('the last start from it did not answer');
     // The runtime waits for ever on memory cut short
     if (memory.byteLength !== Number(kept.headers.get('Content-Length'))) throw new Error('it is cut short');
+    const [hash] = await Promise.all([hashOf(memory), snapshots.put(TRIED, new Response(''))]);
+    if (hash !== kept.headers.get('X-Hash')) throw new Error('it is not what was kept');
     return await load({ _loadSnapshot: memory });
   } catch (error) {
     console.warn(`The snapshot does not start (${error}); starting from the files.`);
+    await caches.delete(SNAPSHOTS).catch(() => {});
     return null;
   }
 }
@@ -79,7 +96,7 @@ async function keepSnapshot(python) {
   const memory = python.makeMemorySnapshot();
   await caches.delete(SNAPSHOTS);
   const snapshots = await caches.open(SNAPSHOTS);
-  const headers = { 'Content-Length': String(memory.length) };
+  const headers = { 'Content-Length': String(memory.length), 'X-Hash': await hashOf(memory) };
   await snapshots.put(SNAPSHOT, new Response(/** @type {BlobPart} */ (memory), { headers }));
 }
 
@@ -102,6 +119,13 @@ async function run() {
     keepSnapshot(python).catch((error) => console.warn(`No snapshot was kept: ${error}`));
   }
 
+  let tried = awake !== null;
+  /** Memory that has answered is good. */
+  function answered() {
+    if (tried) caches.open(SNAPSHOTS).then((snapshots) => snapshots.delete(TRIED), console.warn);
+    tried = false;
+  }
+
   /** @param {string} request */
   async function answer(request) {
     clearTimeout(idle);
@@ -109,7 +133,10 @@ async function run() {
     const going = steps(request);
     try {
       for (let step = going.next(); ; step = going.next()) {
-        if (step.done) return tell({ kind: 'reply', reply: step.value });
+        if (step.done) {
+          answered();
+          return tell({ kind: 'reply', reply: step.value });
+        }
         tell({ kind: 'share', share: step.value });
         await new Promise((resolve) => setTimeout(resolve));
         if (stopped) return tell({ kind: 'stopped' });
