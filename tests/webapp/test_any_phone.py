@@ -72,3 +72,20 @@ def test_an_idle_page_draws_nothing_and_sets_no_clock(phone: Any) -> None:
     before = page.evaluate("woken")
     page.wait_for_timeout(2000)
     assert page.evaluate("woken") == before
+
+
+def test_a_drag_that_ends_where_it_was_has_its_window(phone: Any) -> None:
+    page = phone.ready()
+    box = page.locator("#ruler").bounding_box()
+    x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    page.mouse.move(x, y)
+    page.mouse.down()
+    # One event after the other, before an answer can come: there, back again, and once more without a change
+    page.evaluate(
+        """([x, y]) => { for (const dx of [-40, 0, -40, -40.5]) document.querySelector('#ruler').dispatchEvent(
+          new PointerEvent('pointermove', { bubbles: true, pointerId: 1, clientX: x + dx, clientY: y })); }""",
+        [x, y],
+    )
+    page.mouse.up()
+    expect(page.locator(".window.stale")).to_have_count(0)
+    expect(page.locator(".window")).to_have_count(1)

@@ -6,12 +6,15 @@
 
 import { refusalWords } from '../../refusal.js';
 
-/** The putt in hand has been read. @param {State} state */
-const isRead = ({ read, putt, refusal }) => read?.putt === putt && !refusal;
+/** @param {object | undefined} one @param {object} other */
+const same = (one, other) => one === other || JSON.stringify(one) === JSON.stringify(other);
+
+/** The putt in hand has been read; a drag that comes back to it makes another object of it. @param {State} state */
+const isRead = ({ read, putt, refusal }) => same(read?.putt, putt) && !refusal;
 
 /** Which putt was asked about: one of some, if it is the same. @param {Putt & {player: Player}} asked @param {Putt[]} some */
 function puttOf({ player: _, ...putt }, some) {
-  return some.find((each) => JSON.stringify(each) === JSON.stringify(putt)) ?? putt;
+  return some.find((each) => same(each, putt)) ?? putt;
 }
 
 /** @type {Question[]} */
@@ -24,7 +27,7 @@ export const questions = [
     follows: true,
     lands: (/** @type {Read} */ value, putt) => ({ read: { putt, value }, refusal: null }),
     refused: (refusal, putt, state) =>
-      refusal.code === 'runs_away' && putt === state.putt
+      refusal.code === 'runs_away' && same(state.putt, putt)
         ? { refusal: { putt, value: refusalWords(refusal, state.settings) }, read: null, window: null, costs: null }
         : {},
   },

@@ -21,7 +21,8 @@ function pictureOf({ read, putt, window, settings, size, station }) {
     putt: shown,
     read: read?.value,
     window: window?.value,
-    stale: window?.putt !== shown,
+    // By what they hold: a drag that comes back to the same putt makes another object of it
+    stale: JSON.stringify(window?.putt) !== JSON.stringify(shown),
     station: putt.stations ? station : undefined,
     words: {
       aim: read && Math.abs(read.value.aim_offset_m) > SHOWN_M ? `${number}${unit === '°' ? '' : ' '}${unit}` : '',
