@@ -39,12 +39,15 @@ class StrokeLengthAnswer(TypedDict):
 
 
 class FoundStroke(TypedDict):
-    """A stroke that was made out."""
+    """A stroke that was made out; the top lies in the middle of a pause. By taps nothing is known of pause, press and waggle."""
 
     at_s: float
     back_s: float
     forward_s: float
     ratio: float
+    pause_s: float
+    press_deg: float
+    waggled: bool
 
 
 class UnusedPart(TypedDict):
@@ -56,7 +59,11 @@ class UnusedPart(TypedDict):
 
 
 class FindTempoAnswer(TypedDict):
-    """The middle of the strokes and their spread (SD; None for a single one)."""
+    """The middle of the strokes and their spread (SD; None for a single one).
+
+    ``ratio_low`` and ``ratio_high`` hold the player's ratio 19 times in 20, with what the method does not know of a stroke's
+    shape; None for a single stroke.
+    """
 
     by: Literal["taps", "motion"]
     strokes: list[FoundStroke]
@@ -64,6 +71,8 @@ class FindTempoAnswer(TypedDict):
     ratio: float
     back_s: float
     forward_s: float
+    ratio_low: float | None
+    ratio_high: float | None
     ratio_sd: float | None
     back_sd_s: float | None
     forward_sd_s: float | None

@@ -12,6 +12,7 @@ from pycore.stroke.tempo import PENDULUM_RATIO
 
 SLOWEST_RATE = 15.0  # samples a second; below that a forward swing has four or fewer
 ARC_STEPS = 30
+TAPPED_SD = 0.02, 0.02, 0.02  # s; how far a person's taps at start, top and ball are off alike: an assumption
 
 
 def answer_tempo(fields: requests.TempoFields) -> answers.TempoAnswer:
@@ -56,16 +57,27 @@ def answer_find_tempo(fields: requests.FindTempoFields) -> answers.FindTempoAnsw
         why = f"; {len(unused)} moves were unlike one or cut off" if unused else ""
         raise Refusal("no_strokes", f"no stroke could be made out{why}; pause a second or more between strokes")
     swings = [each.swing for each in made]
+    low, high = strokes.ratio_interval(made, *(TAPPED_SD if fields.taps_s is not None else motion.KNOWN_SD)) or (None, None)
     return {
         "by": "motion" if fields.taps_s is None else "taps",
         "strokes": [
-            {"at_s": each.start, "back_s": each.swing.back, "forward_s": each.swing.forward, "ratio": _ratio(each.swing)}
+            {
+                "at_s": each.start,
+                "back_s": each.swing.back,
+                "forward_s": each.swing.forward,
+                "ratio": _ratio(each.swing),
+                "pause_s": each.pause,
+                "press_deg": degrees(each.press),
+                "waggled": each.waggled,
+            }
             for each in made
         ],
         "unused": [{"from_s": part.since, "to_s": part.until, "reason": part.reason} for part in unused],
         "ratio": strokes.middle(map(_ratio, swings)),
         "back_s": strokes.middle(swing.back for swing in swings),
         "forward_s": strokes.middle(swing.forward for swing in swings),
+        "ratio_low": low,
+        "ratio_high": high,
         "ratio_sd": strokes.spread([_ratio(swing) for swing in swings]),
         "back_sd_s": strokes.spread([swing.back for swing in swings]),
         "forward_sd_s": strokes.spread([swing.forward for swing in swings]),

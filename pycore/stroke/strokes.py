@@ -3,9 +3,10 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import sqrt
+from math import pi, sqrt
 from typing import Literal
 
+from pycore.stats.intervals import Z
 from pycore.stroke.pendulum import Swing
 
 Reason = Literal["gap", "cut_off", "unlike", "wrong_count"]
@@ -16,10 +17,20 @@ PAUSE = 1.3  # s between two taps; a longer one parts two strokes
 
 @dataclass(frozen=True)
 class Made:
-    """A stroke that began at ``start``, s."""
+    """A stroke that began at ``start``, s.
+
+    ``pause`` is how long it rested at the top (s; the top is in its middle), ``press`` how far it was pressed forward before
+    (rad), ``waggled`` whether it was moved to and fro before. ``start_sd`` and ``top_sd`` (s) say how well the samples tell
+    start and top.
+    """
 
     start: float
     swing: Swing
+    pause: float = 0.0
+    press: float = 0.0
+    waggled: bool = False
+    start_sd: float = 0.0
+    top_sd: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -55,6 +66,25 @@ def from_taps(taps: Sequence[float]) -> tuple[list[Made], list[Unused]]:
         else:
             unused.append(Unused(start, impact, "unlike"))
     return made, unused
+
+
+def ratio_interval(made: Sequence[Made], start_sd: float, top_sd: float, impact_sd: float) -> tuple[float, float] | None:
+    """95 % interval of the ratio that the strokes have in the middle; None for a single one.
+
+    Parameters
+    ----------
+    made : the strokes, whose spread about their middle counts by its standard error.
+    start_sd, top_sd, impact_sd : s; how far these moments may be off in all strokes alike.
+    """
+    ratios = [each.swing.back / each.swing.forward for each in made]
+    sd = spread(ratios)
+    if sd is None:
+        return None
+    ratio, forward = middle(ratios), middle(each.swing.forward for each in made)
+    alike = sqrt(start_sd**2 + ((1 + ratio) * top_sd) ** 2 + (ratio * impact_sd) ** 2) / forward
+    # the median of a normal sample spreads by sqrt(pi / 2) of what its mean does
+    half = Z * sqrt(alike**2 + sd**2 * pi / 2 / len(made))
+    return ratio - half, ratio + half
 
 
 def middle(values: Iterable[float]) -> float:
