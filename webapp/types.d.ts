@@ -107,7 +107,7 @@ export interface Sighted {
 /** A place in a picture, as shares of its width and height. */
 export type Share = [number, number];
 /** How the phone is held, as its browser tells it. */
-export type Held = Required<Engine.HeldFields>;
+export type Held = Required<Engine.AttitudeFields>;
 
 /** A photograph and what was touched on it: ball and hole, or both ends of what the lens is measured by. */
 export interface Photo {

@@ -7,14 +7,12 @@ from math import copysign, cos, exp, hypot, inf, log, pi, sin
 from pycore.green.surface import Surface
 from pycore.putt.putt import Putt
 from pycore.putt.roll import PlaneRoll, Roll, State
+from pycore.putt.strike import Strike, corrected
 from pycore.roots import zero
 
 SHARE = 1e-13  # of the speed, and of half a turn: how exactly a plane putt is solved
 MISS = 1e-6  # m; how exactly any other putt is solved
 STEEPEST_START = 0.9  # of rho; the steepest plane from which the search for any other putt starts
-NUDGE = 1e-4  # rad, and share of the speed; the change that shows how a miss depends on the strike
-LARGEST = 0.3  # rad plus share of the speed; the largest correction at a time
-MOST_CORRECTIONS = 10
 FINEST_BEND = 0.01  # of the way from plane to green; where not even that can be followed there is no putt
 FIRMEST = 1.0  # m past the hole; the firmest pace that is tried where a softer one has no answer
 
@@ -60,13 +58,7 @@ def solve(putt: Putt) -> Solution:
     return Read(found.aim, found.launch, roll.before_rest(putt.past), roll)
 
 
-@dataclass(frozen=True)
-class _Strike:
-    launch: float
-    aim: float
-
-
-def _on_plane(putt: Putt) -> _Strike:
+def _on_plane(putt: Putt) -> Strike:
     """Solve a putt on a plane.
 
     All rolls with one start direction have one shape, and differ in size as the speed squared. So for each share of its
@@ -105,14 +97,14 @@ def _on_plane(putt: Putt) -> _Strike:
     left = zero(too_long, 0.0, 1.0, -putt.past, 1.0, SHARE)
     roll, state = towards_hole(left)
     launch = (putt.distance / hypot(state.x, state.y)) ** 0.5
-    return _Strike(launch, copysign(roll.start.heading, line) - line)
+    return Strike(launch, copysign(roll.start.heading, line) - line)
 
 
-def _on_green(putt: Putt) -> _Strike | None:
+def _on_green(putt: Putt) -> Strike | None:
     """Solve a putt on a green of several stations, by bending a plane into it as fast as the putt can follow."""
     mean = putt.surface.mean(putt.distance)
     mean = replace(mean, slope=min(mean.slope, STEEPEST_START * putt.rho))
-    strike: _Strike = _on_plane(replace(putt, surface=Surface(mean)))
+    strike: Strike = _on_plane(replace(putt, surface=Surface(mean)))
     done, step = 0.0, 1.0
     while done < 1 and step > FINEST_BEND:
         share = min(1.0, done + step)
@@ -125,10 +117,10 @@ def _on_green(putt: Putt) -> _Strike | None:
     return strike if done == 1 else None
 
 
-def _shoot(putt: Putt, strike: _Strike) -> _Strike | None:
-    """Correct ``strike`` until the ball is over the hole ``past`` before its rest: Newton, then Broyden's corrections."""
+def _shoot(putt: Putt, strike: Strike) -> Strike | None:
+    """Correct ``strike`` until the ball is over the hole ``past`` before its rest."""
 
-    def miss(strike: _Strike) -> complex | None:
+    def miss(strike: Strike) -> complex | None:
         roll = putt.roll(strike.launch, strike.aim)
         if roll.runs_away:
             return None
@@ -138,36 +130,7 @@ def _shoot(putt: Putt, strike: _Strike) -> _Strike | None:
         state = roll.before_rest(putt.past)
         return complex(state.x - putt.distance, state.y)
 
-    now = miss(strike)
-    turned, harder = miss(_moved(strike, NUDGE, 0.0)), miss(_moved(strike, 0.0, NUDGE))
-    if now is None or turned is None or harder is None:
-        return None
-    by_aim, by_launch = (turned - now) / NUDGE, (harder - now) / NUDGE
-    for _ in range(MOST_CORRECTIONS):
-        if abs(now) < MISS:
-            return strike
-        area = _cross(by_aim, by_launch)
-        if not area:
-            return None
-        d_aim, d_launch = _cross(by_launch, now) / area, -_cross(by_aim, now) / area
-        damping = min(1.0, LARGEST / (abs(d_aim) + abs(d_launch)))
-        d_aim, d_launch = damping * d_aim, damping * d_launch
-        strike = _moved(strike, d_aim, d_launch)
-        after = miss(strike)
-        if after is None:
-            return None
-        wrong = (after - now - d_aim * by_aim - d_launch * by_launch) / (d_aim**2 + d_launch**2)
-        by_aim, by_launch = by_aim + d_aim * wrong, by_launch + d_launch * wrong
-        now = after
-    return None
-
-
-def _moved(strike: _Strike, d_aim: float, d_launch: float) -> _Strike:
-    return _Strike(strike.launch * exp(d_launch), strike.aim + d_aim)
-
-
-def _cross(a: complex, b: complex) -> float:
-    return (a.conjugate() * b).imag
+    return corrected(strike, miss, MISS)
 
 
 def _instead(putt: Putt) -> float | None:

@@ -61,7 +61,7 @@ def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) 
     Refusal : ``upright``, ``moving`` or ``disagree``.
     """
     places = sorted({reading.turned for reading in readings})
-    tilts = [_held([reading for reading in readings if reading.turned == place]) for place in places]
+    tilts = [_tilt_of([reading for reading in readings if reading.turned == place]) for place in places]
     error = sqrt(ROUNDING**2 + SEAT**2)
     if len(places) == 1:
         known = _tilt(*bias) if bias else 0j
@@ -89,7 +89,7 @@ def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) 
     return _level(tilt, (beta, asin(-own.real / cos(beta))), error / sqrt(count * spread), apart)
 
 
-def _held(readings: Sequence[Reading]) -> complex:
+def _tilt_of(readings: Sequence[Reading]) -> complex:
     """The tilt of one position: the mean over the time that each reading was held."""
     ups = [(reading.up, reading.weight) for reading in readings]
     total = sum(weight for _, weight in ups)

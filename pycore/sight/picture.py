@@ -8,9 +8,9 @@ from typing import Any
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.sight import answers, doubt, lens, pose, requests
+from pycore.sight.attitude import followed
 from pycore.sight.camera import Camera, Pixel, rounded
 from pycore.sight.ground import Ground
-from pycore.sight.held import followed
 from pycore.sight.pose import Picture
 from pycore.sight.vectors import Vector
 
@@ -43,7 +43,7 @@ def answer_follow(fields: requests.FollowFields) -> answers.FollowAnswer:
     """Where places of the green lie in the moving picture, of a phone that is turned but not carried about."""
     ground = fields.ground()
     _, found = _found(fields.picture(), ground)
-    now = followed(found, fields.hole.held.held(), fields.now.held())
+    now = followed(found, fields.hole.held.attitude(), fields.now.attitude())
     return {"points_px": _drawn(now, _places(fields, ground))}
 
 

@@ -9,9 +9,9 @@ from pycore.fields import Doc, Length, Range
 from pycore.green.surface import Station, Surface
 from pycore.putt.requests import PuttFields, ShapeFields
 from pycore.quantities import Launch, Stimp
+from pycore.sight.attitude import Attitude, moved
 from pycore.sight.camera import Pixel
 from pycore.sight.ground import Ground
-from pycore.sight.held import Held, moved
 from pycore.sight.pose import Picture
 
 NARROWEST, WIDEST = 2.0, 150.0  # degrees; vertical fields of view that lenses have
@@ -30,7 +30,7 @@ FieldOfView = Annotated[float, Range(NARROWEST, WIDEST, "degrees"), Doc("field o
 
 
 @dataclass(frozen=True, kw_only=True)
-class HeldFields:
+class AttitudeFields:
     """How the phone was held, as its browser tells it, and how far the screen had turned its picture."""
 
     alpha_deg: Annotated[float, TURN, Doc("alpha", "about the phone's z")] = 0.0
@@ -38,12 +38,12 @@ class HeldFields:
     gamma_deg: Annotated[float, TURN, Doc("gamma", "about the phone's y")]
     screen_deg: Annotated[float, TURN, Doc("screen", "how far it had turned its picture")] = 0.0
 
-    def held(self) -> Held:
+    def attitude(self) -> Attitude:
         """The same in the engine's terms."""
-        return Held(radians(self.alpha_deg), radians(self.beta_deg), radians(self.gamma_deg), radians(self.screen_deg))
+        return Attitude(radians(self.alpha_deg), radians(self.beta_deg), radians(self.gamma_deg), radians(self.screen_deg))
 
 
-Attitude = Annotated[HeldFields, Doc("attitude", "how the phone was held")]
+AttitudeAsTold = Annotated[AttitudeFields, Doc("attitude", "how the phone was held")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -76,13 +76,13 @@ class CameraFields(PictureFields):
     pitch_deg: Annotated[float, Range(-60.0, 90.0, "degrees"), Doc("pitch", "of the camera, down from level")] | None = None
     fov_deg: FieldOfView | None = None
     roll_deg: Annotated[float, Range(-180.0, 180.0, "degrees"), Doc("roll", "of the camera, clockwise")] | None = None
-    held: Attitude | None = None
+    held: AttitudeAsTold | None = None
     middle_px: Annotated[Touch, Doc("middle", "where the lens looked")] | None = None
 
     def picture(self) -> Picture:
         """The picture in the engine's terms; refuses where too little is known of the camera."""
-        held = None if self.held is None else self.held.held()
-        pitch, roll = (held.pitch, held.roll) if held else (None, 0.0)
+        attitude = None if self.held is None else self.held.attitude()
+        pitch, roll = (attitude.pitch, attitude.roll) if attitude else (None, 0.0)
         pitch = pitch if self.pitch_deg is None else radians(self.pitch_deg)
         roll = roll if self.roll_deg is None else radians(self.roll_deg)
         known = {"eye_height_m": self.eye_height_m, "pitch_deg": pitch, "fov_deg": self.fov_deg}
@@ -108,7 +108,7 @@ class MarkFields:
     """Where something was touched on the moving picture, and how the phone was held at that moment."""
 
     at_px: Touch
-    held: Attitude
+    held: AttitudeAsTold
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -122,11 +122,11 @@ class MarkedFields(PictureFields):
 
     def picture(self) -> Picture:
         """The picture as the phone was held when the hole was touched."""
-        then, field = self.hole.held.held(), radians(self.fov_deg)
+        then, field = self.hole.held.attitude(), radians(self.fov_deg)
         size, middle = (self.width_px, self.height_px), (self.width_px / 2, self.height_px / 2)
         hole, up = pixel(self.hole.at_px), self.ground().up
         known = Picture(size, hole, hole, self.distance, up, then.roll, self.eye_height_m, then.pitch, field, middle)
-        ball = moved(pixel(self.ball.at_px), known.focal(field), middle, self.ball.held.held(), then)
+        ball = moved(pixel(self.ball.at_px), known.focal(field), middle, self.ball.held.attitude(), then)
         if ball is None:
             raise Refusal("no_camera", "ball and hole lie so far apart that no picture has both: stand behind the ball", "hole")
         return replace(known, ball=ball)
@@ -136,7 +136,7 @@ class MarkedFields(PictureFields):
 class FollowFields(MarkedFields):
     """The same, and how the phone is held now."""
 
-    now: Attitude
+    now: AttitudeAsTold
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -39,7 +39,7 @@ class StrokeLengthAnswer(TypedDict):
 
 
 class FoundStroke(TypedDict):
-    """A stroke that was made out; the top lies in the middle of a pause. By taps nothing is known of pause, press and waggle."""
+    """A stroke that was made out; the top lies in the middle of a pause. Taps tell no pause, press or waggle."""
 
     at_s: float
     back_s: float

@@ -2,12 +2,12 @@
 
 from collections.abc import Sequence
 from itertools import pairwise
-from math import cos, radians, sin, sqrt
+from math import radians, sqrt
 
+from pycore.attitude import axes
 from pycore.stroke.strokes import middle
 
 type Vector = tuple[float, float, float]
-type Matrix = tuple[Vector, Vector, Vector]
 Turning = Sequence[tuple[float, Vector]]  # s, rad/s about the phone's x, y, z
 
 ROUNDS = 60
@@ -16,13 +16,12 @@ ROUNDS = 60
 def from_angles(samples: Sequence[tuple[float, float, float, float]]) -> list[tuple[float, Vector]]:
     """Rates between samples of t_s, alpha, beta, gamma in degrees, as a browser gives the phone's orientation.
 
-    The orientation is Z-X'-Y'' (W3C DeviceOrientation Event Specification); the step between two is taken as one turn,
-    so that no angle's own jump counts.
+    The step between two is taken as one turn, so that no angle's own jump counts.
     """
     turns = []
     for (t0, *before), (t1, *after) in pairwise(samples):
-        a, b = _matrix(*map(radians, before)), _matrix(*map(radians, after))
-        step = [[sum(a[k][i] * b[k][j] for k in range(3)) for j in range(3)] for i in range(3)]
+        a, b = axes(*map(radians, before)), axes(*map(radians, after))
+        step = [[sum(a[i][k] * b[j][k] for k in range(3)) for j in range(3)] for i in range(3)]
         twice = 2 * (t1 - t0)
         turns.append(
             (
@@ -31,15 +30,6 @@ def from_angles(samples: Sequence[tuple[float, float, float, float]]) -> list[tu
             )
         )
     return turns
-
-
-def _matrix(alpha: float, beta: float, gamma: float) -> Matrix:
-    ca, sa, cb, sb, cg, sg = cos(alpha), sin(alpha), cos(beta), sin(beta), cos(gamma), sin(gamma)
-    return (
-        (ca * cg - sa * sb * sg, -sa * cb, ca * sg + sa * sb * cg),
-        (sa * cg + ca * sb * sg, ca * cb, sa * sg - ca * sb * cg),
-        (-cb * sg, sb, cb * cg),
-    )
 
 
 def about_main_axis(turning: Turning) -> list[tuple[float, float]]:

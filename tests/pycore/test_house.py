@@ -9,7 +9,7 @@ import pytest
 
 ROOT = Path(__file__).parents[2]
 FILES = sorted((ROOT / "pycore").rglob("*.py"))
-GROUND = ["units", "constants", "errors", "fields", "quantities", "roots", "endpoint"]
+GROUND = ["units", "constants", "errors", "fields", "quantities", "roots", "endpoint", "attitude"]
 FLOORS = [GROUND, ["stats"], ["green"], ["stroke", "putt"], ["senses", "travel"], ["sight"], ["drills"], ["record"], ["api"]]
 
 

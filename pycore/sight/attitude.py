@@ -1,13 +1,9 @@
-"""How a phone is held, and where its camera looks.
-
-Its browser tells the attitude as alpha, beta and gamma: turns about the phone's z, x and y axes, in this order, away from
-lying on its back with its top to the north (W3C, Device Orientation and Motion, section 4.1; x to the right of the screen, y
-to its top, z out of it). The picture is upright on the screen, which the phone may have turned.
-"""
+"""A phone's attitude, and where its camera looks. The picture is upright on the screen, which the phone may have turned."""
 
 from dataclasses import dataclass, replace
 from math import asin, atan2, cos, sin
 
+from pycore.attitude import axes
 from pycore.sight.camera import Camera, Pixel
 from pycore.sight.vectors import Vector, dot, minus, times
 
@@ -15,7 +11,7 @@ type Axes = tuple[Vector, Vector, Vector]
 
 
 @dataclass(frozen=True)
-class Held:
+class Attitude:
     """Alpha, beta and gamma, and how far the screen shows its picture turned clockwise from the phone's own upright; rad."""
 
     alpha: float
@@ -26,11 +22,7 @@ class Held:
     @property
     def axes(self) -> Axes:
         """The camera's right, down and forward, in axes that stay where they are while the phone turns; z is up."""
-        ca, cb, cg = cos(self.alpha), cos(self.beta), cos(self.gamma)
-        sa, sb, sg = sin(self.alpha), sin(self.beta), sin(self.gamma)
-        x = ca * cg - sa * sb * sg, sa * cg + ca * sb * sg, -cb * sg
-        y = -sa * cb, ca * cb, sb
-        z = ca * sg + sa * sb * cg, sa * sg - ca * sb * cg, cb * cg
+        x, y, z = axes(self.alpha, self.beta, self.gamma)
         right = minus(times(cos(self.screen), x), times(sin(self.screen), y))
         down = minus(times(-sin(self.screen), x), times(cos(self.screen), y))
         return right, down, times(-1.0, z)
@@ -47,15 +39,15 @@ class Held:
         return atan2(-right[2], -down[2])
 
 
-def followed(seen: Camera, then: Held, now: Held) -> Camera:
-    """The camera ``seen`` as the phone was held then, turned on the spot to how it is held now."""
+def followed(seen: Camera, then: Attitude, now: Attitude) -> Camera:
+    """The camera ``seen`` in the phone's attitude then, turned on the spot to its attitude now."""
     before = then.axes
     right, down, forward = (_turned(axis, before, (seen.right, seen.down, seen.forward)) for axis in now.axes)
     return replace(seen, right=right, down=down, forward=forward)
 
 
-def moved(pixel: Pixel, focal: float, middle: Pixel, then: Held, now: Held) -> Pixel | None:
-    """Where what was seen at ``pixel`` as the phone was held then is seen as it is held now; None where it is not."""
+def moved(pixel: Pixel, focal: float, middle: Pixel, then: Attitude, now: Attitude) -> Pixel | None:
+    """Where what was seen at ``pixel`` in the phone's attitude then is seen in its attitude now; None where it is not."""
     x, y, z = then.axes
     way = _turned((pixel[0] - middle[0], pixel[1] - middle[1], focal), ((1, 0, 0), (0, 1, 0), (0, 0, 1)), (x, y, z))
     right, down, ahead = (dot(way, axis) for axis in now.axes)
