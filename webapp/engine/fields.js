@@ -231,10 +231,10 @@ export const FIELDS = {
     pitch_deg: {"label": "pitch", "more": "of the camera, down from level", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -60, "high": 90, "unit": "degrees"},
     fov_deg: {"label": "field of view", "more": "of the lens, from top to bottom", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 2, "high": 150, "unit": "degrees"},
     roll_deg: {"label": "roll", "more": "of the camera, clockwise", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -180, "high": 180, "unit": "degrees"},
-    held: {"label": "attitude", "more": "how the phone was held", "needed": false, "default": null, "nullable": true, "kind": "object", "type": "HeldFields"},
+    held: {"label": "attitude", "more": "how the phone was held", "needed": false, "default": null, "nullable": true, "kind": "object", "type": "AttitudeFields"},
     middle_px: {"label": "middle", "more": "where the lens looked", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -20000, "high": 40000, "unit": "px"}},
   },
-  HeldFields: {
+  AttitudeFields: {
     alpha_deg: {"label": "alpha", "more": "about the phone's z", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
     beta_deg: {"label": "beta", "more": "about the phone's x", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
     gamma_deg: {"label": "gamma", "more": "about the phone's y", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
@@ -256,7 +256,7 @@ export const FIELDS = {
   },
   MarkFields: {
     at_px: {"label": "touch", "more": "right of the picture's left edge, down from its top", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -20000, "high": 40000, "unit": "px"}},
-    held: {"label": "attitude", "more": "how the phone was held", "needed": true, "default": null, "nullable": false, "kind": "object", "type": "HeldFields"},
+    held: {"label": "attitude", "more": "how the phone was held", "needed": true, "default": null, "nullable": false, "kind": "object", "type": "AttitudeFields"},
   },
   FollowFields: {
     distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},
@@ -271,7 +271,7 @@ export const FIELDS = {
     hole: {"label": "hole", "more": "where it was touched", "needed": true, "default": null, "nullable": false, "kind": "object", "type": "MarkFields"},
     eye_height_m: {"label": "eye height", "more": "of the lens or the eye over the green", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.2, "high": 3, "unit": "m"},
     fov_deg: {"label": "field of view", "more": "of the lens, from top to bottom", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 2, "high": 150, "unit": "degrees"},
-    now: {"label": "attitude", "more": "how the phone was held", "needed": true, "default": null, "nullable": false, "kind": "object", "type": "HeldFields"},
+    now: {"label": "attitude", "more": "how the phone was held", "needed": true, "default": null, "nullable": false, "kind": "object", "type": "AttitudeFields"},
   },
   LensFields: {
     width_px: {"label": "width", "more": "of the picture", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 1, "high": 20000, "unit": "px"},

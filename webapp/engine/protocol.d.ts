@@ -276,7 +276,12 @@ export interface FindTempoFields {
   /** angles: s, then alpha, beta, gamma in degrees; 40 to 6000 */ angles?: Array<Array<number>> | null;
 }
 
-/** The middle of the strokes and their spread (SD; None for a single one). */
+/**
+ * The middle of the strokes and their spread (SD; None for a single one).
+ *
+ * `ratio_low` and `ratio_high` hold the player's ratio 19 times in 20, with what the method does not know of a stroke's
+ * shape; None for a single stroke.
+ */
 export interface FindTempoAnswer {
   by: "taps" | "motion";
   strokes: Array<FoundStroke>;
@@ -284,17 +289,22 @@ export interface FindTempoAnswer {
   ratio: number;
   back_s: number;
   forward_s: number;
+  ratio_low: number | null;
+  ratio_high: number | null;
   ratio_sd: number | null;
   back_sd_s: number | null;
   forward_sd_s: number | null;
 }
 
-/** A stroke that was made out. */
+/** A stroke that was made out; the top lies in the middle of a pause. Taps tell no pause, press or waggle. */
 export interface FoundStroke {
   at_s: number;
   back_s: number;
   forward_s: number;
   ratio: number;
+  pause_s: number;
+  press_deg: number;
+  waggled: boolean;
 }
 
 /** What was not used, and why. */
@@ -605,12 +615,12 @@ export interface CameraFields {
   /** pitch: of the camera, down from level; a number from -60 to 90 degrees */ pitch_deg?: number | null;
   /** field of view: of the lens, from top to bottom; a number from 2 to 150 degrees */ fov_deg?: number | null;
   /** roll: of the camera, clockwise; a number from -180 to 180 degrees */ roll_deg?: number | null;
-  /** attitude: how the phone was held */ held?: HeldFields | null;
+  /** attitude: how the phone was held */ held?: AttitudeFields | null;
   /** middle: where the lens looked; 2 */ middle_px?: Array<number> | null;
 }
 
 /** How the phone was held, as its browser tells it, and how far the screen had turned its picture. */
-export interface HeldFields {
+export interface AttitudeFields {
   /** alpha: about the phone's z; a number from -360 to 360 degrees */ alpha_deg?: number;
   /** beta: about the phone's x; a number from -360 to 360 degrees */ beta_deg: number;
   /** gamma: about the phone's y; a number from -360 to 360 degrees */ gamma_deg: number;
@@ -656,7 +666,7 @@ export interface MarkedFields {
 /** Where something was touched on the moving picture, and how the phone was held at that moment. */
 export interface MarkFields {
   /** touch: right of the picture's left edge, down from its top; 2 */ at_px: Array<number>;
-  /** attitude: how the phone was held */ held: HeldFields;
+  /** attitude: how the phone was held */ held: AttitudeFields;
 }
 
 /** The same, and how the phone is held now. */
@@ -673,7 +683,7 @@ export interface FollowFields {
   /** hole: where it was touched */ hole: MarkFields;
   /** eye height: of the lens or the eye over the green; a number from 0.2 to 3 m */ eye_height_m: number;
   /** field of view: of the lens, from top to bottom; a number from 2 to 150 degrees */ fov_deg: number;
-  /** attitude: how the phone was held */ now: HeldFields;
+  /** attitude: how the phone was held */ now: AttitudeFields;
 }
 
 /** The points in the picture as the phone is held now, None where one is not before the lens. */
@@ -1290,7 +1300,7 @@ export interface Fields {
   FeltFields: { trials: Described & ListTaken; felt_percent: Described & NumberTaken; fall: Described & WordTaken; };
   LookFields: { case: Described & NumberTaken; };
   CameraFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball_px: Described & ListTaken; hole_px: Described & ListTaken; eye_height_m: Described & NumberTaken; pitch_deg: Described & NumberTaken; fov_deg: Described & NumberTaken; roll_deg: Described & NumberTaken; held: Described & ObjectTaken; middle_px: Described & ListTaken; };
-  HeldFields: { alpha_deg: Described & NumberTaken; beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; screen_deg: Described & NumberTaken; };
+  AttitudeFields: { alpha_deg: Described & NumberTaken; beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; screen_deg: Described & NumberTaken; };
   MarkedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; };
   MarkFields: { at_px: Described & ListTaken; held: Described & ObjectTaken; };
   FollowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; points_m: Described & ListTaken; ball: Described & ObjectTaken; hole: Described & ObjectTaken; eye_height_m: Described & NumberTaken; fov_deg: Described & NumberTaken; now: Described & ObjectTaken; };
