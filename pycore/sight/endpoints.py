@@ -67,7 +67,7 @@ def answer_ramp(fields: requests.RampFields) -> answers.RampAnswer:
         kept = ramp.kept(fields.trial.height_m, fields.trial.rolled_m, fields.stimp_ft)
         if kept > 1:
             limit = Range(requests.SHORTEST_ROLL, fields.trial.rolled_m / kept, "m")
-            why = f"from {fields.trial.height_m:g} m that is the most on a level green of {fields.stimp_ft:g} ft"
+            why = f"from {fields.trial.height_m:g} m a ball rolls no farther on a level green of {fields.stimp_ft:g} ft"
             raise outside("trial.rolled_m", fields.trial.rolled_m, limit, why)
     return {"height_m": ramp.height(fields.launch_mps, kept), "kept_fraction": kept}
 

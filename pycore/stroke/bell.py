@@ -9,7 +9,7 @@ type Half = tuple[Signal, float, float]  # samples, and the start and end from w
 
 # powers of a flank: 1 as a cosine begins, 2 as a pendulum driven from rest and a move of least jerk do
 POWERS = 1.0, 1.4, 1.8, 2.2, 2.6
-USUAL = 2.0, 0.35  # a power and its spread before any stroke was felt: an assumption
+USUAL = 2.1, 0.4  # a power and its spread before any stroke was felt: an assumption
 TOGETHER = 2.0  # samples that err alike, as a hand's tremor at 9 a second sampled at 30
 MOST_STEPS = 12
 FINEST = 0.0005  # s
