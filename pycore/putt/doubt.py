@@ -7,7 +7,7 @@ from what is off: straight lines and parabolas, over a grid along and across, an
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from math import exp, hypot, pi, sqrt
+from math import exp, hypot, sqrt
 from typing import Self
 
 from pycore.putt.putt import Putt
@@ -133,8 +133,10 @@ def _normal(by: float, about: float) -> Iterator[tuple[float, float]]:
     step = min(COARSEST, CLOSE * about / by) if by else COARSEST
     half = min(NODES // 2, round(MOST / step))
     step = MOST / half
-    for i in range(-half, half + 1):
-        yield i * step, exp(-((i * step) ** 2) / 2) / sqrt(2 * pi) * step
+    points = [i * step for i in range(-half, half + 1)]
+    bells = [exp(-(x**2) / 2) for x in points]
+    total = sum(bells)
+    yield from ((x, each / total) for x, each in zip(points, bells, strict=True))
 
 
 def _along(putt: Putt, doubt: Doubt, x: float) -> Putt:

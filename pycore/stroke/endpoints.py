@@ -1,6 +1,6 @@
 """The stroke's endpoints: tempo, stroke_length, find_tempo, arc."""
 
-from math import cos, degrees, radians, sqrt
+from math import degrees, radians, sqrt
 from typing import Any
 
 from pycore.endpoint import Endpoint
@@ -128,12 +128,18 @@ def _swung(at: float) -> float:
     return 60 * swing.rate(at % 3) if at % 3 < swing.finish else 0.0
 
 
+def _turned(at: float) -> float:
+    """An angle likewise: after the swing the phone rests, and goes back to where the ball is."""
+    swing, since = Swing(0.6, 0.3), at % 4
+    return 20 * (swing.position(since) if since < swing.finish else max(0.0, min(1.0, 2.7 - since)))
+
+
 _OWN = [{"backswing_m": 0.1, "roll_m": 1.0, "stimp_ft": 10}, {"backswing_m": 0.2, "roll_m": 4.0, "stimp_ft": 10}]
 EXAMPLES: list[dict[str, Any]] = [
     {"ask": "tempo", "forward_s": 0.3},
     {"ask": "stroke_length", "strokes": [*_OWN, {"backswing_m": 0.31, "roll_m": 9.0, "stimp_ft": 10}], "launch_mps": 2},
     {"ask": "find_tempo", "taps_s": [0, 0.6, 0.9, 4, 4.6, 4.9]},
-    {"ask": "find_tempo", "rates": [[i / 30, _swung(i / 30), 0, 0] for i in range(200)]},
-    {"ask": "find_tempo", "angles": [[i / 30, 0, 80 + 10 * cos(i / 3), 0] for i in range(200)]},
+    {"ask": "find_tempo", "rates": [[i / 30, _swung(i / 30), 0, 0] for i in range(60, 260)]},
+    {"ask": "find_tempo", "angles": [[i / 30, 0, 80 + _turned(i / 30), 0] for i in range(30, 200)]},
     {"ask": "arc", "lie_deg": 70, "length_m": 0.86},
 ]

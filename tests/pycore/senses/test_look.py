@@ -43,4 +43,4 @@ def test_the_flag_stands_upright():
     for case in range(5):
         (foot, top) = look(case)["flag"]
         assert foot[0] == top[0]
-        assert math.isclose((foot[1] - top[1]) * (LENGTH + BEHIND), 2.1, abs_tol=1e-3)
+        assert math.isclose((foot[1] - top[1]) * (LENGTH + BEHIND), 2.13, abs_tol=1e-3)  # 7 ft: common practice
