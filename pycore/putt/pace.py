@@ -80,9 +80,9 @@ def least(found: Sequence[Cost]) -> Cost:
     )
 
 
-def _cost(putt: Putt, read: Read, plane: Putt, as_plane: Read, holes: Window, player: Player, second: "_Second") -> Cost:
-    made = make_probability(putt, read, holes, player)
-    parts = meant(putt, read, Doubt(player.slope_sd), player.pace_sd)
+def _cost(putt: Putt, found: Read, plane: Putt, as_plane: Read, holes: Window, player: Player, second: "_Second") -> Cost:
+    made = make_probability(putt, found, holes, player)
+    parts = meant(putt, found, Doubt(player.slope_sd), player.pace_sd)
     total = sum(each.weight for each in parts)
     if not total:
         return Cost(putt.past, 2.0 + second.missed(putt.distance, 0.0), 0.0, 1.0)
@@ -105,7 +105,7 @@ def _cost(putt: Putt, read: Read, plane: Putt, as_plane: Read, holes: Window, pl
         long = length + x * sd
         if long <= 0:
             continue
-        launch, share = read.launch * sqrt(long), exp(-(x**2) / 2) * step / sqrt(2 * pi)
+        launch, share = found.launch * sqrt(long), exp(-(x**2) / 2) * step / sqrt(2 * pi)
         about = aim + player.start_line_bias + by * x * sd
         edges = holes.edges(launch)
         low, high = ((edge - about) / aim_sd for edge in edges) if edges else (0.0, 0.0)
@@ -115,7 +115,7 @@ def _cost(putt: Putt, read: Read, plane: Putt, as_plane: Read, holes: Window, pl
             inside = (max(left, low), min(right, high))
             if inside[0] < inside[1]:
                 mass -= share * (_below(inside[1]) - _below(inside[0]))
-            turned = about + (left + right) / 2 * aim_sd - read.aim + as_plane.aim
+            turned = about + (left + right) / 2 * aim_sd - found.aim + as_plane.aim
             rest = plane.roll(as_plane.launch * sqrt(long), turned).at(inf)
             one, more = second.of(complex(rest.x - plane.distance, rest.y))
             missed += mass

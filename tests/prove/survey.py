@@ -97,9 +97,9 @@ def _read(green, found, chance):
     surface = Surveyed(found.relief, ball, line)
     putt = Putt(length, surface, STIMP_FT, PAST)
     truth = solve(Putt(length, Surveyed(bake(true, -2 - 2j, 14 + 14j, 0.4, 0j), ball, line), STIMP_FT, PAST))
-    read = solve(putt)
-    if not read or not truth:
+    own = solve(putt)
+    if not own or not truth:
         return [], []
-    sure = spread(putt, read, surface, found.survey)
+    sure = spread(putt, own, surface, found.survey)
     _, aim = independent.shoot(_Baked(STIMP_FT, surface), length, PAST)
-    return [abs(read.aim - truth.aim) < WITHIN * sure.aim], [length * abs(tan(read.aim) - tan(aim))]
+    return [abs(own.aim - truth.aim) < WITHIN * sure.aim], [length * abs(tan(own.aim) - tan(aim))]

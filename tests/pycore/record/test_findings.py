@@ -228,7 +228,7 @@ def test_greens_that_break_more_than_logged_are_told_from_the_misses(invented, l
     """A player's own reads, with the aim that was needed logged in their place: the bias of reading shows in the starts."""
     player = int(np.argmin(invented.players[:, 3, 0]))
     putts = [
-        {**putt, "read": "app", "aim_deg": degrees(invented.needed[invented.which[player, int(putt["id"].split("-")[1])]])}
+        {**putt, "aim_deg": degrees(invented.needed[invented.which[player, int(putt["id"].split("-")[1])]]), "read": "app"}
         for putt in logged(invented, player, 0)
     ]
     reading = findings(putts)["skills"]["reading"]

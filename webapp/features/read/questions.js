@@ -1,7 +1,7 @@
 /**
  * The read of the putt in hand, and what follows from it.
  * @import {Question} from '../../questions.js'
- * @import {Player, Putt, Read, State} from '../../types.js'
+ * @import {Player, Read, Putt, State} from '../../types.js'
  */
 
 import { refusalWords } from '../../refusal.js';
@@ -25,7 +25,7 @@ export const questions = [
     on: ({ putt }) => [putt],
     fields: ({ putt }) => putt,
     follows: true,
-    lands: (/** @type {Read} */ value, putt) => ({ read: { putt, value }, refusal: null }),
+    lands: (/** @type {Read} */ value, asked) => ({ read: { value, putt: asked }, refusal: null }),
     refused: (refusal, putt, state) =>
       refusal.code === 'runs_away' && same(state.putt, putt)
         ? { refusal: { putt, value: refusalWords(refusal, state.settings) }, read: null, window: null, costs: null }
@@ -38,8 +38,8 @@ export const questions = [
     on: ({ putt, player }) => [putt, player],
     fields: ({ putt, player }) => ({ ...putt, player }),
     follows: true,
-    lands: (value, asked, { putt, read }) =>
-      read ? { window: { putt: puttOf(asked, [putt, read.putt]), value }, closed: null } : {},
+    lands: (value, asked, state) =>
+      state.read ? { window: { putt: puttOf(asked, [state.putt, state.read.putt]), value }, closed: null } : {},
     refused: (refusal, _, { putt, settings }) =>
       refusal.code === 'no_window' ? { window: null, closed: { putt, value: refusalWords(refusal, settings) } } : {},
   },
