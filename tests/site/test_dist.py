@@ -18,7 +18,8 @@ def contents(folder):
 
 
 def listed(folder):
-    return json.loads((folder / "precache.js").read_text().removeprefix("self.PRECACHE = ").removesuffix(";\n"))
+    list_, _, _ = (folder / "precache.js").read_text().removeprefix("self.PRECACHE = ").partition(";\n")
+    return json.loads(list_)
 
 
 def test_every_file_is_kept_offline_or_left_out_on_purpose(dist):

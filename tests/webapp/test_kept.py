@@ -180,4 +180,4 @@ def test_the_version_shown_is_the_projects(phone: Any) -> None:
     project = (Path(__file__).parents[2] / "pyproject.toml").read_text()
     version = re.search(r'^version = "(.+)"', project, re.MULTILINE)
     assert version is not None
-    expect(phone.open("#about").get_by_text(f"Version {version[1]}")).to_be_visible()
+    expect(phone.open("#about").get_by_text(f"Version {version[1]}", exact=True)).to_be_visible()

@@ -9,6 +9,8 @@ from playwright.sync_api import Page, expect
 WIDTHS = [(320, 568), (390, 844), (844, 390), (1280, 800)]
 # A block without cautions, with two, and with a sound
 BLOCKS = [{"drill": drill, "minutes": 2, "why": "Why.", "instead": []} for drill in ("start_gate", "floor_line", "tempo")]
+PLAN = {"minutes": 10, "place": "room", "at_hand": [], "weights": {}}
+PLANNED = {**PLAN, "blocks": BLOCKS, "planned": PLAN}
 
 
 def screens(page: Page) -> Iterator[str]:
@@ -44,14 +46,14 @@ def screens(page: Page) -> Iterator[str]:
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_axe_finds_nothing(phone: Any, theme: str) -> None:
-    page = phone.open("#practice", settings={"theme": theme}, practice={"minutes": 6, "blocks": BLOCKS})
+    page = phone.open("#practice", settings={"theme": theme}, practice=PLANNED)
     for screen in screens(page):
         assert phone.violations() == [], screen
 
 
 @pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in WIDTHS], indirect=True, ids=str)
 def test_everything_fits(phone: Any) -> None:
-    page = phone.open("#practice", settings={"theme": "light"}, practice={"minutes": 6, "blocks": BLOCKS})
+    page = phone.open("#practice", settings={"theme": "light"}, practice=PLANNED)
     for screen in screens(page):
         assert phone.misfits() == [], screen
         if screen.startswith("run"):  # it lies on the floor

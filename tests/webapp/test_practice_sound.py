@@ -68,13 +68,18 @@ def test_ten_minutes_without_a_sample_of_drift(phone: Any, engine: Callable[...,
 
 
 def test_a_page_that_stalls_moves_no_note(
-    site: Any, dist: Path, tmp_path: Path, open_browser: Callable[..., BrowserContext], engine: Callable[..., Any]
+    site: Any,
+    dist: Path,
+    modules: Path,
+    tmp_path: Path,
+    open_browser: Callable[..., BrowserContext],
+    engine: Callable[..., Any],
 ) -> None:
     """Taken from the sound thread itself, by a tap that counts its frames, while the page is stuck 400 ms at a time."""
     tempo = engine("tempo", forward_s=0.15, ratio=1, rest_s=0.5, strokes=2, count_in=1)
     folder = shutil.copytree(dist, tmp_path / "site")
     (folder / "tap.js").write_text(TAP)
-    served = type(site)(folder)
+    served = type(site)(folder, modules)
     page = open_browser(service_workers="block").pages[0]
     page.goto(served.url + "#about")
     onsets = page.evaluate(

@@ -71,6 +71,12 @@ function touched(base, mine, truth) {
   return { ...truth, ...Object.fromEntries(changed) };
 }
 
+/** The picture of an older version tells of the same entries as what it moves over from. @template {{id: string}} T @param {T[]} own @param {T[]} truth */
+function joined(own, truth) {
+  const ids = new Set(own.map(({ id }) => id));
+  return [...own, ...truth.filter(({ id }) => !ids.has(id))];
+}
+
 /** @param {Store} store @param {Pick<Records, 'keep'>} record @returns {Promise<void>} when what is kept has been read, or a newer app's is left alone */
 export function keepSaved(store, record) {
   /** What lies on the disk, as text by part. @type {Map<string, string>} */
@@ -78,6 +84,8 @@ export function keepSaved(store, record) {
   let read = false;
   let writing = false;
   let told = false;
+  /** Something changed by a single touch, which may be the last before the page goes. */
+  let hurried = false;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   let last = -PAUSE_MS;
@@ -92,6 +100,7 @@ export function keepSaved(store, record) {
     timer = undefined;
     const { state } = store;
     if (!read || (writing && !leaving) || state.keptByNewer) return;
+    hurried = false;
     const parts = Object.fromEntries(
       Object.entries(partsOf(state)).filter(([name, value]) => disk.get(name) !== JSON.stringify(value)),
     );
@@ -104,14 +113,14 @@ export function keepSaved(store, record) {
     if (!error) {
       lies(parts);
       told = false;
-      soon(store.state.unkept.length ? 0 : PAUSE_MS);
+      soon(hurried || store.state.unkept.length ? 0 : PAUSE_MS);
     } else {
       if (!told) store.change('not kept', { trouble: error });
       told = true;
       setTimeout(soon, AGAIN_MS.most / 6);
     }
   }
-  /** What is over waits for nothing. */
+  /** What is over waits for nothing, and a touch that no other follows. */
   function soon(pause = PAUSE_MS) {
     if (pause) timer ??= setTimeout(() => write(), Math.max(0, last + pause - performance.now()));
     else void write();
@@ -154,7 +163,7 @@ export function keepSaved(store, record) {
     if (truth.practice.run) patch.practice = truth.practice;
     if (known) lies(marks);
     read = true;
-    store.change('kept', { ...patch, unkept: [...state.unkept, ...truth.unkept], unopened: '' });
+    store.change('kept', { ...patch, unkept: joined(state.unkept, truth.unkept), unopened: '' });
     await write();
     paint(store.state);
   }
@@ -174,7 +183,9 @@ export function keepSaved(store, record) {
       painting = setTimeout(repaint, PAINT_PAUSE_MS);
     }
     const over = state.unkept.length > before.unkept.length;
-    if (over || KEPT.some((name) => state[name] !== before[name])) soon(over ? 0 : PAUSE_MS);
+    const touched = state.settings !== before.settings || state.calibration !== before.calibration;
+    hurried ||= touched;
+    if (over || KEPT.some((name) => state[name] !== before[name])) soon(over || touched ? 0 : PAUSE_MS);
   });
 
   // Else the next change here would write over what another tab has kept meanwhile

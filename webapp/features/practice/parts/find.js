@@ -25,7 +25,7 @@ export function find({ practicePage }, act) {
     ${
       found
         ? html`<section aria-live="polite" class="found">
-      <p><span class="big">${number(found.ratio, 2)}<small> : 1</small></span> <span class="say">${spread(found.ratio_sd)}</span></p>
+      <p><span class="big">${number(found.ratio, 2)}<small> : 1</small></span> <span class="say">${interval(found)}</span></p>
       <p>${number(found.back_s, 2)} s back${comma(spread(found.back_sd_s))}; ${number(found.forward_s, 2)} s through${comma(spread(found.forward_sd_s))}. From ${found.strokes.length} ${found.strokes.length === 1 ? 'stroke' : 'strokes'}.</p>
       ${found.unused.length ? html`<p class="quiet">Not used: ${found.unused.map(({ from_s, reason }) => `${REASONS[reason]} at ${number(from_s - start(found), 0)} s`).join('; ')}.</p>` : ''}
       <button type="button" class="go" @click=${act.useFound}>Use it</button>
@@ -33,6 +33,10 @@ export function find({ practicePage }, act) {
         : ''
     }`;
 }
+
+/** What the strokes and the way of finding them leave open. @param {NonNullable<State['practicePage']['found']>} found */
+const interval = ({ ratio_low, ratio_high }) =>
+  ratio_low === null || ratio_high === null ? '' : `between ${number(ratio_low, 1)} and ${number(ratio_high, 1)}`;
 
 /** @param {number | null} sd */
 const spread = (sd) => (sd === null ? '' : `give or take ${number(sd, 2)}`);
