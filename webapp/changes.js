@@ -8,6 +8,8 @@ export const CHANGES = [
       'A green that bends both ways gets its read.',
       'What does not fit is said in your own units.',
       'A plan always belongs to the minutes shown above it.',
+      'Your tempo is found in smooth strokes, with a pause, a press or a waggle too, and says between what it lies.',
+      'Settings, calibration and the session are kept in the database as they change.',
       'The app starts sooner.',
     ],
   },
