@@ -130,12 +130,12 @@ def true_costs(invented, strike):
     return [costs_of(player) for player in range(len(invented.players))]
 
 
-def test_the_dearest_fault_is_found_to_be_it(findings, true_costs):
+def test_the_dearest_fault_is_named_first(findings, true_costs):
     first = []
     for (_, said, _), true in zip(findings, true_costs, strict=True):
         ordered = sorted(true, key=true.get, reverse=True)
         if true[ordered[0]] - true[ordered[1]] >= DIFFERS:
-            first.append(max(said, key=lambda name: said[name].putts.value) == ordered[0])
+            first.append(next(iter(said)) == ordered[0])
     assert len(first) > 50
     assert np.mean(first) >= NAMED_FIRST
 
