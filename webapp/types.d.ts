@@ -106,8 +106,8 @@ export interface Sighted {
 
 /** A place in a picture, as shares of its width and height. */
 export type Share = [number, number];
-/** How the phone is held, as its browser tells it. */
-export type Held = Required<Engine.AttitudeFields>;
+/** How the phone is turned, as its browser tells it. */
+export type Attitude = Required<Engine.AttitudeFields>;
 
 /** A photograph and what was touched on it: ball and hole, or both ends of what the lens is measured by. */
 export interface Photo {
@@ -116,9 +116,9 @@ export interface Photo {
   lens_mm: number | null;
   /** It was of another shape when it was taken: its middle is not where the lens looked. */
   cropped: boolean;
-  /** Taken out of the moving picture, as the phone was held then. */
+  /** Taken out of the moving picture, as the phone was turned then. */
   live: boolean;
-  held: Held | null;
+  attitude: Attitude | null;
   ball: Share | null;
   hole: Share | null;
   end: Share | null;
@@ -126,18 +126,18 @@ export interface Photo {
 }
 export type Mark = 'ball' | 'hole' | 'end' | 'other';
 
-/** Where something was touched on the moving picture, and how the phone was held then. */
+/** Where something was touched on the moving picture, and how the phone was turned then. */
 export interface LiveMark {
   at: Share;
-  held: Held;
+  attitude: Attitude;
 }
 
-/** The moving picture; it has no size before its first frame, and null is held by a phone that does not tell it. */
+/** The moving picture; it has no size before its first frame, and no attitude on a phone that does not tell it. */
 export interface Live {
   stream: MediaStream;
   width: number;
   height: number;
-  held: Held | null;
+  attitude: Attitude | null;
   ball: LiveMark | null;
   hole: LiveMark | null;
 }

@@ -134,11 +134,11 @@ def fit_with_lines(strikes: Strikes, lined: Strikes, lines: Sequence[float], pri
     line = normal(lines)
 
     def whole(log_likelihoods: Sequence[LogLikelihood]) -> LogLikelihood:
-        summed, apart = log_likelihoods
+        summed, separate = log_likelihoods
         return lambda place: added(
             [
                 as_one(summed, place),
-                through(apart(place[:6]), picked(8, 0, 1, 2, 3, 4, 5)),
+                through(separate(place[:6]), picked(8, 0, 1, 2, 3, 4, 5)),
                 through(line(place[6:]), picked(8, 6, 7)),
             ]
         )

@@ -41,7 +41,7 @@ def answer_level(fields: requests.LevelFields) -> answers.LevelAnswer:
         "slope_sd_percent": percent_from_slope(found.sd),
         "check": {
             "positions": positions,
-            "apart_percent": None if found.apart is None else percent_from_slope(found.apart),
+            "apart_percent": None if found.disagreement is None else percent_from_slope(found.disagreement),
         },
         "zeroed": positions > 1 or bias is not None,
     }

@@ -1,7 +1,7 @@
 """Feet and eye as a level: felt slope against measured, by the way it falls and by how steep it is.
 
 The error is felt less measured, in per cent of slope. The correction is a straight line over the felt slope for each way
-of falling, held back towards none while trials are few.
+of falling, shrunk towards none while trials are few.
 """
 
 from collections.abc import Sequence
@@ -96,7 +96,7 @@ def corrected(line: Line, felt: float) -> float:
 
 
 def _likely_spread(errors: Sequence[float]) -> float:
-    """Spread of two or more errors, held back towards what is believed: two that agree by luck settle nothing."""
+    """Spread of two or more errors, shrunk towards what is believed: two that agree by luck settle nothing."""
     free = len(errors) - 1
     believed = PRIOR.noise_points
     return sqrt((believed * PRIOR.noise**2 + free * spread(errors) ** 2) / (believed + free))

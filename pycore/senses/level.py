@@ -43,14 +43,14 @@ class Level:
     """What the positions say.
 
     ``downhill`` is the slope (rise over run) with its direction, x + iy in the phone's axes of the first position; ``bias``
-    (rad) is about x and about y; ``sd`` (rise over run) is that of the slope in any direction; ``apart`` (rise over run) is
-    how much the positions disagree, None where they cannot.
+    (rad) is about x and about y; ``sd`` (rise over run) is that of the slope in any direction; ``disagreement`` (rise over
+    run) is that of the positions, None where they cannot.
     """
 
     downhill: complex
     bias: tuple[float, float]
     sd: float
-    apart: float | None
+    disagreement: float | None
 
 
 def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) -> Level:
@@ -77,16 +77,16 @@ def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) 
     off = [measured - tilt * each - own for measured, each in zip(tilts, turns, strict=True)]
     if abs(own) > BELIEVABLE:
         raise Refusal("disagree", "the positions differ by more than a phone is ever off: turn it on the same spot, as drawn")
-    apart = None
+    disagreement = None
     if count > 2:
-        apart = max(map(abs, off)) * 2
-        if apart > AGREE:
+        disagreement = max(map(abs, off)) * 2
+        if disagreement > AGREE:
             worst = max(range(count), key=lambda i: abs(off[i]))
-            raise Refusal("disagree", _disagreement(count, degrees(places[worst]), apart))
+            raise Refusal("disagree", _disagreement(count, degrees(places[worst]), disagreement))
         # four unknowns are taken out of two numbers a position
         error = max(error, sqrt(sum(abs(each) ** 2 for each in off) / (2 * count - 4)))
     beta = asin(own.imag)
-    return _level(tilt, (beta, asin(-own.real / cos(beta))), error / sqrt(count * spread), apart)
+    return _level(tilt, (beta, asin(-own.real / cos(beta))), error / sqrt(count * spread), disagreement)
 
 
 def _tilt_of(readings: Sequence[Reading]) -> complex:
@@ -103,15 +103,17 @@ def _tilt_of(readings: Sequence[Reading]) -> complex:
     return mean
 
 
-def _level(tilt: complex, bias: tuple[float, float], sd: float, apart: float | None) -> Level:
-    return Level(-tilt / sqrt(1 - abs(tilt) ** 2), bias, sd, apart)
+def _level(tilt: complex, bias: tuple[float, float], sd: float, disagreement: float | None) -> Level:
+    return Level(-tilt / sqrt(1 - abs(tilt) ** 2), bias, sd, disagreement)
 
 
 def _tilt(about_x: float, about_y: float) -> complex:
     return Reading(about_x, about_y, 0.0, 0.0).up
 
 
-def _disagreement(count: int, worst_deg: float, apart: float) -> str:
+def _disagreement(count: int, worst_deg: float, disagreement: float) -> str:
     if count == 3:
-        return f"the positions differ by {percent_from_slope(apart):.1f} %: turn it on the same spot, the same side down"
-    return f"the position turned {worst_deg:.0f} degrees is {percent_from_slope(apart):.1f} % off the others: lay it again"
+        return f"the positions differ by {percent_from_slope(disagreement):.1f} %: turn it on the same spot, the same side down"
+    return (
+        f"the position turned {worst_deg:.0f} degrees is {percent_from_slope(disagreement):.1f} % off the others: lay it again"
+    )

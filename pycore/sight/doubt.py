@@ -49,8 +49,8 @@ def weight(picture: Picture) -> float:
         return 0.0
     others = [_height(other) for other in (replace(picture, pitch=picture.pitch + TURN), *_touched(picture))]
     off = sum(inf if other is None else (other - by_pitch) ** 2 for other in others)
-    together, apart = STATURE**2 + off, by_pitch - picture.height
-    return STATURE**2 / together if apart * apart <= WILD**2 * together else 0.0
+    variance, difference = STATURE**2 + off, by_pitch - picture.height
+    return STATURE**2 / variance if difference * difference <= WILD**2 * variance else 0.0
 
 
 def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | None:
@@ -80,7 +80,7 @@ def error(picture: Picture, found: Camera, points: Sequence[Vector]) -> float | 
 def _height(picture: Picture) -> float | None:
     """How high over the green the camera is by its pitch and field; None where a touch is above the horizon."""
     seen = sighting(picture, picture.pitch, picture.field) if picture.pitch is not None and picture.field is not None else None
-    return picture.length / seen.apart if seen else None
+    return picture.length / seen.separation if seen else None
 
 
 def _touched(picture: Picture) -> list[Picture]:

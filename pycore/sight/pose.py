@@ -61,7 +61,7 @@ class Sighting:
     """What a camera 1 m above the green would see: how far apart the touches are, the ball and the green's axes, all in
     the camera's coordinates."""
 
-    apart: float
+    separation: float
     ball: Vector
     x: Vector
     y: Vector
@@ -94,7 +94,7 @@ def camera(picture: Picture, near: Camera | None = None) -> Camera:
         raise Refusal("above_horizon", ABOVE)
     if seen.x[2] <= 0:
         raise Refusal("hole_nearer", "the hole is nearer to the camera than the ball: stand behind the ball")
-    scale = picture.length / seen.apart
+    scale = picture.length / seen.separation
     place = times(-scale, (dot(seen.ball, seen.x), dot(seen.ball, seen.y), dot(seen.ball, seen.z)))
     right, down, forward = zip(seen.x, seen.y, seen.z, strict=True)
     return Camera(picture.focal(field), picture.middle, place, right, down, forward)
@@ -117,10 +117,10 @@ def sighting(picture: Picture, pitch: float, field: float) -> Sighting | None:
             return None
         ball = times(1 / to_ball, ball_way)
         along = minus(times(1 / to_hole, hole_way), ball)
-        apart = sqrt(dot(along, along))
-        if not apart:
+        separation = sqrt(dot(along, along))
+        if not separation:
             return None
-        x = times(1 / apart, along)
+        x = times(1 / separation, along)
         y = cross(z, x)
         # the camera knows straight up; how the green leans from it shows once the putt's direction does
         leaning = minus(minus(upright, times(lean_x, x)), times(lean_y, y))
@@ -128,7 +128,7 @@ def sighting(picture: Picture, pitch: float, field: float) -> Sighting | None:
         change = minus(z, before)
         if dot(change, change) < SETTLED**2:
             break
-    return Sighting(apart, ball, x, y, z)
+    return Sighting(separation, ball, x, y, z)
 
 
 def pitch_of(picture: Picture, found: Camera) -> float:
@@ -148,7 +148,7 @@ def _sought(picture: Picture, height: float, places: Sequence[float], usual: flo
     def closer(place: float) -> float:
         """Positive where the touches would be too close together; one above the horizon is endlessly far."""
         found = seen(place)
-        return (1 / found.apart if found else 0.0) - wanted
+        return (1 / found.separation if found else 0.0) - wanted
 
     near = [place for place in (usual - AROUND, usual + AROUND) if places[0] < place < places[-1]]
     for some in (near, places):

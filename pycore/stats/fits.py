@@ -1,4 +1,4 @@
-"""A straight line fitted to few points, held back towards nothing until the points speak."""
+"""A straight line fitted to few points, shrunk towards nothing until the points speak."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass

@@ -29,7 +29,7 @@ export function createTilt(onTilt) {
       return;
     }
     const from = Math.max(shown[0].at, now - KEPT_S * 1000);
-    // the value that held when the time kept began belongs to it
+    // the value that was true when the time kept began belongs to it
     while (shown.length > 1 && shown[1].at <= from) shown.shift();
     const readings = shown
       .map(({ at, beta_deg, gamma_deg }, i) => ({

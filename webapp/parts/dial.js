@@ -45,7 +45,7 @@ export function dial({ label, words, value, onValue }) {
   const down = (event) => {
     const element = /** @type {Element} */ (event.currentTarget);
     onValue(pointedAt(event, element));
-    grip(event, { start: element, move: (_dx, held, moved) => onValue(pointedAt(moved, held)) });
+    grip(event, { start: element, move: (_dx, dial, moved) => onValue(pointedAt(moved, dial)) });
   };
   return html`<div class="dial" role="slider" tabindex="0" id="dial" aria-label=${label} aria-valuemin="0" aria-valuemax="359" aria-valuenow=${deg}
     aria-valuetext=${words} @keydown=${key} @pointerdown=${down}>

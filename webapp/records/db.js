@@ -95,9 +95,9 @@ function marksOf(parts) {
 export async function write(all, before = [], parts = {}, newer = false) {
   await whole(
     async (kept, past, marks) => {
-      const held = await Promise.all(all.map(({ id }) => kept.get(id)));
-      const fits = all.map((entry, i) => !newer || entry.changed > (held[i]?.changed ?? ''));
-      const [entries, olds] = [all.filter((_, i) => fits[i]), held.filter((_, i) => fits[i])];
+      const earlier = await Promise.all(all.map(({ id }) => kept.get(id)));
+      const fits = all.map((entry, i) => !newer || entry.changed > (earlier[i]?.changed ?? ''));
+      const [entries, olds] = [all.filter((_, i) => fits[i]), earlier.filter((_, i) => fits[i])];
       const moved = olds.filter((old, i) => old && old.changed !== entries[i].changed);
       // async, so that one that throws at once leaves none of the others unheard
       await Promise.all([

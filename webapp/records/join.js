@@ -24,8 +24,8 @@ const changedOf = ({ changed }) => (typeof changed === 'string' ? changed : '');
 function newest(mine, its, key) {
   const rows = new Map(mine.map((row) => [key(row), row]));
   for (const row of its) {
-    const held = rows.get(key(row));
-    if (!held || changedOf(row) > changedOf(held)) rows.set(key(row), row);
+    const other = rows.get(key(row));
+    if (!other || changedOf(row) > changedOf(other)) rows.set(key(row), row);
   }
   return [...rows.values()];
 }

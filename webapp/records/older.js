@@ -1,5 +1,5 @@
 /**
- * Drill results and green speeds as they were before they were entries, when settings and calibration held them.
+ * Drill results and green speeds as they were before they were entries, when they lay in settings and calibration.
  * @import {Entry} from '../types.js'
  */
 import { checked, RANGES } from './entry.js';

@@ -125,12 +125,12 @@ async function fill(db, has, rows, written) {
   const tx = db.transaction(TABLES, 'readwrite', STRICT);
   for (const name of TABLES) {
     const table = tx.objectStore(name);
-    const [held, wanted] = [
+    const [present, wanted] = [
       new Set(/** @type {unknown[]} */ (has[name]).map(text)),
       new Set(/** @type {unknown[]} */ (rows[name]).map(text)),
     ];
     for (const row of has[name]) if (!wanted.has(text(row))) void table.delete(/** @type {never} */ (keyOf(name, row)));
-    for (const row of rows[name]) if (!held.has(text(row))) void table.put(/** @type {never} */ (row));
+    for (const row of rows[name]) if (!present.has(text(row))) void table.put(/** @type {never} */ (row));
   }
   void tx.objectStore('marks').put(written);
   await tx.done;

@@ -11,7 +11,7 @@ const FORMAT = 'borrowline-record';
 const VERSION = 3;
 /** What makes a file of a version one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
 const NEXT = {
-  1: (data) => ({ ...data, phone: {} }), // held entries alone
+  1: (data) => ({ ...data, phone: {} }), // entries alone
   2: (data) => ({ ...data, entries: [...data.entries, ...olderEntries(data.drills, data.phone?.calibration?.speeds)] }),
 };
 const COLUMNS = [
@@ -179,18 +179,18 @@ function table(text) {
 
 /**
  * What taking a file in would do: by id, the newer wins, and what is the same stays as it is.
- * @param {Entry[]} held @param {Phone} own @param {ReturnType<typeof fromFile>} file
+ * @param {Entry[]} own @param {Phone} phoneNow @param {ReturnType<typeof fromFile>} file
  * @returns {Preview}
  */
-export function preview(held, own, { entries, before, bad, phone }) {
-  const known = new Map(held.map(({ id, changed }) => [id, changed]));
+export function preview(own, phoneNow, { entries, before, bad, phone }) {
+  const known = new Map(own.map(({ id, changed }) => [id, changed]));
   /** @type {Map<string, Entry>} */
   const latest = new Map();
   for (const entry of entries) if (entry.changed > (latest.get(entry.id)?.changed ?? '')) latest.set(entry.id, entry);
   const unique = [...latest.values()];
   const fresh = unique.filter(({ id }) => !known.has(id));
   const newer = unique.filter(({ id, changed }) => changed > (known.get(id) ?? '\uffff'));
-  const here = phoneOf(own).good;
+  const here = phoneOf(phoneNow).good;
   const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some(
     (name) => JSON.stringify(phone[name]) !== JSON.stringify(here[name]),
   );

@@ -6,7 +6,7 @@
 import { html } from 'lit-html';
 import { aim, distanceUnit, number, percents, withUnit } from '../../format.js';
 import { card } from './card.js';
-import { entry } from './entry.js';
+import { greenField } from './green-field.js';
 
 /** @param {State} state @param {GreenActions} act */
 export function compare(state, act) {
@@ -15,7 +15,7 @@ export function compare(state, act) {
     answers: { translated, table },
     refusals,
   } = state;
-  return html`<div class="fields">${entry(state, act, 'home_stimp_ft', calibration.home_stimp_ft)}</div>
+  return html`<div class="fields">${greenField(state, act, 'home_stimp_ft', calibration.home_stimp_ft)}</div>
     ${refusals.translated ? html`<p class="problem" role="alert">The putt in hand cannot be holed at this pace on this green.</p>` : ''}
     ${translated ? sides(state, translated) : ''}
     ${table ? html`<h2>For the pocket</h2>${card(state, table)}<button type="button" class="word" @click=${() => print()}>Print the card</button>` : ''}`;

@@ -7,7 +7,7 @@ import { html } from 'lit-html';
 import { dayWords, fallWords, number, percents, smallUnit, withUnit } from '../../format.js';
 import { SETTLED_S } from './actions.js';
 import { lying } from './drawings.js';
-import { entry } from './entry.js';
+import { greenField } from './green-field.js';
 import { zeroing } from './zero.js';
 
 const SILENT = {
@@ -83,7 +83,7 @@ function floor(state, act) {
   const found = state.answers.floor;
   const small = (/** @type {number} */ metres) => withUnit(metres, { ...smallUnit(state.settings), digits: 1 });
   return html`<section><h2>Is this floor level enough?</h2>
-    <div class="fields">${entry(state, act, 'eye_m')}</div>
+    <div class="fields">${greenField(state, act, 'eye_m')}</div>
     ${
       found
         ? html`<p class="say">${FLOOR[found.verdict]}</p>
@@ -103,7 +103,7 @@ function typed(state, act) {
   } = state.greenPage;
   const ready = slope_percent !== undefined && fall_deg !== undefined;
   return html`<section><h2>Or type it</h2>
-    <div class="fields two">${entry(state, act, 'slope_percent')} ${entry(state, act, 'fall_deg')}</div>
+    <div class="fields two">${greenField(state, act, 'slope_percent')} ${greenField(state, act, 'fall_deg')}</div>
     <button type="button" class="word" ?disabled=${!ready} @click=${() => act.take({ slope_percent, fall_deg }, TYPED_SD_PERCENT)}>Take what is typed into the read</button>
   </section>`;
 }

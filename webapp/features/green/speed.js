@@ -7,7 +7,7 @@ import { refusalWords } from '../../refusal.js';
 import { html, nothing } from 'lit-html';
 import { dayWords, number, percents, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
-import { entry } from './entry.js';
+import { greenField } from './green-field.js';
 import { FIELDS } from './fields.js';
 
 /** @param {State} state @param {GreenActions} act */
@@ -30,7 +30,7 @@ export function speed(state, act) {
       onValue: (value) => act.choose({ by: /** @type {typeof by} */ (value) }),
     })}
     ${by === 'rolls' ? rolls(state, act) : stimpmeter(state, act)}
-    <section><h2>Or as told</h2><div class="fields">${entry(state, act, 'stimp_ft')}</div>
+    <section><h2>Or as told</h2><div class="fields">${greenField(state, act, 'stimp_ft')}</div>
       <button type="button" class="word" ?disabled=${state.greenPage.draft.stimp_ft === undefined} @click=${() => act.keepSpeed(state.greenPage.draft.stimp_ft, null)}>Keep what was told</button></section>
     ${kept(state, act)}`;
 }
@@ -72,7 +72,7 @@ function rolls(state, act) {
       <button type="button" class="press" ?disabled=${rolling !== null} @pointerdown=${() => rolling === null && act.tap()} @keydown=${onKey(act.tap)}>Leaves</button>
       <button type="button" class="press" ?disabled=${rolling === null} @pointerdown=${() => rolling !== null && act.tap()} @keydown=${onKey(act.tap)}>Stops</button>
     </div>
-    <div class="fields two">${entry(state, act, 'time_s')} ${entry(state, act, 'distance_m')}</div>
+    <div class="fields two">${greenField(state, act, 'time_s')} ${greenField(state, act, 'distance_m')}</div>
     <button type="button" class="word" ?disabled=${draft.time_s === undefined || draft.distance_m === undefined} @click=${() => act.addRoll()}>Keep this roll</button>
     ${
       calibration.rolls.length
@@ -104,7 +104,7 @@ function stimpmeter(state, act) {
     ${
       /** @type {const} */ (['out', 'back']).map(
         (way) => html`<fieldset class="choice"><legend>${way === 'out' ? 'Out' : 'Back'}</legend>
-      <div class="fields three">${[1, 2, 3].map((n) => entry(state, act, `${way}${n}`))}</div>
+      <div class="fields three">${[1, 2, 3].map((n) => greenField(state, act, `${way}${n}`))}</div>
       ${answers.stimpmeter?.again.includes(way) ? html`<p class="problem" role="alert">More than 8 in apart: the booklet has these three rolled again.</p>` : ''}</fieldset>`,
       )
     }

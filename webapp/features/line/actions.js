@@ -58,7 +58,7 @@ export function actions({ store, engine }) {
       try {
         const [picture, { lens_mm, size }] = await Promise.all([openPicture(file), toldBy(file)]);
         set('photo', {
-          photo: { ...UNMARKED, picture, lens_mm, cropped: isCropped(picture, size), live: false, held: null },
+          photo: { ...UNMARKED, picture, lens_mm, cropped: isCropped(picture, size), live: false, attitude: null },
           told: '',
         });
       } catch {

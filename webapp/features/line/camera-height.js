@@ -1,12 +1,12 @@
 /**
- * At which height the camera is held.
+ * The height of the camera.
  * @import {State} from '../../types.js'
  * @import {LineActions} from './actions.js'
  */
 import { choice } from '../../parts/choice.js';
 
 /** @param {State} state @param {LineActions} act */
-export const cameraHeld = ({ sighted }, act) =>
+export const cameraHeight = ({ sighted }, act) =>
   choice({
     label: 'Camera held',
     name: 'eye',

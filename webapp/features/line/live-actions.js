@@ -1,10 +1,10 @@
 /**
  * What a touch on the moving picture can do.
- * @import {Held, Live, Share, LinePage} from '../../types.js'
+ * @import {Attitude, LinePage, Live, Share} from '../../types.js'
  * @import {Store} from '../../store.js'
  */
 import { closeCamera, frameOf, openCamera } from '../../device/camera.js';
-import { watchHeld } from '../../device/attitude.js';
+import { watchAttitude } from '../../device/attitude.js';
 import { UNMARKED } from './marks.js';
 import { placed } from './overlay.js';
 
@@ -30,16 +30,16 @@ export function liveActions(store, set) {
     async openLive() {
       set('open camera', { photoProblem: '', told: '' });
       // asked for in the same touch as the camera; the first word comes before the first frame
-      /** @type {Held | null} */
+      /** @type {Attitude | null} */
       let first = null;
-      unwatch = watchHeld((held) => {
-        first = held;
-        change('phone turned', { held });
+      unwatch = watchAttitude((attitude) => {
+        first = attitude;
+        change('phone turned', { attitude });
       });
       try {
         const stream = await openCamera(closeLive);
         set('camera open', {
-          live: { stream, width: 0, height: 0, held: first, ball: null, hole: null },
+          live: { stream, width: 0, height: 0, attitude: first, ball: null, hole: null },
           photo: null,
         });
       } catch (error) {
@@ -52,8 +52,8 @@ export function liveActions(store, set) {
     /** @param {Share} at */
     markLive(at) {
       const { live } = store.state.linePage;
-      if (!live?.held) return;
-      const mark = { at, held: live.held };
+      if (!live?.attitude) return;
+      const mark = { at, attitude: live.attitude };
       if (!live.ball) change('mark ball', { ball: mark });
       else if (!live.hole) change('mark hole', { hole: mark });
     },
@@ -77,7 +77,7 @@ export function liveActions(store, set) {
           lens_mm: null,
           cropped: false,
           live: true,
-          held: live.held,
+          attitude: live.attitude,
           ...(inside ? { ball, hole } : {}),
         },
       });

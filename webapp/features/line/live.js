@@ -6,15 +6,16 @@
 import { refusalWords } from '../../refusal.js';
 import { html } from 'lit-html';
 import { against, doubts } from './doubts.js';
-import { entry } from './entry.js';
-import { cameraHeld } from './camera-height.js';
+import { lineField } from './line-field.js';
+import { cameraHeight } from './camera-height.js';
 import { noPutt } from './no-putt.js';
 
 /** @param {Live} live @param {boolean} measuring */
-function words({ width, held, ball, hole }, measuring) {
+function words({ width, attitude, ball, hole }, measuring) {
   if (!width) return 'The camera is starting';
   if (measuring) return 'Have both ends of it in the picture, then take it';
-  if (!held) return 'This phone does not tell how it is turned, so the line cannot follow. Take the picture and mark it there';
+  if (!attitude)
+    return 'This phone does not tell how it is turned, so the line cannot follow. Take the picture and mark it there';
   if (!ball) return 'Stand still. Touch the ball, where it meets the grass';
   return hole ? 'Stand still, or mark again' : 'Touch the middle of the hole';
 }
@@ -46,5 +47,5 @@ export function moving(state, live, act) {
     <button type="button" class="line-go" @click=${take}>Take this picture</button>
     ${told ? against(told) : ''}
     <div class="does">${live.ball ? html`<button type="button" class="word" @click=${act.liveAgain}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.closeLive}>Close the camera</button></div>
-    ${measuring ? '' : html`${cameraHeld(state, act)}<div class="fields two">${entry(state, act, state.sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${entry(state, act, 'live_mm')}</div>`}`;
+    ${measuring ? '' : html`${cameraHeight(state, act)}<div class="fields two">${lineField(state, act, state.sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${lineField(state, act, 'live_mm')}</div>`}`;
 }

@@ -8,8 +8,8 @@ import { html, nothing } from 'lit-html';
 import { number } from '../../format.js';
 import { grip } from '../../parts/grip.js';
 import { against, causes, doubts } from './doubts.js';
-import { entry } from './entry.js';
-import { cameraHeld } from './camera-height.js';
+import { lineField } from './line-field.js';
+import { cameraHeight } from './camera-height.js';
 import { howToMeasure, lenses, measured } from './lens.js';
 import { moving } from './live.js';
 import { noPutt } from './no-putt.js';
@@ -30,17 +30,17 @@ const chooser = (words, act) =>
   }}>${words}</label>`;
 
 /** @param {State} state @param {LineActions} act */
-export function photo(state, act) {
+export function photoView(state, act) {
   const {
-    linePage: { photo: held, live, measuring, photoProblem },
+    linePage: { photo, live, measuring, photoProblem },
   } = state;
   const problem = photoProblem ? html`<p class="problem" role="alert">${photoProblem}</p>` : '';
   if (live) return moving(state, live, act);
-  const cropped = held?.cropped
+  const cropped = photo?.cropped
     ? html`<p class="problem" role="alert">This picture was cropped: the line can be off. Take it anew or choose the original.</p>`
     : '';
-  if (held)
-    return html`${problem}${cropped}${board(state, held, act)}${measuring ? measured(state, held, act) : below(state, held, act)}`;
+  if (photo)
+    return html`${problem}${cropped}${board(state, photo, act)}${measuring ? measured(state, photo, act) : below(state, photo, act)}`;
   return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture, and not cropped. It stays on this phone.</p>`}
     <button type="button" class="line-go" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
     ${measuring ? '' : lenses(state, act)}`;
@@ -54,18 +54,18 @@ const MARKS = {
   other: { ask: 'Touch its other end', name: 'the other end' },
 };
 
-/** The photograph, with its marks on it. @param {State} state @param {Photo} held @param {LineActions} act */
-function board(state, held, act) {
+/** The photograph, with its marks on it. @param {State} state @param {Photo} photo @param {LineActions} act */
+function board(state, photo, act) {
   const {
     settings,
     linePage: { measuring },
     answers: { camera },
     refusals,
   } = state;
-  const { picture } = held;
+  const { picture } = photo;
   /** @type {Mark[]} */
   const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
-  const next = marks.find((name) => !held[name]);
+  const next = marks.find((name) => !photo[name]);
   const touch = (/** @type {MouseEvent} */ event) => {
     if (!next) return;
     const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
@@ -75,7 +75,7 @@ function board(state, held, act) {
   return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
     <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
       ${marks.map((name) => {
-        const at = held[name];
+        const at = photo[name];
         return at ? mark(name, at, act) : '';
       })}</div>`;
 }
@@ -100,25 +100,25 @@ function mark(name, at, act) {
     @pointerdown=${down} @keydown=${key} @click=${(/** @type {Event} */ event) => event.stopPropagation()}></button>`;
 }
 
-/** @param {State} state @param {Photo} held @param {LineActions} act */
-function below(state, held, act) {
+/** @param {State} state @param {Photo} photo @param {LineActions} act */
+function below(state, photo, act) {
   const {
     answers: { camera },
     refusals,
     sighted,
   } = state;
-  const done = held.ball && held.hole;
+  const done = photo.ball && photo.hole;
   return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusalWords(refusals.camera, state.settings)}</p>` : ''}
     ${
       done && camera && !refusals.camera
         ? html`<button type="button" class="line-go" @click=${act.givePhoto}>Save or share the picture</button>${against(camera)}${causes(camera, state.settings)}`
         : nothing
     }
-    <div class="does">${held.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
-    ${cameraHeld(state, act)}
-    <div class="fields two">${entry(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}
-      ${held.lens_mm !== null ? told('Lens, told by the picture', `${number(held.lens_mm, 0)} mm`) : entry(state, act, held.live ? 'live_mm' : 'lens_mm')}
-      ${held.held ? told('Camera leans right, told by the phone', camera && done ? `${number(camera.roll_deg, 1)}°` : '–') : entry(state, act, 'roll_deg')}</div>`;
+    <div class="does">${photo.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
+    ${cameraHeight(state, act)}
+    <div class="fields two">${lineField(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}
+      ${photo.lens_mm !== null ? told('Lens, told by the picture', `${number(photo.lens_mm, 0)} mm`) : lineField(state, act, photo.live ? 'live_mm' : 'lens_mm')}
+      ${photo.attitude ? told('Camera leans right, told by the phone', camera && done ? `${number(camera.roll_deg, 1)}°` : '–') : lineField(state, act, 'roll_deg')}</div>`;
 }
 
 /** @param {string} label @param {string} value */

@@ -115,7 +115,7 @@ export function cameraFields(state) {
     ball_px: pixel(photo.ball, green),
     hole_px: pixel(photo.hole, green),
     fov_deg: fieldOfView(photo.lens_mm ?? (photo.live ? sighted.live_mm : sighted.lens_mm), photo.picture),
-    ...(photo.held ? { held: photo.held } : { roll_deg: sighted.roll_deg }),
+    ...(photo.attitude ? { held: photo.attitude } : { roll_deg: sighted.roll_deg }),
   };
 }
 
@@ -130,15 +130,15 @@ function markedFields(state) {
   return {
     ...green,
     fov_deg: fieldOfView(sighted.live_mm, live),
-    ball: { at_px: pixel(live.ball.at, green), held: live.ball.held },
-    hole: { at_px: pixel(live.hole.at, green), held: live.hole.held },
+    ball: { at_px: pixel(live.ball.at, green), held: live.ball.attitude },
+    hole: { at_px: pixel(live.hole.at, green), held: live.hole.attitude },
   };
 }
 
 /** @param {State} state */
 export function followFields(state) {
   const marked = markedFields(state);
-  const now = state.linePage.live?.held;
+  const now = state.linePage.live?.attitude;
   return marked && now ? { ...marked, now } : null;
 }
 

@@ -5,7 +5,7 @@
  */
 import { html } from 'lit-html';
 import { inUnit, number, smallUnit } from '../../format.js';
-import { entry } from './entry.js';
+import { lineField } from './line-field.js';
 import { noPutt } from './no-putt.js';
 
 /** @param {State} state @param {LineActions} act */
@@ -35,7 +35,7 @@ export function ramp(state, act) {
     ${refusals.ramp ? html`<p class="problem" role="alert">From so low a ball does not roll so far on a level green of ${stimp} ft. Check both, or the green’s speed.</p>` : ''}
     <h2>Try the ramp</h2>
     <p class="quiet">Let a ball go from a height you measure, on to a level part of this green. Measure from the foot to where it rests.</p>
-    <div class="fields two">${entry(state, act, 'height_m')}${entry(state, act, 'rolled_m')}</div>
+    <div class="fields two">${lineField(state, act, 'height_m')}${lineField(state, act, 'rolled_m')}</div>
     ${tried ? html`<button type="button" class="word" @click=${act.forgetTrial}>Forget the trial</button>` : ''}
     <p class="quiet">Practice only: Rule 13.1e does not let you test a green by rolling a ball in a round.</p>`;
 }

@@ -7,11 +7,11 @@ import { html } from 'lit-html';
 import { chalk } from './chalk.js';
 
 import { perspective } from './perspective.js';
-import { photo } from './photo.js';
+import { photoView } from './photo.js';
 import { ramp } from './ramp.js';
 import { send } from './send.js';
 
-const PARTS = { view: perspective, photo, chalk, ramp, send };
+const PARTS = { view: perspective, photo: photoView, chalk, ramp, send };
 /** @type {[LinePage['part'], string][]} */
 const NAMES = [
   ['view', 'See'],

@@ -207,9 +207,9 @@ export function actions({ store, engine, record }) {
         parts.map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }]),
       );
       if (!(await record.merge([...found.fresh, ...found.newer], found.before, patch))) return;
-      const held = new Map(all().map(({ id, changed }) => [id, changed]));
+      const kept = new Map(all().map(({ id, changed }) => [id, changed]));
       const [fresh, newer] = [found.fresh, found.newer].map(
-        (some) => some.filter(({ id, changed }) => held.get(id) === changed).length,
+        (some) => some.filter(({ id, changed }) => kept.get(id) === changed).length,
       );
       set('taken in', { preview: null, said: `${fresh} new, ${newer} changed${whole ? ', settings and calibration' : ''}.` });
     },

@@ -1,5 +1,5 @@
 /**
- * What the last session held.
+ * What was done in the last session.
  * @import {DrillEntry, State} from '../../../types.js'
  * @import {PracticeActions} from '../actions.js'
  */

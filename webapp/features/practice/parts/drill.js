@@ -7,7 +7,7 @@ import { html } from 'lit-html';
 import { THINGS } from '../words.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
-import { entry } from './entry.js';
+import { practiceField } from './practice-field.js';
 import { figures } from './figures.js';
 
 /** @param {State} state @param {PracticeActions} act */
@@ -24,13 +24,13 @@ export function drill(state, act) {
     ${practicePage.note ? html`<p class="problem" role="alert">${practicePage.note}</p>` : ''}
     ${
       shown.picture === 'arc'
-        ? html`<div class="fields pair">${entry(state, act, 'lie_deg')}${entry(state, act, 'length_m')}</div>
-      <div class="fields">${entry(state, act, 'above_grip_m', 'About the base of the neck: 450 mm is assumed until you measure it.')}</div>
+        ? html`<div class="fields pair">${practiceField(state, act, 'lie_deg')}${practiceField(state, act, 'length_m')}</div>
+      <div class="fields">${practiceField(state, act, 'above_grip_m', 'About the base of the neck: 450 mm is assumed until you measure it.')}</div>
       <button type="button" class="go plain" @click=${() => act.go('strip')}>Strip to print</button>`
         : ''
     }
-    ${shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate) ? html`<div class="fields">${entry(state, act, 'gap_m')}</div>` : ''}
-    ${shown.picture === 'eyes' && shown.needs.length ? html`<div class="fields">${entry(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
+    ${shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate) ? html`<div class="fields">${practiceField(state, act, 'gap_m')}</div>` : ''}
+    ${shown.picture === 'eyes' && shown.needs.length ? html`<div class="fields">${practiceField(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
     ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}
     <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>
     ${cautions(shown)}

@@ -5,7 +5,7 @@
  */
 import { html, svg } from 'lit-html';
 import { choice } from '../../../parts/choice.js';
-import { sensed } from './entry.js';
+import { sensedField } from './practice-field.js';
 import { learned } from './learned.js';
 import { percents } from '../../../format.js';
 import { SEEN } from '../words.js';
@@ -31,7 +31,7 @@ export function eye(state, act) {
           <p>You said ${percents(guessed.felt_percent)}, ${SEEN[guessed.fall]}.${answers.look && answers.look.fall !== guessed.fall ? ' The wrong way: not counted.' : ''}</p>
           <button type="button" class="press" @click=${() => act.nextLook()}>Next green</button></section>`
         : html`${choice({ label: 'It falls', name: 'fall', value: fall, options: FALLS, onValue: (value) => act.falls(/** @type {Fall} */ (value)) })}
-          <div class="fields">${sensed(state, act, 'guess_percent')}</div>
+          <div class="fields">${sensedField(state, act, 'guess_percent')}</div>
           <button type="button" class="press" ?disabled=${draft.guess_percent === undefined || !answers.look} @click=${() => act.guess()}>Guess</button>`
     }
     ${answers.eye ? learned(answers.eye, calibration.eye.length, answers.look && guessed ? answers.look.fall : fall) : ''}

@@ -6,7 +6,7 @@
 import { html } from 'lit-html';
 import { percent, percents, signed } from '../../../format.js';
 import { choice } from '../../../parts/choice.js';
-import { sensed } from './entry.js';
+import { sensedField } from './practice-field.js';
 import { learned } from './learned.js';
 
 /** @type {[Fall, string][]} */
@@ -28,7 +28,7 @@ export function feet(state, act) {
   return html`
     <p>Stand facing the hole. Say what you feel first, then measure.</p>
     ${choice({ label: 'It falls to my', name: 'fall', value: fall, options: FALLS, onValue: (value) => act.falls(/** @type {Fall} */ (value)) })}
-    <div class="fields two">${sensed(state, act, 'felt_percent')} ${draft.felt_percent === undefined ? '' : sensed(state, act, 'measured_percent')}</div>
+    <div class="fields two">${sensedField(state, act, 'felt_percent')} ${draft.felt_percent === undefined ? '' : sensedField(state, act, 'measured_percent')}</div>
     ${draft.felt_percent === undefined ? '' : html`<button type="button" class="word" ?disabled=${!ready} @click=${() => act.addTrial()}>Keep this trial</button>`}
     ${draft.felt_percent === undefined || !answers.felt ? '' : likely(state, act)}
     ${answers.feet ? learned(answers.feet, calibration.feet.length, fall) : ''}

@@ -5,7 +5,7 @@
  */
 import { html } from 'lit-html';
 import { number } from '../../../format.js';
-import { entry } from './entry.js';
+import { practiceField } from './practice-field.js';
 import { pendulum } from './pendulum.js';
 
 const PLAYS = { off: 'Play', playing: 'Stop', interrupted: 'Go on' };
@@ -28,10 +28,10 @@ export function tempo(state, act) {
       <button type="button" class="pick" aria-pressed=${muted} @click=${() => act.setTempo({ muted: !muted })}>mute</button>
       ${'vibrate' in navigator ? html`<button type="button" class="pick" aria-pressed=${vibrate} @click=${() => act.setTempo({ vibrate: !vibrate })}>vibrate at the ball</button>` : ''}
     </div>
-    <div class="fields pair">${['forward_s', 'ratio', 'rest_s', 'strokes'].map((name) => entry(state, act, name))}</div>
+    <div class="fields pair">${['forward_s', 'ratio', 'rest_s', 'strokes'].map((name) => practiceField(state, act, name))}</div>
     <div class="choice-row"><button type="button" class="word" @click=${() => act.go('find')}>Find my tempo</button> <button type="button" class="word" @click=${() => act.go('length')}>Stroke length</button></div>
     <details><summary>Headphones and lock screen</summary>
-      <div class="fields">${entry(state, act, 'delay_s', 'Wireless headphones are late. While it plays, tap four times with the high note.')}</div>
+      <div class="fields">${practiceField(state, act, 'delay_s', 'Wireless headphones are late. While it plays, tap four times with the high note.')}</div>
       <button type="button" class="go plain" ?disabled=${sound !== 'playing'} @click=${act.tapDelay}>Tap with the high note${late.length ? `, ${4 - late.length} more` : ''}</button>
       <p class="quiet">The screen stays on while it plays. Some systems stop a page’s sound once the screen locks: then it says so here, and goes on when you come back.</p>
     </details>`;

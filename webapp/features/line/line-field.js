@@ -8,4 +8,4 @@ import { sightedField } from '../../parts/eye-height.js';
 import { FIELDS } from './fields.js';
 
 /** @param {State} state @param {LineActions} act @param {FieldName} name */
-export const entry = (state, act, name) => sightedField(state, name, FIELDS[name], (text) => act.enter(name, text));
+export const lineField = (state, act, name) => sightedField(state, name, FIELDS[name], (text) => act.enter(name, text));

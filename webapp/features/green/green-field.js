@@ -8,7 +8,7 @@ import { numberField } from '../../parts/number-field.js';
 import { FIELDS } from './fields.js';
 
 /** @param {State} state @param {GreenActions} act @param {string} name @param {number | undefined} [value] */
-export function entry({ greenPage, settings, problem }, act, name, value = greenPage.draft[name]) {
+export function greenField({ greenPage, settings, problem }, act, name, value = greenPage.draft[name]) {
   const { label, unit, hint } = FIELDS[name];
   const mine = problem?.field === name ? problem : null;
   const said = unit(settings);

@@ -8,7 +8,7 @@ import { numberField } from '../../../parts/number-field.js';
 import { FIELDS, SENSES } from '../fields.js';
 
 /** @param {State} state @param {PracticeActions} act @param {string} name @param {string} [hint] */
-export function entry({ practice, answers, problem }, act, name, hint) {
+export function practiceField({ practice, answers, problem }, act, name, hint) {
   const { label, unit, get } = FIELDS[name];
   const mine = problem?.field === name ? problem : null;
   return numberField({
@@ -23,7 +23,7 @@ export function entry({ practice, answers, problem }, act, name, hint) {
 }
 
 /** What was felt or guessed. @param {State} state @param {PracticeActions} act @param {keyof typeof SENSES} name */
-export function sensed({ practicePage: { draft }, settings, problem }, act, name) {
+export function sensedField({ practicePage: { draft }, settings, problem }, act, name) {
   const { label, unit } = SENSES[name];
   const mine = problem?.field === name ? problem : null;
   const value = draft[name];
