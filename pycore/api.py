@@ -13,6 +13,7 @@ import pycore.senses.endpoints as senses
 import pycore.sight.endpoints as sight
 import pycore.stroke.endpoints as stroke
 import pycore.travel.endpoints as travel
+import pycore.watch.endpoints as watch
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.fields import parse
@@ -25,6 +26,7 @@ ENDPOINTS: Mapping[str, Endpoint[Any, Any]] = {
     **green.ENDPOINTS,
     **senses.ENDPOINTS,
     **sight.ENDPOINTS,
+    **watch.ENDPOINTS,
     **travel.ENDPOINTS,
     **drills.ENDPOINTS,
     **record.ENDPOINTS,
@@ -35,6 +37,7 @@ EXAMPLES: list[dict[str, Any]] = [
     *green.EXAMPLES,
     *senses.EXAMPLES,
     *sight.EXAMPLES,
+    *watch.EXAMPLES,
     *travel.EXAMPLES,
     *drills.EXAMPLES,
     *record.EXAMPLES,

@@ -7,7 +7,7 @@ hole, y to its left, z up from the green; the camera's are right, down and forwa
 from dataclasses import dataclass
 from math import cos, sin
 
-from pycore.sight.vectors import Vector, dot, minus
+from pycore.sight.vectors import Vector, cross, dot, minus, times, unit
 
 type Pixel = tuple[float, float]
 
@@ -28,15 +28,28 @@ class Camera:
 
     @classmethod
     def level(cls, focal: float, middle: Pixel, place: Vector, heading: float, pitch: float) -> "Camera":
-        """Held without roll, looking along ``heading`` (rad, left of x) and down by ``pitch`` (rad)."""
-        ahead, left = (cos(heading), sin(heading)), (-sin(heading), cos(heading))
+        """Held without roll over level ground, looking along ``heading`` (rad, left of x) and down by ``pitch`` (rad)."""
+        return cls.held(focal, middle, place, (0.0, 0.0, 1.0), heading, pitch, 0.0)
+
+    @classmethod
+    def held(
+        cls, focal: float, middle: Pixel, place: Vector, up: Vector, heading: float, pitch: float, roll: float
+    ) -> "Camera":
+        """Held over a green on which straight up is ``up`` (one long): ``heading`` is left of x, ``pitch`` down from level,
+        ``roll`` clockwise as its holder sees it; rad."""
+        along = unit(minus((1.0, 0.0, 0.0), times(up[0], up)))
+        left = cross(up, along)
+        ahead = minus(times(cos(heading), along), times(-sin(heading), left))
+        aside = minus(times(sin(heading), along), times(cos(heading), left))
+        forward = minus(times(cos(pitch), ahead), times(sin(pitch), up))
+        under = cross(forward, aside)
         return cls(
             focal,
             middle,
             place,
-            (-left[0], -left[1], 0.0),
-            (-sin(pitch) * ahead[0], -sin(pitch) * ahead[1], -cos(pitch)),
-            (cos(pitch) * ahead[0], cos(pitch) * ahead[1], -sin(pitch)),
+            minus(times(cos(roll), aside), times(-sin(roll), under)),
+            minus(times(cos(roll), under), times(sin(roll), aside)),
+            forward,
         )
 
     def depth(self, point: Vector) -> float:

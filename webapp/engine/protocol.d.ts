@@ -27,6 +27,7 @@ export interface Asks {
   view: { request: ViewFields; value: ViewAnswer };
   chalk: { request: ChalkFields; value: ChalkAnswer };
   ramp: { request: RampFields; value: RampAnswer };
+  watched: { request: WatchedFields; value: WatchedAnswer };
   translate: { request: TranslateFields; value: TranslateAnswer };
   table: { request: TableFields; value: TableAnswer };
   drills: { request: DrillsFields; value: DrillsAnswer };
@@ -785,6 +786,80 @@ export interface RampAnswer {
   kept_fraction: number;
 }
 
+/**
+ * Where a ball was seen in a film of a putt, and what is known of camera, marks and green.
+ *
+ * Pitch and roll are told, or how the phone was held. Without the hole there is no line, without its distance the lens's
+ * height or the ball's width is the ruler. The green's shape may be left out, and then is taken for level, more or less.
+ * The words tell the start from the line meant, where there is one.
+ */
+export interface WatchedFields {
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg?: number | null;
+  /** stations: slopes at places along the line, in its order; 1 to 12 */ stations?: Array<StationFields> | null;
+  /** survey: a green walked once, and where on it ball and hole lie */ survey?: PlacedFields | null;
+  /** frames: in the order of their times; 1 to 5000 */ frames: Array<Array<number | null>>;
+  /** width: of the picture; a number from 1 to 20000 px */ width_px: number;
+  /** height: of the picture; a number from 1 to 20000 px */ height_px: number;
+  /** field of view: of the lens, from top to bottom; a number from 2 to 150 degrees */ fov_deg: number;
+  /** attitude: how the phone was held */ held?: AttitudeFields | null;
+  /** pitch: of the camera, down from level; a number from -60 to 90 degrees */ pitch_deg?: number | null;
+  /** roll: of the camera, clockwise; a number from -180 to 180 degrees */ roll_deg?: number | null;
+  /** lens height: over the green under the phone; a number from 0.03 to 3 m */ eye_height_m?: number | null;
+  /** ball: where it meets the green; 2 */ ball_px?: Array<number> | null;
+  /** hole: its centre, where it meets the green; 2 */ hole_px?: Array<number> | null;
+  /** doubt of the tilt: standard deviation of each part, along and across; a number from 0 to 4 % */ tilt_sd_percent?: number | null;
+  /** green speed: feet on the Stimpmeter; a number from 5 to 15 ft */ stimp_ft?: number | null;
+  /** doubt of the speed: standard deviation; a number from 0 to 3 ft */ stimp_sd_ft?: number | null;
+  /** points: places on the green to find in the picture; 0 to 1000 */ points_m?: Array<Array<number>>;
+  /** aim: start line meant, left of the hole; a number from -90 to 90 degrees */ aim_deg?: number | null;
+  /** unit: of the words */ unit?: "ft" | "m";
+}
+
+/**
+ * How the ball was struck and how it ran, with standard deviations; what was not seen well enough is None.
+ *
+ * `start_deg` is left of the ball-to-hole line, `deceleration_mps2` what friction less the pull of the tilt takes along
+ * that line, `across_percent` how steeply the green falls to the left of it. `seen_m` is how much of the way was seen,
+ * `used` in how many frames. The paths are those of the ball as far as it was seen, on the green and in the picture.
+ */
+export interface WatchedAnswer {
+  start_deg: number | null;
+  start_sd_deg: number | null;
+  launch_mps: number | null;
+  launch_sd_mps: number | null;
+  moment_s: number | null;
+  deceleration_mps2: number | null;
+  deceleration_sd_mps2: number | null;
+  across_percent: number | null;
+  across_sd_percent: number | null;
+  stimp_ft: number | null;
+  stimp_sd_ft: number | null;
+  result: "holed" | "missed" | "unseen";
+  stop: Stop | null;
+  seen_m: number;
+  used: number;
+  path: Array<[t_s: number, x_m: number, y_m: number]>;
+  path_px: Array<[right_px: number, down_px: number]>;
+  points_px: Array<[right_px: number, down_px: number] | null>;
+  untold: Array<Untold>;
+  words: string;
+}
+
+/** Where the ball came to rest, from where it lay, and how far that may be off (standard deviation). */
+export interface Stop {
+  x_m: number;
+  y_m: number;
+  sd_m: number;
+}
+
+/** What is None in the answer, and why. */
+export interface Untold {
+  field: string;
+  why: string;
+}
+
 /** A putt on today's green, and the speed of the green at home. */
 export interface TranslateFields {
   /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
@@ -1309,6 +1384,7 @@ export interface Fields {
   ChalkFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; every_m: Described & NumberTaken; };
   RampFields: { launch_mps: Described & NumberTaken; stimp_ft: Described & NumberTaken; trial: Described & ObjectTaken; };
   RampTrialFields: { height_m: Described & NumberTaken; rolled_m: Described & NumberTaken; };
+  WatchedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; frames: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; fov_deg: Described & NumberTaken; held: Described & ObjectTaken; pitch_deg: Described & NumberTaken; roll_deg: Described & NumberTaken; eye_height_m: Described & NumberTaken; ball_px: Described & ListTaken; hole_px: Described & ListTaken; tilt_sd_percent: Described & NumberTaken; stimp_ft: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; points_m: Described & ListTaken; aim_deg: Described & NumberTaken; unit: Described & WordTaken; };
   TranslateFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; home_stimp_ft: Described & NumberTaken; };
   TableFields: { stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; distances_m: Described & ListTaken; slopes_percent: Described & ListTaken; };
   DrillsFields: {  };
