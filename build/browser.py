@@ -3,11 +3,11 @@
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import Browser, BrowserContext, Playwright
+from playwright.sync_api import Browser, BrowserContext, Playwright, ViewportSize
 
 import environment
 
-PHONE = {"width": 390, "height": 844}
+PHONE: ViewportSize = {"width": 390, "height": 844}
 FLAGS = (
     "--no-sandbox",
     "--disable-gpu",

@@ -20,7 +20,7 @@ STROKES = 16384  # Sobol points; they tell a share to a quarter of a point or so
 
 def prove(cases: int = 60) -> Proof:
     chance = random.Random(14)
-    off = []
+    off: list[float] = []
     while len(off) < cases:
         distance, slope, fall = chance.uniform(0.6, 12), chance.uniform(0, 4), chance.uniform(0, 360)
         stimp_ft, past = chance.uniform(8, 12), chance.uniform(0.1, 0.6)

@@ -24,8 +24,8 @@ STIMP_FT, PAST = 10.0, 0.3
 
 
 def prove(cases: int = 60) -> Proof:
-    errors = {side: [] for side in SIDES}
-    inside = {side: [] for side in SIDES}
+    errors: dict[int, list[float]] = {side: [] for side in SIDES}
+    inside: dict[int, list[bool]] = {side: [] for side in SIDES}
     better, aims, apart = [], [], []
     for number in range(cases):
         green, chance = invented(number), np.random.default_rng(1000 + number)
@@ -51,10 +51,11 @@ def prove(cases: int = 60) -> Proof:
         rms = 100 * float(np.mean(errors[side])) ** 0.5
         rows.append(Row(f"{side * side} readings, rms error of each part", rms, high=MOST_RMS.get(side, np.inf), unit="%"))
         # nine readings over such a green: the spread says that it is not known, and how well that holds is for information
-        bound = (92, 98) if side > 3 and enough else (-np.inf, np.inf)
-        rows.append(Row(f"{side * side} readings, 95 % intervals hold", 100 * float(np.mean(inside[side])), *bound, "%"))
+        low, high = (92, 98) if side > 3 and enough else (-np.inf, np.inf)
+        rows.append(Row(f"{side * side} readings, 95 % intervals hold", 100 * float(np.mean(inside[side])), low, high, "%"))
     rows.append(Row("next beats a random place", 100 * float(np.mean(better)), 80, unit="%"))
-    rows.append(Row("the aim's 95 % interval holds", 100 * float(np.mean(aims)), *((90, 98) if enough else ()), unit="%"))
+    low, high = (90, 98) if enough else (-np.inf, np.inf)
+    rows.append(Row("the aim's 95 % interval holds", 100 * float(np.mean(aims)), low, high, unit="%"))
     rows.append(Row("SciPy on the baked surface, at the hole", 1000 * max(apart, default=0.0), high=2, unit="mm"))
     return rows
 
@@ -77,7 +78,7 @@ class _Baked(independent.Green):
     """The relief as a green of the independent solver."""
 
     def downhill(self, x, y):
-        return self.stations.downhill(x, y)
+        return self.stations.downhill(x, y)  # type: ignore[attr-defined]
 
 
 def _read(green, found, chance):
@@ -101,5 +102,5 @@ def _read(green, found, chance):
     if not own or not truth:
         return [], []
     sure = spread(putt, own, surface, found.survey)
-    _, aim = independent.shoot(_Baked(STIMP_FT, surface), length, PAST)
+    _, aim = independent.shoot(_Baked(STIMP_FT, surface), length, PAST)  # type: ignore[arg-type]
     return [abs(own.aim - truth.aim) < WITHIN * sure.aim], [length * abs(tan(own.aim) - tan(aim))]

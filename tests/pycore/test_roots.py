@@ -40,7 +40,12 @@ def test_peak(start):
 
 def test_peak_stops_where_it_is_high_enough():
     calls = []
-    peak(lambda x: calls.append(x) or -x * x, 0.01, 0.1, -1.0, 1e-9)
+
+    def parabola(x):
+        calls.append(x)
+        return -x * x
+
+    peak(parabola, 0.01, 0.1, -1.0, 1e-9)
     assert len(calls) == 1
 
 

@@ -5,6 +5,7 @@ import re
 
 import pytest
 
+import archive
 import bundle
 import dist as dist_module
 import environment
@@ -85,7 +86,7 @@ def test_every_address_in_the_page_and_the_manifest_is_there_and_relative(dist):
 
 def test_the_library_and_the_engine_hold_byte_code_alone(runtime_folder):
     for name in ("python.zip", "engine.zip"):
-        inside = runtime.archive.read(runtime_folder / name)
+        inside = archive.read(runtime_folder / name)
         assert any(path.endswith(".pyc") for path in inside)
         assert not [path for path in inside if path.endswith(".py")]
 

@@ -70,7 +70,7 @@ def test_a_class_within_has_its_own_fields():
 
 
 def test_a_field_that_says_not_what_it_is_is_refused():
-    nameless = dataclass(type("Nameless", (), {"__annotations__": {"at_m": Annotated[float, Range(0, 1, "m")]}}))
+    nameless: type = dataclass(type("Nameless", (), {"__annotations__": {"at_m": Annotated[float, Range(0, 1, "m")]}}))
     with pytest.raises(TypeError, match=r"Nameless\.at_m"):
         field_table.rows({"read": (nameless, dict)})
 

@@ -59,7 +59,7 @@ def test_declare():
 
 
 def test_two_types_of_one_name_are_refused():
-    other = dataclass(type("Place", (), {"__annotations__": {"at_m": Annotated[float, Range(0, 1, "m"), Doc("place")]}}))
+    other: type = dataclass(type("Place", (), {"__annotations__": {"at_m": Annotated[float, Range(0, 1, "m"), Doc("place")]}}))
     with pytest.raises(TypeError, match="two types called Place"):
         protocol.declare({"read": (Request, Answer), "roll": (other, Answer)})
 

@@ -47,7 +47,8 @@ MISFITS = """() => {
   });
   return [...wide.map(e => told('wide', e)), ...cut.map(e => told('cut', e)), ...small.map(e => told('small', e))];
 }"""
-TOUCHED = {"has_touch": True, "permissions": ["accelerometer", "gyroscope", "magnetometer"]}  # as phones give leave for
+SENSORS = ["accelerometer", "gyroscope", "magnetometer"]  # as phones give leave for
+TOUCHED: dict[str, Any] = {"has_touch": True, "permissions": SENSORS}
 SCREEN = {"viewport", "color_scheme", "reduced_motion"}
 
 

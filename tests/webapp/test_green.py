@@ -10,7 +10,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
-STATIONS = {
+STATIONS: dict[str, Any] = {
     "distance_m": 3.048,
     "stimp_ft": 10.0,
     "past_m": 0.3048,

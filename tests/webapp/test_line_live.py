@@ -7,7 +7,7 @@ from typing import Any
 
 import numpy as np
 import pytest
-from playwright.sync_api import Page, Playwright, expect
+from playwright.sync_api import Page, Playwright, ViewportSize, expect
 
 import browser
 import environment
@@ -75,7 +75,7 @@ def white_at(page: Page, canvas: str, places: list[tuple[float, float]]) -> list
 def is_taken_without_a_scroll(page: Page) -> None:
     """The button is in sight below the picture, which has its lines and its touches where it is, on small phones too."""
     take, foot = page.get_by_role("button", name="Take this picture"), page.locator(".foot")
-    for viewport in ({"width": 320, "height": 640}, browser.PHONE):
+    for viewport in (ViewportSize(width=320, height=640), browser.PHONE):
         page.set_viewport_size(viewport)
         page.evaluate("scrollTo(0, 0)")
         expect(take).to_be_in_viewport(ratio=1)

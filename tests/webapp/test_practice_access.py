@@ -8,7 +8,9 @@ from playwright.sync_api import Page, expect
 
 WIDTHS = [(320, 568), (390, 844), (844, 390), (1280, 800)]
 # A block without cautions, with two, and with a sound
-BLOCKS = [{"drill": drill, "minutes": 2, "why": "Why.", "instead": []} for drill in ("start_gate", "floor_line", "tempo")]
+BLOCKS: list[dict[str, Any]] = [
+    {"drill": drill, "minutes": 2, "why": "Why.", "instead": []} for drill in ("start_gate", "floor_line", "tempo")
+]
 PLAN = {"minutes": 10, "place": "room", "at_hand": [], "weights": {}}
 PLANNED = {**PLAN, "blocks": BLOCKS, "planned": PLAN}
 

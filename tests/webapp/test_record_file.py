@@ -94,7 +94,7 @@ OLD_SPEEDS = [
     {"place": "Larkmoor", "date": "2026-05-02", "stimp_ft": 10.5, "stimp_sd_ft": 0.2},
     {"place": "Quill Bay", "date": "2026-05-01", "stimp_ft": 16.2, "stimp_sd_ft": None},  # more than a read takes
 ]
-COUNTS = {"spent_s": 300, "good": 14, "bad": 6}
+COUNTS: dict[str, Any] = {"spent_s": 300, "good": 14, "bad": 6}
 DRILL = head("d1", kind="drill", session="s1", drill="start_gate", name="start gate", **COUNTS)
 NOON = "2026-05-02T12:00:00.000Z"
 SPEED = head("speed 2026-05-02 10.5 Larkmoor", NOON, kind="note", place="Larkmoor", stimp_ft=10.5, stimp_sd_ft=0.2)

@@ -63,7 +63,7 @@ def test_what_was_acknowledged_outlives_a_kill(playwright: Playwright, site: Any
             held = page.evaluate(READ)
             assert len(held) == len(set(held))
             assert acknowledged <= set(held)
-            page.on("console", lambda message, heard=heard: heard.append(message.text.removeprefix("kept ")))
+            page.on("console", lambda message, heard=heard: heard.append(message.text.removeprefix("kept ")))  # type: ignore[call-overload]
             page.evaluate(f"round => {{ ({WRITE_ON})(round); }}", turn)
             page.wait_for_timeout(40 + 17 * turn)
         finally:

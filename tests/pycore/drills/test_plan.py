@@ -4,15 +4,16 @@ from itertools import chain, combinations, product
 
 import pytest
 
-from pycore.drills.drill import catalogue
+from pycore.drills.drill import Place, Thing, catalogue
 from pycore.drills.plan import SKILLS, plan
 
-THINGS = ("level_floor", "mirror", "laser", "ball", "balls", "hole", "string", "chalk")
+THINGS: tuple[Thing, ...] = ("level_floor", "mirror", "laser", "ball", "balls", "hole", "string", "chalk")
 HANDS = [frozenset(hand) for hand in chain(*(combinations(THINGS, n) for n in (0, 1, 2, 3, 8)))]
 EVEN = dict.fromkeys(SKILLS, 1.0)
 WEIGHTS = [EVEN, dict.fromkeys(SKILLS, 0.0), EVEN | {"pace": 5.0}, dict.fromkeys(SKILLS, 0.0) | {"start_line": 1.0}]
-SESSIONS = list(product((10, 14, 15, 20, 25, 30, 47, 60), ("room", "green"), HANDS, WEIGHTS[:2])) + list(
-    product(range(10, 61), ("room", "green"), HANDS[::12], WEIGHTS[2:])
+PLACES: tuple[Place, ...] = ("room", "green")
+SESSIONS = list(product((10, 14, 15, 20, 25, 30, 47, 60), PLACES, HANDS, WEIGHTS[:2])) + list(
+    product(range(10, 61), PLACES, HANDS[::12], WEIGHTS[2:])
 )
 
 

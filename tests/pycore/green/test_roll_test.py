@@ -29,7 +29,7 @@ def ask(**request):
     return json.loads(api.answer(json.dumps(request)))
 
 
-def rolled(stimp_ft, slope, out, launch, across=0.0):
+def rolled(stimp_ft, slope, out, launch, across=0.0) -> tuple[float, float]:
     """Distance and time of a ball on the engine's own green, which falls ``across`` to the left of the way out."""
     tilt = complex(slope, across) * (1 if out else -1)
     end = Putt(10.0, Surface(Station(0.0, abs(tilt), cmath.phase(tilt))), stimp_ft).roll(launch, 0.0).at(math.inf)
@@ -60,7 +60,7 @@ def test_rolls_without_error_give_the_green_back(slope, launch):
     assert found.slope == pytest.approx(slope, abs=EXACT_SLOPE)
 
 
-def scipy_putt(stimp_ft, slope, out, launch, mu):
+def scipy_putt(stimp_ft, slope, out, launch, mu) -> tuple[float, float]:
     """Distance and time of a putted ball, skid and all, by SciPy: a sphere that slips until it rolls."""
     pull = (1 if out else -1) * GRAVITY * slope / math.hypot(1, slope)
     friction = mu * GRAVITY / math.hypot(1, slope)
@@ -72,13 +72,13 @@ def scipy_putt(stimp_ft, slope, out, launch, mu):
     def gripped(_, state):
         return state[1] - state[2]
 
-    gripped.terminal = True
+    gripped.terminal = True  # type: ignore[attr-defined]
     skid = solve_ivp(slips, (0, 5), [0, launch, 0], events=gripped, rtol=1e-9, atol=1e-9)
 
     def stopped(_, state):
         return state[1]
 
-    stopped.terminal = True
+    stopped.terminal = True  # type: ignore[attr-defined]
     start = [skid.y[0][-1], skid.y[1][-1]]
     roll = solve_ivp(lambda _, s: [s[1], ROLLING * pull - drag], (0, 60), start, events=stopped, rtol=1e-9, atol=1e-9)
     return roll.y[0][-1], skid.t[-1] + roll.t[-1]

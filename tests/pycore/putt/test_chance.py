@@ -8,7 +8,7 @@ from bench import crowd
 from pycore.green.surface import Station, Surface
 from pycore.putt.chance import AMATEUR, TOUR, Player, make_probability
 from pycore.putt.putt import Putt
-from pycore.putt.solve import read
+from pycore.putt.solve import solve
 from pycore.putt.window import window
 from pycore.units import FOOT
 
@@ -21,7 +21,7 @@ BIASED = Player(radians(1.5), 0.085, start_line_bias=radians(0.7), pace_bias=0.0
 
 
 def share(putt, player):
-    found = read(putt)
+    found = solve(putt)
     return make_probability(putt, found, window(putt, found), player)
 
 
@@ -35,7 +35,7 @@ def putt(distance_ft, slope_percent, fall_deg=90):
 @pytest.mark.parametrize("slope", [0, 2])
 def test_quadrature_is_what_many_strokes_come_to(player, slope):
     here = putt(8, slope)
-    found = read(here)
+    found = solve(here)
     random = np.random.default_rng(1)
     lengths = random.normal(player.pace_bias, player.pace_sd, STROKES)
     aims = random.normal(found.aim + player.start_line_bias, player.start_line_sd, STROKES)

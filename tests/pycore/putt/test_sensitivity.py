@@ -5,10 +5,10 @@ import pytest
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.sensitivity import outcomes
-from pycore.putt.solve import read
+from pycore.putt.solve import solve
 
 PUTT = Putt(3, Surface(Station.measured(0, 2, 90)), 10, 0.3)
-FOUND = read(PUTT)
+FOUND = solve(PUTT)
 ROWS = {outcome.change: outcome for outcome in outcomes(PUTT, FOUND)}
 
 
@@ -26,5 +26,5 @@ def test_a_degree_is_this_far_at_the_hole():
 
 def test_a_ball_that_runs_away_has_no_rest():
     edge = Putt(3, Surface(Station.measured(0, 7.5, 20)), 10, 0.3)
-    steeper = next(outcome for outcome in outcomes(edge, read(edge)) if outcome.change == "slope")
+    steeper = next(outcome for outcome in outcomes(edge, solve(edge)) if outcome.change == "slope")
     assert steeper.rest is None

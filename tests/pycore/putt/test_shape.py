@@ -5,7 +5,7 @@ import pytest
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.shape import apex, path
-from pycore.putt.solve import read
+from pycore.putt.solve import solve
 
 MILLIMETRE = 1e-3
 
@@ -13,7 +13,7 @@ MILLIMETRE = 1e-3
 @pytest.mark.parametrize("stations", [[(0, 2, 70)], [(0, 3, 90), (2, 2, 250)]])
 def test_apex_is_the_farthest_point(stations):
     putt = Putt(3, Surface(*(Station.measured(*station) for station in stations)), 10, 0.3)
-    found = read(putt)
+    found = solve(putt)
     x, y = apex(putt, found)
     points = [point for point in path(found.roll) if point[0] <= found.hole.t]
     assert abs(y) == pytest.approx(max(abs(point[2]) for point in points), abs=MILLIMETRE)
@@ -22,14 +22,14 @@ def test_apex_is_the_farthest_point(stations):
 
 def test_apex_of_a_straight_putt_is_half_way():
     putt = Putt(3, Surface(Station.measured(0, 2, 0)), 10, 0.3)
-    found = read(putt)
+    found = solve(putt)
     assert apex(putt, found) == (1.5, 0)
 
 
 @pytest.mark.parametrize("slope", [0, 2, 7.8])
 def test_path_is_smooth_and_ends_at_rest(slope):
     putt = Putt(5, Surface(Station.measured(0, slope, 80)), 10, 0.3)
-    points = path(read(putt).roll)
+    points = path(solve(putt).roll)
     assert len(points) < 200
     assert points[0][:3] == (0, 0, 0)
     assert points[-1][3] == 0

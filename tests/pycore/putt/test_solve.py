@@ -7,7 +7,7 @@ import pytest
 from bench import independent
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.solve import NoPutt, Read, read
+from pycore.putt.solve import NoPutt, Read, read, solve
 from pycore.units import FOOT, INCH
 
 MILLIMETRE = 1e-3
@@ -23,7 +23,7 @@ def test_putts_across_the_slope(published):
         soft, firm = 0.0, 1.0
         for _ in range(50):  # the published putts are given by their speed at the hole
             past = (soft + firm) / 2
-            found = read(replace(putt, past=past))
+            found = solve(replace(putt, past=past))
             soft, firm = (past, firm) if found.hole.speed < row["entry_mps"] else (soft, past)
         assert degrees(found.aim) == pytest.approx(row["aim_deg"], abs=0.51e-4)
         assert found.launch == pytest.approx(row["launch_mps"], abs=0.51e-5)
@@ -32,7 +32,7 @@ def test_putts_across_the_slope(published):
 
 
 def test_level_putt_that_dies_at_the_hole():
-    found = read(plane(10 * FOOT, 0, 0, past=0))
+    found = solve(plane(10 * FOOT, 0, 0, past=0))
     assert found.launch == pytest.approx(1.830)  # D: the Stimpmeter's own putt
     assert found.aim == 0
     assert found.hole.speed == pytest.approx(0, abs=1e-6)
@@ -40,14 +40,14 @@ def test_level_putt_that_dies_at_the_hole():
 
 def test_what_the_trade_expects_of_a_putt_across_two_percent():
     # C, common practice, no source: 8.3 ft across 2 % on a tournament green is played about 10 in outside the middle
-    found = read(plane(8.3 * FOOT, 2, 90, stimp_ft=10.5, past=FOOT))
+    found = solve(plane(8.3 * FOOT, 2, 90, stimp_ft=10.5, past=FOOT))
     assert 8.3 * FOOT * tan(found.aim) / INCH == pytest.approx(10, abs=0.5)
 
 
 def test_signs():
-    assert read(plane(3, 2, 90)).aim > 0  # falls right, start left
-    assert read(plane(3, 2, 270)).aim == pytest.approx(-read(plane(3, 2, 90)).aim)
-    assert read(plane(3, 2, 0)).launch < read(plane(3, 0, 0)).launch < read(plane(3, 2, 180)).launch
+    assert solve(plane(3, 2, 90)).aim > 0  # falls right, start left
+    assert solve(plane(3, 2, 270)).aim == pytest.approx(-solve(plane(3, 2, 90)).aim)
+    assert solve(plane(3, 2, 0)).launch < solve(plane(3, 0, 0)).launch < solve(plane(3, 2, 180)).launch
 
 
 def assert_solved(putt, found, within=MILLIMETRE / 10):
@@ -103,7 +103,7 @@ def test_scipy_holes_what_the_engine_reads(kind):
 @pytest.mark.parametrize("stations", [[(0, 2, 60)], [(0, 1, 60), (1, 2, 90), (2, 2.5, 120)]])
 def test_scipy_shoots_the_same_aim(stations):
     putt = Putt(3, Surface(*(Station.measured(*station) for station in stations)), 11, 0.3)
-    found = read(putt)
+    found = solve(putt)
     launch, aim = independent.shoot(independent.Green(11, stations), 3, 0.3)
     assert 3 * tan(found.aim) == pytest.approx(3 * tan(aim), abs=MILLIMETRE / 10)
     assert found.launch == pytest.approx(launch, abs=1e-4)
@@ -111,7 +111,7 @@ def test_scipy_shoots_the_same_aim(stations):
 
 def test_an_s_shaped_putt():
     putt = Putt(8, Surface(Station.measured(1, 3, 90), Station.measured(5, 3, 270)), 10, 0.3)
-    found = read(putt)
+    found = solve(putt)
     assert_solved(putt, found)
     sides = [found.roll.at(found.roll.s_left(1 - i / 50)).heading for i in range(50)]
     assert min(sides) < found.aim - radians(0.5)
@@ -129,7 +129,7 @@ def test_a_green_that_bends_both_ways():
 @pytest.mark.parametrize("fall", [0, 45, 180, 200, 270, 359])
 @pytest.mark.parametrize("slope", [5e-324, 2.7e-148, 1e-20, 1e-16, 1e-12, 1e-9, 1e-7])
 def test_a_slope_that_no_eye_tells_from_level(slope, fall):
-    level, found = read(plane(3, 0, 0)), read(plane(3, slope, fall))
+    level, found = solve(plane(3, 0, 0)), solve(plane(3, slope, fall))
     assert (found.launch, found.aim) == pytest.approx((level.launch, 0), abs=1e-7)
 
 

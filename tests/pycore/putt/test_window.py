@@ -5,7 +5,7 @@ import pytest
 
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.solve import read
+from pycore.putt.solve import solve
 from pycore.putt.window import aim_tolerance, pace_tolerance, window
 
 PUTTS = {
@@ -23,10 +23,10 @@ def holes(putt, launch, aim):
     return putt.finish(putt.roll(launch, aim)).holed
 
 
-@pytest.fixture(params=PUTTS.values(), ids=PUTTS, scope="module")
+@pytest.fixture(params=PUTTS.values(), ids=list(PUTTS), scope="module")
 def solved(request):
     putt = request.param
-    found = read(putt)
+    found = solve(putt)
     return putt, found, window(putt, found)
 
 
@@ -74,7 +74,7 @@ def test_tolerances_are_the_window_at_the_read(solved):
 
 def test_most_borrow_is_soft_and_least_is_firm():
     putt = PUTTS["across"]
-    found = read(putt)
+    found = solve(putt)
     most, least = window(putt, found).extremes(found.aim)
     assert most[0] < found.launch < least[0]
     assert most[1] > found.aim > least[1]
@@ -91,7 +91,7 @@ def test_most_borrow_is_soft_and_least_is_firm():
 )
 def test_the_soft_ball_is_slower_than_the_firm_one_however_the_putt_turns(distance, stations):
     putt = Putt(distance, Surface(*(Station.measured(*each) for each in stations)), 10, 0.3)
-    found = read(putt)
+    found = solve(putt)
     soft, firm = window(putt, found).extremes(found.aim)
     assert soft[0] < found.launch < firm[0]
     assert soft[1] != firm[1]
@@ -100,7 +100,7 @@ def test_the_soft_ball_is_slower_than_the_firm_one_however_the_putt_turns(distan
 def test_mirrored():
     right = Putt(3, Surface(Station.measured(0, 2, 60)), 10, 0.3)
     left = Putt(3, Surface(Station.measured(0, 2, -60)), 10, 0.3)
-    found = read(right), read(left)
+    found = solve(right), solve(left)
     here, there = window(right, found[0]), window(left, found[1])
     assert here.launch == pytest.approx(there.launch)
     assert [degrees(a) for a in here.low] == pytest.approx([-degrees(a) for a in there.high], abs=0.01)
@@ -108,8 +108,8 @@ def test_mirrored():
 
 def test_a_pace_too_firm_for_the_hole_has_no_tolerance_yet_there_is_a_window():
     firm = Putt(3, Surface(Station.measured(0, 8, 180)), 5, 1.0)
-    found = read(firm)
+    found = solve(firm)
     assert aim_tolerance(firm, found) is None
     assert pace_tolerance(firm, found) is None
     softer = replace(firm, past=0.3)
-    assert window(firm, found).launch == pytest.approx(window(softer, read(softer)).launch, rel=1e-3)
+    assert window(firm, found).launch == pytest.approx(window(softer, solve(softer)).launch, rel=1e-3)

@@ -8,7 +8,7 @@ import pytest
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
-from pycore.record.logged import Logged, evidence, off_the_ball_line
+from pycore.record.logged import Evidence, Logged, evidence, off_the_ball_line
 from pycore.record.player import Holed, Miss
 
 PUTT = Putt(3.0, Surface(Station.measured(0.0, 2.0, 90.0)), 10.0, 0.3)
@@ -26,15 +26,24 @@ def missed():
     return complex(end.x - PUTT.distance, end.y)
 
 
+def told(one) -> Evidence:
+    found = evidence(one)
+    assert isinstance(found, Evidence)
+    return found
+
+
 def test_a_miss_is_measured_from_the_line_meant():
-    found = evidence(logged(missed()))
+    found = told(logged(missed()))
     assert found.strike == pytest.approx(Miss(START, LENGTH, 0.0), abs=SAME)
     assert found.reading == pytest.approx(MEANT / READ.aim - 1)
 
 
 def test_a_known_line_is_taken_off_misses_and_holed_putts():
-    assert off_the_ball_line(evidence(logged(missed(), line_error=LINE))).start == pytest.approx(START - LINE, abs=SAME)
-    holed = off_the_ball_line(evidence(logged(None, line_error=LINE, gate="left")))
+    miss = off_the_ball_line(told(logged(missed(), line_error=LINE)))
+    assert isinstance(miss, Miss)
+    assert miss.start == pytest.approx(START - LINE, abs=SAME)
+    holed = off_the_ball_line(told(logged(None, line_error=LINE, gate="left")))
+    assert isinstance(holed, Holed)
     assert (holed.meant, holed.least) == pytest.approx((MEANT - READ.aim + LINE, -LINE))
 
 
@@ -42,6 +51,6 @@ def test_a_known_line_is_taken_off_misses_and_holed_putts():
     ("gate", "sides"), [("left", (0.0, inf)), ("right", (-inf, 0.0)), ("clean", (-inf, inf)), (None, (-inf, inf))]
 )
 def test_a_gate_tells_the_side_of_a_holed_putt(gate, sides):
-    strike = evidence(logged(None, gate=gate)).strike
+    strike = told(logged(None, gate=gate)).strike
     assert isinstance(strike, Holed)
     assert (strike.least, strike.most) == sides

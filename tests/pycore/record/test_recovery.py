@@ -57,7 +57,7 @@ def tour(name, faults):
 
 def covered(invented, known):
     """Whether each interval holds the truth, by what it is of."""
-    inside = {}
+    inside: dict[tuple[str, str], list[bool]] = {}
     for player, said in enumerate(known):
         for name, (bias, sd) in truth(invented, player).items():
             if name in said:

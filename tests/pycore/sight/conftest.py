@@ -63,8 +63,8 @@ def scene(rng: np.random.Generator, uphill: bool = False) -> Scene:
     world = curve @ np.array([along, left, normal])
     pixels = cv2.projectPoints(world, cv2.Rodrigues(turned)[0], -turned @ place, lens, None)[0][:, 0]
     up = (float(along[2]), float(left[2]), float(normal[2]))
-    touches = [(float(u), float(v)) for u, v in pixels[[0, -1]]]
-    return Scene(Picture(SIZE, *touches, length, up, roll, height, pitch, field, MIDDLE), curve, pixels)
+    ball, hole = ((float(u), float(v)) for u, v in pixels[[0, -1]])
+    return Scene(Picture(SIZE, ball, hole, length, up, roll, height, pitch, field, MIDDLE), curve, pixels)
 
 
 @pytest.fixture(scope="session")
