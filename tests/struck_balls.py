@@ -7,6 +7,7 @@ Equations of the roll and of the hole: Penner, Can. J. Phys. 80(2):83-96, 2002.
 import math
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import Any
 
 import cv2
 import numpy as np
@@ -48,7 +49,7 @@ class Rolled:
     def __init__(self, strike: Strike, rng: np.random.Generator | None = None) -> None:
         self.strike = strike
         v0 = strike.speed * np.array([math.cos(strike.direction), math.sin(strike.direction)])
-        self.parts: list[tuple[float, float, object]] = []
+        self.parts: list[tuple[float, float, Any]] = []
         start = np.array([0.0, 0.0, *v0])
         at = 0.0
         if strike.slip > 0:
@@ -71,7 +72,7 @@ class Rolled:
         def grips(_: float, y: np.ndarray) -> float:
             return float(math.hypot(y[4], y[5]) - 0.01)
 
-        grips.terminal = True
+        grips.terminal = True  # type: ignore[attr-defined]
         found = solve_ivp(rate, (0, 2), [*start, *slip], events=grips, dense_output=True, rtol=1e-8, atol=1e-9)
         self.parts.append((0.0, float(found.t[-1]), found.sol))
         return found.y[:4, -1], float(found.t[-1])
@@ -140,7 +141,7 @@ class Rolled:
         return float(found.x[0]), float(found.x[1])
 
 
-def roll(drag: float, pull: np.ndarray, start: np.ndarray, at: float) -> tuple[np.ndarray, float, object]:
+def roll(drag: float, pull: np.ndarray, start: np.ndarray, at: float) -> tuple[np.ndarray, float, Any]:
     """A rolling ball to its rest: where, when, and its whole way."""
 
     def rate(_: float, y: np.ndarray) -> list[float]:
@@ -150,8 +151,8 @@ def roll(drag: float, pull: np.ndarray, start: np.ndarray, at: float) -> tuple[n
     def rests(_: float, y: np.ndarray) -> float:
         return float(math.hypot(y[2], y[3]) - 0.005)
 
-    rests.terminal = True
-    rests.direction = -1
+    rests.terminal = True  # type: ignore[attr-defined]
+    rests.direction = -1  # type: ignore[attr-defined]
     found = solve_ivp(rate, (at, at + 25), start, events=rests, dense_output=True, rtol=1e-7, atol=1e-8)
     return found.y[:2, -1], float(found.t[-1]), found.sol
 

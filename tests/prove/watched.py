@@ -79,7 +79,8 @@ def _rows(off: dict, sds: dict) -> list[Row]:
         what = f"{value.rpartition('_')[0]}, {group}"
         rows.append(Row(f"{what}, rms error", float(np.sqrt(np.mean(size**2))), high=high, unit=units[value]))
         held = 100 * float(np.mean(np.abs(size) < WITHIN * np.array(sds[value, group])))
-        rows.append(Row(f"{what}, 95 % intervals hold", held, *((90, 98) if enough else ()), unit="%"))
+        low, high = (90, 98) if enough else (-np.inf, np.inf)
+        rows.append(Row(f"{what}, 95 % intervals hold", held, low, high, "%"))
     return rows
 
 
