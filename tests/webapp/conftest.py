@@ -43,7 +43,7 @@ MISFITS = """() => {
     });
   const small = shown('button, a, input:not(.cell input, [type=file]), summary, .cell, [role=slider]').filter(element => {
     const box = element.getBoundingClientRect();
-    return box.width < 43.5 || box.height < 43.5;
+    return box.width < 47.5 || box.height < 47.5;
   });
   return [...wide.map(e => told('wide', e)), ...cut.map(e => told('cut', e)), ...small.map(e => told('small', e))];
 }"""
