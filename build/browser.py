@@ -19,9 +19,9 @@ FLAGS = (
 )
 
 
-def launch(playwright: Playwright) -> Browser:
+def launch(playwright: Playwright, *flags: str) -> Browser:
     """A browser whose contexts keep nothing."""
-    return playwright.chromium.launch(executable_path=environment.windowless_chromium(), args=list(FLAGS))
+    return playwright.chromium.launch(executable_path=environment.windowless_chromium(), args=[*FLAGS, *flags])
 
 
 def open_store(playwright: Playwright, store: Path, **options: Any) -> BrowserContext:

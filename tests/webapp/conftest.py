@@ -26,7 +26,7 @@ KEPT = """async () => {
   return (await import('/records/db.js')).readMarks();
 }"""
 AXE = (environment.NODE_PACKAGES / "axe-core" / "axe.min.js").read_text("utf-8")
-VIOLATIONS = """() => axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag22aa']})
+VIOLATIONS = """() => axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
   .then(found => found.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 100)}`))"""
 # Texts cut off, screens wider than the phone, and whatever is too small for a thumb
 MISFITS = """() => {
@@ -120,7 +120,13 @@ def phone(request: pytest.FixtureRequest, forgetful: Browser) -> Iterator[Phone]
     new: marked ``alone``, or with ``site`` or other options of a context than its screen.
     """
     options = {"viewport": browser.PHONE, **getattr(request, "param", {})}
-    if request.node.get_closest_marker("alone") or "site" in request.fixturenames or options.keys() - SCREEN:
+    text_px = options.pop("text_px", None)
+    if text_px:  # the size of text that the browser is set to, which is the whole browser's
+        launched = browser.launch(request.getfixturevalue("playwright"), f"--blink-settings=defaultFontSize={text_px}")
+        held = Phone(launched.new_context(**TOUCHED, **options), request.getfixturevalue("site").url)
+        yield held
+        launched.close()
+    elif request.node.get_closest_marker("alone") or "site" in request.fixturenames or options.keys() - SCREEN:
         context = forgetful.new_context(**TOUCHED, **options)
         held = Phone(context, request.getfixturevalue("site").url)
         yield held

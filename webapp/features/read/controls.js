@@ -30,8 +30,8 @@ function cell({ putt, station, settings, active, problem }, act, { field, name }
   // Paces have no short sign: they stand for the name instead
   const [over, sign] = unit.unit === 'paces' ? ['Paces', ''] : [name, unit.unit];
   if (field !== active)
-    return html`<button type="button" class="cell" aria-label="${name}, ${inWords(field, value, settings)}" @click=${() => act.choose(field)}>
-      <span class="cell-name">${over}</span><span class="cell-value">${field === 'fall_deg' ? arrow(value) : html`${shown} <small>${sign}</small>`}</span>
+    return html`<button type="button" class="cell" aria-label="${name} ${inWords(field, value, settings)}" @click=${() => act.choose(field)}>
+      <span class="cell-name">${over}</span> <span class="cell-value">${field === 'fall_deg' ? arrow(value) : html`${shown} <small>${sign}</small>`}</span>
     </button>`;
   const typed = problem?.field === field ? problem.text : shown;
   return html`<label class="cell active"><span class="cell-name">${over}</span><span class="cell-value">

@@ -22,7 +22,7 @@ const FALLS = [
 export function eye(state, act) {
   const { calibration, practicePage, answers } = state;
   const { guessed, fall, draft } = practicePage;
-  return html`
+  return html`<h1 class="unseen">Eye</h1>
     <p>The green from behind the ball. How much does it fall, and which way?</p>
     ${answers.look ? green(answers.look, practicePage.case) : ''}
     ${

@@ -25,7 +25,7 @@ export function feet(state, act) {
     practicePage: { draft, fall },
   } = state;
   const ready = draft.felt_percent !== undefined && draft.measured_percent !== undefined;
-  return html`
+  return html`<h1 class="unseen">Feet</h1>
     <p>Stand facing the hole. Say what you feel first, then measure.</p>
     ${choice({ label: 'It falls to my', name: 'fall', value: fall, options: FALLS, onValue: (value) => act.falls(/** @type {Fall} */ (value)) })}
     <div class="fields two">${sensedField(state, act, 'felt_percent')} ${draft.felt_percent === undefined ? '' : sensedField(state, act, 'measured_percent')}</div>

@@ -23,9 +23,9 @@ export function runner(state, act) {
   const inTime = drill?.picture === 'tempo';
   const note = practicePage.sound === 'interrupted' ? 'The phone has stopped the sound.' : practicePage.note;
   return html`<main class="run">
-    <header class="run-head"><p><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></p>
+    <header class="run-head"><h1><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></h1>
       <button type="button" class="word" @click=${act.end}>End</button></header>
-    <h1 class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</h1>
+    <p class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</p>
     ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
     <div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>
     ${cautions(drill)}
@@ -34,8 +34,8 @@ export function runner(state, act) {
       ${inTime ? html`<button type="button" class="word" @click=${act.play}>${PLAYS[practicePage.sound]}</button>` : ''}
     </div>
     <div class="run-counts">
-      <button type="button" class="count good" aria-keyshortcuts="1" aria-label="${drill?.good ?? 'Good'}, ${run.good}" @click=${act.good}><span class="big">${run.good}</span><span>${drill?.good ?? 'Good'}</span></button>
-      <button type="button" class="count" aria-keyshortcuts="2" aria-label="${drill?.bad ?? 'Bad'}, ${run.bad}" @click=${act.bad}><span class="big">${run.bad}</span><span>${drill?.bad ?? 'Bad'}</span></button>
+      <button type="button" class="count good" aria-keyshortcuts="1" @click=${act.good}><span class="big">${run.good}</span> <span>${drill?.good ?? 'Good'}</span></button>
+      <button type="button" class="count" aria-keyshortcuts="2" @click=${act.bad}><span class="big">${run.bad}</span> <span>${drill?.bad ?? 'Bad'}</span></button>
     </div>
     <div class="run-does">
       <button type="button" class="word" aria-keyshortcuts="b" @click=${act.back}>Back</button>
