@@ -1,4 +1,5 @@
-"""webapp/engine/fields.js: what each field of a request is to a person, in which unit, and what it takes.
+"""webapp/engine/fields.js: what each field of a request is to a person, in which unit, and what it takes; and the players
+that come with the engine.
 
 From this table the page labels, checks and explains; so does what reads a file or what was kept.
 """
@@ -10,6 +11,8 @@ from types import NoneType, UnionType
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from pycore.fields import Doc, Length, Range, door_name
+from pycore.putt.endpoints import answer_presets
+from pycore.putt.requests import NoFields
 
 type Asked = Mapping[str, tuple[Any, Any]]
 """The types of request and answer of each endpoint."""
@@ -71,7 +74,7 @@ def script(asked: Asked) -> str:
     ]
     return "\n".join(
         [
-            "/** @import { Asks, Fields } from './protocol.js' */",
+            "/** @import { Asks, Fields, Preset } from './protocol.js' */",
             "",
             "/** What each question asks for. @type {Record<keyof Asks, keyof Fields>} */",
             f"export const REQUESTS = {json.dumps(requests, indent=2)};",
@@ -80,6 +83,9 @@ def script(asked: Asked) -> str:
             "export const FIELDS = {",
             *classes,
             "};",
+            "",
+            "/** The players that come with the engine. @type {Preset[]} */",
+            f"export const PRESETS = {json.dumps(answer_presets(NoFields())['players'], indent=2)};",
             "",
         ]
     )

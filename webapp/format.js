@@ -46,13 +46,11 @@ const FIELD_UNITS = {
     metric(settings)
       ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
       : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 },
-  arm_m: (settings) =>
-    metric(settings)
-      ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
-      : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 },
   start_line_sd_deg: () => ({ name: 'degrees', unit: '°', si: 1, digits: 2 }),
   pace_sd_fraction: () => ({ name: 'percent', unit: '%', si: 0.01, digits: 1 }),
-  slope_sd_percent: () => ({ name: 'percent', unit: '%', si: 1, digits: 1 }),
+  slope_sd_percent: () => ({ name: 'percent', unit: '%', si: 1, digits: 2 }),
+  tilt_sd_percent: () => ({ name: 'percent', unit: '%', si: 1, digits: 2 }),
+  stimp_sd_ft: () => ({ name: 'feet', unit: 'ft', si: 1, digits: 1 }),
 };
 
 /** @param {string} field a field of the wire or of the settings @param {Settings} settings */
@@ -104,10 +102,6 @@ const AIM = {
   cups: ({ aim_offset_m }) => whole(Math.abs(aim_offset_m) / HOLE_M, 'cup', 'cups'),
   balls: ({ aim_offset_m }) => whole(Math.abs(aim_offset_m) / BALL_M, 'ball', 'balls'),
   degrees: ({ aim_deg }) => ({ number: number(Math.abs(aim_deg), 1), unit: '°' }),
-  arm: ({ aim_deg }, { arm_m }) => ({
-    number: number(arm_m * 1000 * Math.tan((Math.abs(aim_deg) * Math.PI) / 180), 0),
-    unit: 'mm',
-  }),
 };
 
 /** @param {number} value @param {string} unit */
@@ -121,6 +115,17 @@ const whole = (value, one, many) => ({ number: number(value, 1), unit: counted(v
  * @param {Pick<Read, 'aim_deg' | 'aim_offset_m'>} read @param {Settings} settings
  */
 export const aim = (read, settings) => AIM[settings.aim](read, settings);
+
+/**
+ * How far that aim may be off, in its unit; empty where it is not known.
+ * @param {Pick<Read, 'aim_deg' | 'aim_sd_deg' | 'aim_offset_sd_m'>} read @param {Settings} settings
+ */
+export function aimSpread({ aim_sd_deg, aim_offset_sd_m }, settings) {
+  if (aim_sd_deg === null || aim_offset_sd_m === null) return '';
+  const { number: shown, unit } = aim({ aim_deg: aim_sd_deg, aim_offset_m: aim_offset_sd_m }, settings);
+  const whole = (unit === 'in' || unit === 'cm') && Number(shown) >= 1;
+  return whole ? String(Math.round(Number(shown))) : shown;
+}
 
 /** A chance as odds in a hundred. @param {number} probability */
 export function percent(probability) {
@@ -162,8 +167,11 @@ export const dayWords = (when) =>
   DAY.format(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
 
 /** The day that the player's clock shows, as 2026-05-03. */
-export function today() {
-  const now = new Date();
+export const today = () => dayOf(new Date());
+
+/** The day on which something was, by the player's clock. @param {string | Date} at */
+export function dayOf(at) {
+  const now = new Date(at);
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 }
 
@@ -183,9 +191,6 @@ export const STRAIGHT_M = BALL_M / 4;
 
 /** @param {number} y_m to the left */
 export const sideOf = (y_m) => (y_m > 0 ? 'left' : 'right');
-
-/** What the aim's number is measured at. @param {Settings} settings */
-export const aimName = (settings) => (settings.aim === 'arm' ? 'Aim, arm’s length' : 'Aim');
 
 /** Where the aim lies. @param {Pick<Read, 'aim_offset_m'>} read */
 export function aimWords({ aim_offset_m: offset }) {

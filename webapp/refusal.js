@@ -14,7 +14,7 @@ const NAMES = {
   at_m: 'From the ball',
   start_line_sd_deg: 'Start line spread',
   pace_sd_fraction: 'Pace spread',
-  slope_sd_percent: 'Slope spread',
+  slope_sd_percent: 'Misread slope',
   minutes: 'Minutes',
 };
 

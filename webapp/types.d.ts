@@ -3,22 +3,27 @@
 import type * as Engine from './engine/protocol.js';
 
 export type DistanceUnit = 'ft' | 'm' | 'paces';
-export type AimUnit = 'in' | 'cm' | 'cups' | 'balls' | 'degrees' | 'arm';
+export type AimUnit = 'in' | 'cm' | 'cups' | 'balls' | 'degrees';
 
 export interface Settings {
   distance: DistanceUnit;
   aim: AimUnit;
   pace_m: number;
-  arm_m: number;
   handed: 'right' | 'left';
   theme: 'light' | 'dark' | 'system';
   stimp_ft: number;
   past_m: number;
 }
 
+/** What a number was come to by; one without a source was typed. */
+export type Source = 'felt' | 'level' | 'rolls' | 'stimpmeter' | 'kept' | 'surveyed' | 'filmed';
+
+/** A slope, what it was come to by, and how far each of its parts, along and across, may be off. */
 export interface Slope {
   slope_percent: number;
   fall_deg: number;
+  tilt_source?: Source;
+  tilt_sd_percent?: number;
 }
 
 export interface Station extends Slope {
@@ -29,6 +34,8 @@ export interface Station extends Slope {
 export interface Putt extends Partial<Slope> {
   distance_m: number;
   stimp_ft: number;
+  stimp_source?: Source;
+  stimp_sd_ft?: number;
   past_m: number;
   stations?: Station[];
 }
@@ -39,6 +46,18 @@ export interface Player {
   slope_sd_percent: number;
   start_line_bias_deg: number;
   pace_bias_fraction: number;
+}
+
+/** The player as the findings have it: the ends are those of each skill's 95 % interval. */
+export interface You {
+  value: Player;
+  low: Player;
+  high: Player;
+  putts: number;
+  /** When it was found. */
+  date: string;
+  /** Invented putts are among them. */
+  sample: boolean;
 }
 
 export type Point = Engine.Point;
@@ -58,7 +77,7 @@ export interface Answered<T> {
 export type EngineState = { kind: 'starting' } | { kind: 'ready' } | { kind: 'restarting' } | { kind: 'failed' };
 
 export type InputField = 'distance_m' | 'slope_percent' | 'fall_deg' | 'stimp_ft' | 'past_m';
-export type Sheet = '' | 'slopes' | 'player' | 'costs';
+export type Sheet = '' | 'slopes' | 'player' | 'costs' | 'doubt' | 'pace' | 'key';
 
 /** What was typed and refused; it stays in its field until it is mended. */
 export interface Problem {
@@ -153,6 +172,11 @@ export interface Answers {
   marked: Answer<'marked'>;
   follow: Answer<'follow'>;
   lens: Answer<'lens'>;
+  sure: Answer<'read'>;
+  byTilt: Answer<'read'>;
+  bySpeed: Answer<'read'>;
+  ownFeel: Answer<'feel'>;
+  bestPace: Answer<'best_pace'>;
   level: Answer<'level'>;
   floor: Answer<'floor'>;
   rolled: Answer<'roll_test'>;
@@ -213,6 +237,8 @@ export interface GreenPage {
   zero: { turns: number[]; readings: Engine.ReadingFields[]; problem: string } | null;
   by: 'rolls' | 'stimpmeter';
   way: Engine.BallFields['way'];
+  /** Sent here by the read, to which what is taken leads back. */
+  sent: boolean;
   /** When the ball left, ms; null while none rolls. */
   rolling: number | null;
 }
@@ -314,6 +340,7 @@ export interface NoteEntry extends EntryHead {
   weather?: string;
   stimp_ft?: number;
   stimp_sd_ft?: number;
+  stimp_source?: Source;
 }
 
 /** A block of a session that is over: which drill, and what it was called then. */
@@ -393,7 +420,7 @@ export interface State {
   settings: Settings;
   putt: Putt;
   player: Player;
-  presets: Preset[];
+  you: You | null;
   read: Answered<Read> | null;
   window: Answered<Window> | null;
   costs: Answered<Cost[]> | null;

@@ -37,7 +37,10 @@ class ReadAnswer(TypedDict):
 
 
 class WindowAnswer(TypedDict):
-    """The starts and paces that hole; tolerances are None where the chosen pace is too firm for any start."""
+    """The starts and paces that hole; tolerances are None where the chosen pace is too firm for any start.
+
+    ``make_interval`` holds the share as surely as the ends of the player's skills do; None where they are not given.
+    """
 
     edge: list[Starts]
     launch_min_mps: float
@@ -47,6 +50,7 @@ class WindowAnswer(TypedDict):
     high_line: Path
     low_line: Path
     make_probability: float
+    make_interval: tuple[Annotated[float, Doc("low")], Annotated[float, Doc("high")]] | None
 
 
 Paced = tuple[

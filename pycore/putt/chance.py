@@ -1,6 +1,7 @@
 """How often a player holes a putt: the player's spread laid over the window, by quadrature."""
 
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, fields, replace
 from math import cos, erf, exp, hypot, pi, radians, sin, sqrt
 
 from pycore.putt.doubt import Doubt, Meant, meant
@@ -41,7 +42,26 @@ def make_probability(putt: Putt, found: Read, holes: Window, player: Player, dou
     does it; the misread putt is then struck as read. A misread green that has no read counts as a miss.
     """
     told = doubt if doubt is not None else Doubt(player.slope_sd)
-    return sum(struck(each, found, holes, player) for each in meant(putt, found, told, player.pace_sd))
+    return made_of(meant(putt, found, told, player.pace_sd), found, holes, player)
+
+
+def interval(share: Callable[[Player], float], player: Player, low: Player, high: Player) -> tuple[float, float]:
+    """Ends of the share holed, from the ends of each skill's own interval: what each moves it by, as roots of sums of squares.
+
+    The skills are taken to be known independently of each other.
+    """
+    middle = share(player)
+    down = up = 0.0
+    for skill in fields(Player):
+        ends = {getattr(each, skill.name) for each in (low, high)} - {getattr(player, skill.name)}
+        moved = [share(replace(player, **{skill.name: end})) - middle for end in ends]
+        down, up = hypot(down, min([0.0, *moved])), hypot(up, max([0.0, *moved]))
+    return max(0.0, middle - down), min(1.0, middle + up)
+
+
+def made_of(strikes: Iterable[Meant], found: Read, holes: Window, player: Player) -> float:
+    """Share holed of all ``strikes`` that are meant, 0 to 1."""
+    return sum(struck(each, found, holes, player) for each in strikes)
 
 
 def struck(strikes: Meant, found: Read, holes: Window, player: Player) -> float:

@@ -1,5 +1,6 @@
 """The putt's endpoints: read, window, roll, sensitivity, presets."""
 
+from collections.abc import Generator
 from math import cos, degrees, hypot, radians, tan
 from typing import Any, Literal
 
@@ -52,6 +53,11 @@ def answer_window(fields: requests.WindowFields) -> answers.WindowAnswer:
         raise Refusal("no_window", "the hole takes no ball at this pace or at a softer one", "past_m")
     player = fields.player.player() if fields.player else chance.TOUR
     most, least = holes.extremes(found.aim)
+
+    def share(who: chance.Player) -> float:
+        return chance.make_probability(putt, found, holes, who, fields.doubt(who.slope_sd))
+
+    ends = fields.player_low and fields.player_high and (fields.player_low.player(), fields.player_high.player())
     return {
         "edge": [
             (launch, degrees(low), degrees(high)) for launch, low, high in zip(holes.launch, holes.low, holes.high, strict=True)
@@ -62,15 +68,16 @@ def answer_window(fields: requests.WindowFields) -> answers.WindowAnswer:
         "pace_tolerance_fraction": pace_tolerance(putt, found),
         "high_line": _into_hole(putt, *most),
         "low_line": _into_hole(putt, *least),
-        "make_probability": chance.make_probability(putt, found, holes, player, fields.doubt(player.slope_sd)),
+        "make_probability": share(player),
+        "make_interval": chance.interval(share, player, *ends) if ends else None,
     }
 
 
-def answer_best_pace(fields: requests.PaceFields) -> answers.PaceAnswer:
+def answer_best_pace(fields: requests.PaceFields) -> Generator[float, None, answers.PaceAnswer]:
     """The pace that takes the fewest putts."""
     putt = Putt(fields.distance, fields.surface(), fields.stimp_ft, pace.PASTS[0])
     player = fields.player.player() if fields.player else chance.TOUR
-    found = pace.costs(putt, player)
+    found = yield from pace.costs(putt, player)
     if len(found) < LEAST_PACES:
         _found(putt)
         raise Refusal("no_window", "the hole takes this ball at too few paces to tell the best", None)
@@ -189,6 +196,14 @@ EXAMPLES: list[dict[str, Any]] = [
         **_PLANE,
         "past_m": 0.3,
         "player": {"start_line_sd_deg": 1, "pace_sd_fraction": 0.07, "slope_sd_percent": 0.5},
+    },
+    {
+        "ask": "window",
+        **_PLANE,
+        "past_m": 0.3,
+        "player": {"start_line_sd_deg": 1, "pace_sd_fraction": 0.07, "slope_sd_percent": 0.5},
+        "player_low": {"start_line_sd_deg": 0.8, "pace_sd_fraction": 0.06, "slope_sd_percent": 0.3},
+        "player_high": {"start_line_sd_deg": 1.2, "pace_sd_fraction": 0.08, "slope_sd_percent": 0.7},
     },
     {"ask": "read", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
     {"ask": "window", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},

@@ -1,19 +1,19 @@
 """The pace that costs least: how many putts each pace takes in the mean, and which takes the fewest.
 
 A ball that misses stops where its roll ends, the hole covered; from there the second putt is read and struck by the same
-player, a foot past, and what it misses is a third putt from near by. On a green of stations the balls that miss stop as
-they do on the one tilt that does most nearly what the green does.
+player, a foot past, and what it misses is a third putt from near by. On a green of stations the misread turns and lengthens
+the strike, and the balls that miss stop, as they do on the one tilt that does most nearly what the green does.
 """
 
 from bisect import bisect_right
 from cmath import phase
-from collections.abc import Sequence
+from collections.abc import Generator, Sequence
 from dataclasses import dataclass, replace
 from math import erf, exp, hypot, inf, log, pi, sqrt
 
 from pycore.constants import CAPTURE_SPEED, HOLE_RADIUS
 from pycore.green.surface import Station, Surface
-from pycore.putt.chance import Player, length_of, make_probability
+from pycore.putt.chance import Player, length_of, made_of
 from pycore.putt.doubt import Doubt, meant
 from pycore.putt.putt import Putt
 from pycore.putt.solve import Read, solve
@@ -22,6 +22,7 @@ from pycore.putt.window import Window, window
 PASTS = (0.02, 0.08, 0.16, 0.26, 0.38, 0.52, 0.68, 0.84, 1.0)  # m; the paces that are tried, those between by parabolas
 HABIT = 0.3048  # m; how far past the hole second putts are meant to run; assumed
 LENGTHS, AIMS, MOST = 25, 9, 3.6  # points over lengths and aims, and how many spreads far out
+FAN, WIDEST = 12, 1.2  # pieces of the fan of balls that miss, and how far it opens at most, rad
 NEAR, APART, RINGS = 0.25, 1.6, 9  # m, ratio; rings about the hole from which second putts are told
 BEARINGS = 5  # from straight downhill to straight uphill
 WITHIN = (0.05, 0.4, 1.2)  # m past; paces that tell how aim and length of a second putt follow from pace
@@ -39,19 +40,20 @@ class Cost:
     three: float
 
 
-def costs(putt: Putt, player: Player) -> list[Cost]:
-    """The cost of each pace that has a read and a window; none where the hole takes no ball."""
+def costs(putt: Putt, player: Player) -> Generator[float, None, list[Cost]]:
+    """The cost of each pace that has a read and a window; none where the hole takes no ball. Yields the share done."""
     plane = replace(putt, surface=Surface(putt.surface.mean(putt.distance)))
     second = _Second(plane, player)
     found: list[Cost] = []
     holes: Window | None = None
-    for past in PASTS:
+    for i, past in enumerate(PASTS):
         here = replace(putt, past=past)
         read, as_plane = solve(here), solve(replace(plane, past=past))
         if read and as_plane:
             holes = holes or window(here, read)
             if holes:
-                found.append(_cost(here, read, replace(plane, past=past), as_plane, holes, player, second))
+                found.append(_cost(read, replace(plane, past=past), as_plane, holes, player, second))
+        yield (i + 1) / len(PASTS)
     return found
 
 
@@ -80,12 +82,13 @@ def least(found: Sequence[Cost]) -> Cost:
     )
 
 
-def _cost(putt: Putt, found: Read, plane: Putt, as_plane: Read, holes: Window, player: Player, second: "_Second") -> Cost:
-    made = make_probability(putt, found, holes, player)
-    parts = meant(putt, found, Doubt(player.slope_sd), player.pace_sd)
+def _cost(found: Read, plane: Putt, as_plane: Read, holes: Window, player: Player, second: "_Second") -> Cost:
+    turn = found.aim - as_plane.aim
+    parts = [replace(each, aim=each.aim + turn) for each in meant(plane, as_plane, Doubt(player.slope_sd), player.pace_sd)]
+    made = made_of(parts, found, holes, player)
     total = sum(each.weight for each in parts)
     if not total:
-        return Cost(putt.past, 2.0 + second.missed(putt.distance, 0.0), 0.0, 1.0)
+        return Cost(plane.past, 2.0 + second.missed(plane.distance, 0.0), 0.0, 1.0)
 
     # one normal spread about the mean of all that is meant
     lengths = [length_of(each, player) for each in parts]
@@ -98,6 +101,7 @@ def _cost(putt: Putt, found: Read, plane: Putt, as_plane: Read, holes: Window, p
     by = shared / sd**2
     aim_sd = max(sqrt(max(0.0, v_aim - (by * sd) ** 2)), 1e-5)
 
+    fan = _Fan(plane, as_plane, MOST * (aim_sd + abs(by) * sd) + abs(aim + player.start_line_bias - found.aim))
     missed = twice = again = 0.0
     step, width = 2 * MOST / LENGTHS, 2 * MOST / AIMS
     for i in range(LENGTHS):
@@ -115,14 +119,28 @@ def _cost(putt: Putt, found: Read, plane: Putt, as_plane: Read, holes: Window, p
             inside = (max(left, low), min(right, high))
             if inside[0] < inside[1]:
                 mass -= share * (_below(inside[1]) - _below(inside[0]))
-            turned = about + (left + right) / 2 * aim_sd - found.aim + as_plane.aim
-            rest = plane.roll(as_plane.launch * sqrt(long), turned).at(inf)
-            one, more = second.of(complex(rest.x - plane.distance, rest.y))
+            one, more = second.of(long * fan.at(about + (left + right) / 2 * aim_sd - found.aim) - plane.distance)
             missed += mass
             twice += mass * (1 - one)
             again += mass * (1 - one) * more
     scale = (1 - made) / missed if missed else 0.0
-    return Cost(putt.past, 1 + (1 - made) + scale * (twice + again), made, scale * twice)
+    return Cost(plane.past, 1 + (1 - made) + scale * (twice + again), made, scale * twice)
+
+
+class _Fan:
+    """Where the balls of one launch rest, by how far (rad) they start off the aim, up to ``widest``: straight lines between
+    some. On a plane a ball that rolls longer rests farther in the same direction (Penner 2002)."""
+
+    def __init__(self, plane: Putt, read: Read, widest: float) -> None:
+        self.widest = widest = min(max(widest, 1e-6), WIDEST)
+        aims = [read.aim + widest * (2 * i / FAN - 1) for i in range(FAN + 1)]
+        ends = [plane.roll(read.launch, aim).at(inf) for aim in aims]
+        self.rests = [complex(end.x, end.y) for end in ends]
+
+    def at(self, off: float) -> complex:
+        place = (min(max(off / self.widest, -1.0), 1.0) + 1) / 2 * FAN
+        i = min(int(place), FAN - 1)
+        return self.rests[i] + (place - i) * (self.rests[i + 1] - self.rests[i])
 
 
 class _Second:

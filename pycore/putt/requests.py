@@ -137,9 +137,14 @@ class PlayerFields:
 
 @dataclass(frozen=True, kw_only=True)
 class WindowFields(ReadFields):
-    """A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's."""
+    """A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's.
+
+    A player who is known from a record comes with the ends of each skill's interval.
+    """
 
     player: Annotated[PlayerFields, Doc("player", "who strikes it; the tour preset if left out")] | None = None
+    player_low: Annotated[PlayerFields, Doc("least", "the lower ends of the player's intervals")] | None = None
+    player_high: Annotated[PlayerFields, Doc("most", "the upper ends of the player's intervals")] | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -71,8 +71,9 @@ class CurveAnswer(TypedDict):
 
 
 class FeelAnswer(TypedDict):
-    """What the trials say."""
+    """What the trials say; ``sd_percent`` is how far a slope that is felt and not corrected is off, None without trials."""
 
+    sd_percent: float | None
     groups: list[GroupAnswer]
     sides: list[SidesAnswer]
     curves: list[CurveAnswer]

@@ -30,7 +30,7 @@ def answer_level(fields: requests.LevelFields) -> answers.LevelAnswer:
     ]
     bias = (radians(fields.bias_deg[0]), radians(fields.bias_deg[1])) if fields.bias_deg else None
     try:
-        found = phone.level(readings, bias)
+        found = phone.level(readings, bias, fields.bias_age_days)
     except Refusal as refusal:
         raise refusal.about("readings") from None
     positions = len({reading.turned_deg for reading in fields.readings})
@@ -69,6 +69,7 @@ def answer_feel(fields: requests.FeelFields) -> answers.FeelAnswer:
     }
     pairs = [feet.sides(trials, *pair) for pair in feet.OPPOSITE]
     return {
+        "sd_percent": feet.uncorrected(trials) if trials else None,
         "groups": [
             {
                 "kind": kind,
@@ -149,6 +150,12 @@ EXAMPLES: list[dict[str, Any]] = [
         ],
     },
     {"ask": "level", "readings": [{"beta_deg": 1, "gamma_deg": 0, "turned_deg": 0, "weight_s": 2}], "bias_deg": [0.2, 0.1]},
+    {
+        "ask": "level",
+        "readings": [{"beta_deg": 1, "gamma_deg": 0, "turned_deg": 0, "weight_s": 2}],
+        "bias_deg": [0.2, 0.1],
+        "bias_age_days": 1,
+    },
     {"ask": "floor", "slope_percent": 0.3, "slope_sd_percent": 0.05, "eye_m": 1.5},
     {"ask": "feel", "trials": _TRIALS},
     {"ask": "felt", "trials": _TRIALS, "felt_percent": 2, "fall": "right"},

@@ -71,6 +71,13 @@ def group(trials: Sequence[Trial]) -> Group:
     return Group(len(errors), mean(errors, ROUNDED), spread_estimate(errors, ROUNDED), max(0, needed - len(errors)))
 
 
+def uncorrected(trials: Sequence[Trial]) -> float:
+    """How far a felt slope is off, per cent: bias and spread together, held back towards what is believed of feet."""
+    believed = PRIOR.noise_points
+    squares = sum(trial.error**2 for trial in trials)
+    return sqrt((believed * PRIOR.noise**2 + squares) / (believed + len(trials)))
+
+
 def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
     """One way of falling against its opposite."""
     own, its = ([trial.error for trial in trials if trial.fall == fall] for fall in (one, other))

@@ -9,17 +9,21 @@ over the positions gives both. Two positions half a turn apart are the surveyor'
 from cmath import exp as turn
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import asin, cos, degrees, radians, sin, sqrt
+from math import asin, cos, degrees, hypot, radians, sin, sqrt
 
 from pycore.errors import Refusal
 from pycore.units import percent_from_slope, slope_from_angle_deg, slope_from_percent
 
 ROUNDING = slope_from_angle_deg(0.1) / sqrt(12)  # browsers round to 0.1 degree: spread of an even error that wide
-SEAT = slope_from_angle_deg(0.05)  # how alike a phone comes to lie each time it is put down; assumed
+SEAT = slope_from_angle_deg(0.15)  # how alike a phone comes to lie each time it is put down, turned or not; assumed
+DRIFT = slope_from_angle_deg(0.2)  # how far the bias wanders in a day, with warmth and case; assumed
+WARMS = 1 / 8  # days in which a phone that comes into the sun has wandered as far as in the day; assumed
 UNTURNED = slope_from_angle_deg(0.5)  # bias of a phone never turned: PubMed 27632853, -0.4 to 1.2 degrees on average
 STILL = slope_from_angle_deg(0.3)  # a phone that lies still varies less than this
 FLAT = sin(radians(20))  # tilt of a phone that still lies on a green, rather than stands
-AGREE = slope_from_percent(0.6)  # positions that differ by more were not on the same spot
+AGREE = slope_from_percent(
+    1.2
+)  # positions that differ by more were not on the same spot: seats alone do that once in a hundred
 BELIEVABLE = slope_from_angle_deg(4)  # a larger bias is a phone that was not turned, or not flat
 
 
@@ -53,8 +57,8 @@ class Level:
     disagreement: float | None
 
 
-def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) -> Level:
-    """The level of ``readings``; with fewer than two positions the ``bias`` (rad) found earlier is taken off, if any.
+def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None, age_days: float = 0.0) -> Level:
+    """The level of ``readings``; with fewer than two positions the ``bias`` (rad) found ``age_days`` ago is taken off, if any.
 
     Raises
     ------
@@ -62,11 +66,11 @@ def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) 
     """
     places = sorted({reading.turned for reading in readings})
     tilts = [_tilt_of([reading for reading in readings if reading.turned == place]) for place in places]
-    error = sqrt(ROUNDING**2 + SEAT**2)
+    error = hypot(ROUNDING, SEAT)
     if len(places) == 1:
         known = _tilt(*bias) if bias else 0j
-        sd = sqrt(error**2 + (error**2 / 2 if bias else UNTURNED**2))
-        return _level(tilts[0] - known, bias or (0.0, 0.0), sd, None)
+        unzeroed = min(UNTURNED, hypot(error / sqrt(2), _drift(age_days))) if bias else UNTURNED
+        return _level(tilts[0] - known, bias or (0.0, 0.0), hypot(error, unzeroed), None)
     turns = [turn(1j * place) for place in places]
     count = len(places)
     mean, mean_turn = sum(tilts) / count, sum(turns) / count
@@ -87,6 +91,11 @@ def level(readings: Sequence[Reading], bias: tuple[float, float] | None = None) 
         error = max(error, sqrt(sum(abs(each) ** 2 for each in off) / (2 * count - 4)))
     beta = asin(own.imag)
     return _level(tilt, (beta, asin(-own.real / cos(beta))), error / sqrt(count * spread), disagreement)
+
+
+def _drift(days: float) -> float:
+    """How far (rise over run) the bias may have wandered in ``days``."""
+    return DRIFT * max(min(1.0, days / WARMS), sqrt(days))
 
 
 def _tilt_of(readings: Sequence[Reading]) -> complex:

@@ -27,6 +27,7 @@ class LevelFields:
 
     readings: Annotated[tuple[ReadingFields, ...], Length(1, 2000), Doc("readings")]
     bias_deg: Annotated[tuple[Bias, ...], Length(2, 2), Doc("bias", "about x, about y")] | None = None
+    bias_age_days: Annotated[float, Range(0.0, 36_500.0, "days"), Doc("age of the bias", "since it was found")] = 0.0
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -21,7 +21,7 @@ import {
   withUnit,
 } from '../../webapp/format.js';
 
-const FEET = { distance: 'ft', aim: 'in', pace_m: 0.9144, arm_m: 0.66 };
+const FEET = { distance: 'ft', aim: 'in', pace_m: 0.9144 };
 const METRES = { ...FEET, distance: 'm', aim: 'cm' };
 const NARROW = '\u00a0';
 
@@ -76,7 +76,6 @@ test('an aim in every unit: 10.8 cm is a hole (Rules of Golf, 108 mm) and 42.67 
   assert.deepEqual(at('cups', -0.108), { number: '1', unit: 'cup' });
   assert.deepEqual(at('balls', 0.064005), { number: '1.5', unit: 'balls' });
   assert.deepEqual(at('degrees', 0, -2.34), { number: '2.3', unit: '°' });
-  assert.deepEqual(at('arm', 0, 1), { number: '12', unit: 'mm' }); // 660 mm times tan 1° is 11.52 mm
 });
 
 test('where the aim lies: the left is positive', () => {

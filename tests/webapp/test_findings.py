@@ -198,7 +198,7 @@ def test_axe_finds_nothing(phone: Any, theme: str) -> None:
 
 @pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in SCREENS], indirect=True, ids=str)
 def test_the_screens_fit(phone: Any) -> None:
-    page = with_the_sample(phone, settings={"distance": "paces", "aim": "arm"})
+    page = with_the_sample(phone, settings={"distance": "paces", "aim": "balls"})
     assert phone.misfits() == []
     for name in ("Notes", "Log a putt"):
         page.get_by_role("button", name=name, exact=True).click()

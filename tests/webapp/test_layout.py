@@ -15,7 +15,7 @@ PUTTS = {
 @pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in SCREENS], indirect=True, ids=str)
 @pytest.mark.parametrize("putt", PUTTS.values(), ids=PUTTS)
 def test_the_read_fits(phone: Any, putt: dict[str, float]) -> None:
-    page = phone.ready(putt=putt, settings={"aim": "arm", "distance": "paces"})
+    page = phone.ready(putt=putt, settings={"aim": "balls", "distance": "paces"})
     for screen in ("Read", "Settings", "About"):
         page.get_by_role("link", name=screen).click()
         page.wait_for_function("screen => location.hash === '#' + screen.toLowerCase()", arg=screen)
@@ -33,7 +33,7 @@ def test_the_main_job_needs_no_scrolling(phone: Any, cell: str) -> None:
 
 
 @pytest.mark.parametrize("phone", [{"viewport": {"width": 320, "height": 640}}], indirect=True)
-@pytest.mark.parametrize("sheet", ["More slopes", "Make", "Cost of a miss"])
+@pytest.mark.parametrize("sheet", ["Slopes", "Make", "A miss"])
 def test_the_sheets_fit(phone: Any, sheet: str) -> None:
     page = phone.ready(putt=PUTTS["wide"])
     page.locator(".deeper").get_by_role("button", name=sheet).click()

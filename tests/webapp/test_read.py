@@ -144,7 +144,7 @@ def test_the_ball_rolls_in_real_time_and_drops(phone: Any, engine: Callable[...,
 
 def test_several_slopes_make_another_read(phone: Any, engine: Callable[..., Any]) -> None:
     page = phone.ready(putt=PUTT)
-    page.get_by_role("button", name="More slopes").click()
+    page.get_by_role("button", name="Slopes").click()
     page.get_by_role("button", name="Add a place").click()
     page.locator("#station-1-fall_deg").fill("270")
     page.locator("#station-1-fall_deg").press("Enter")
@@ -172,7 +172,7 @@ def test_the_player_changes_the_odds(phone: Any) -> None:
 
 def test_each_error_has_its_cost(phone: Any, engine: Callable[..., Any]) -> None:
     page = phone.ready(putt=PUTT)
-    page.get_by_role("button", name="Cost of a miss").click()
+    page.get_by_role("button", name="A miss").click()
     rows = page.locator(".costs tbody tr")
     expect(rows).to_have_count(len(engine("sensitivity", **PUTT)["rows"]))
     said = rows.all_inner_texts()

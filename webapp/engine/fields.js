@@ -1,5 +1,5 @@
 // Written by `python3 build` from the engine's types; change those, not this.
-/** @import { Asks, Fields } from './protocol.js' */
+/** @import { Asks, Fields, Preset } from './protocol.js' */
 
 /** What each question asks for. @type {Record<keyof Asks, keyof Fields>} */
 export const REQUESTS = {
@@ -84,6 +84,8 @@ export const FIELDS = {
     tilt_sd_percent: {"label": "doubt of the tilt", "more": "standard deviation of each part, along and across", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 4, "unit": "%"},
     stimp_sd_ft: {"label": "doubt of the speed", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 2, "unit": "ft"},
     player: {"label": "player", "more": "who strikes it; the tour preset if left out", "needed": false, "default": null, "nullable": true, "kind": "object", "type": "PlayerFields"},
+    player_low: {"label": "least", "more": "the lower ends of the player's intervals", "needed": false, "default": null, "nullable": true, "kind": "object", "type": "PlayerFields"},
+    player_high: {"label": "most", "more": "the upper ends of the player's intervals", "needed": false, "default": null, "nullable": true, "kind": "object", "type": "PlayerFields"},
   },
   PlayerFields: {
     start_line_sd_deg: {"label": "start line spread", "more": "standard deviation", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0, "high": 20, "unit": "degrees"},
@@ -189,6 +191,7 @@ export const FIELDS = {
   LevelFields: {
     readings: {"label": "readings", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 1, "high": 2000, "entry": {"kind": "object", "type": "ReadingFields"}},
     bias_deg: {"label": "bias", "more": "about x, about y", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -10, "high": 10, "unit": "degrees"}},
+    bias_age_days: {"label": "age of the bias", "more": "since it was found", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 36500, "unit": "days"},
   },
   ReadingFields: {
     beta_deg: {"label": "beta", "more": "about the phone's x", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -180, "high": 180, "unit": "degrees"},
@@ -441,3 +444,21 @@ export const FIELDS = {
     fall_deg: {"label": "falls", "more": "", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
   },
 };
+
+/** The players that come with the engine. @type {Preset[]} */
+export const PRESETS = [
+  {
+    "name": "tour",
+    "source": "start line and pace: Bansal and Broadie, Proc. Winter Simulation Conf. 2008 (secondary); misread: calibrated to the shares in Broadie, Every Shot Counts, 2014 (secondary)",
+    "start_line_sd_deg": 1.0,
+    "pace_sd_fraction": 0.065,
+    "slope_sd_percent": 0.31
+  },
+  {
+    "name": "amateur",
+    "source": "start line and pace: Bansal and Broadie, Proc. Winter Simulation Conf. 2008 (secondary); misread: calibrated to the shares in Broadie, Every Shot Counts, 2014 (secondary)",
+    "start_line_sd_deg": 1.5000000000000002,
+    "pace_sd_fraction": 0.085,
+    "slope_sd_percent": 0.61
+  }
+];

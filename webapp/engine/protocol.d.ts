@@ -98,7 +98,11 @@ export interface Point {
   y_m: number;
 }
 
-/** A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's. */
+/**
+ * A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's.
+ *
+ * A player who is known from a record comes with the ends of each skill's interval.
+ */
 export interface WindowFields {
   /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
@@ -110,6 +114,8 @@ export interface WindowFields {
   /** doubt of the tilt: standard deviation of each part, along and across; a number from 0 to 4 % */ tilt_sd_percent?: number | null;
   /** doubt of the speed: standard deviation; a number from 0 to 2 ft */ stimp_sd_ft?: number | null;
   /** player: who strikes it; the tour preset if left out */ player?: PlayerFields | null;
+  /** least: the lower ends of the player's intervals */ player_low?: PlayerFields | null;
+  /** most: the upper ends of the player's intervals */ player_high?: PlayerFields | null;
 }
 
 /** A player's spread and bias; the start line is biased to the left where positive. */
@@ -121,7 +127,11 @@ export interface PlayerFields {
   /** pace bias: long is positive; a number from -0.5 to 0.5 of the roll */ pace_bias_fraction?: number;
 }
 
-/** The starts and paces that hole; tolerances are None where the chosen pace is too firm for any start. */
+/**
+ * The starts and paces that hole; tolerances are None where the chosen pace is too firm for any start.
+ *
+ * `make_interval` holds the share as surely as the ends of the player's skills do; None where they are not given.
+ */
 export interface WindowAnswer {
   edge: Array<[launch_mps: number, right_deg: number, left_deg: number]>;
   launch_min_mps: number;
@@ -131,6 +141,7 @@ export interface WindowAnswer {
   high_line: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
   low_line: Array<[t_s: number, x_m: number, y_m: number, speed_mps: number]>;
   make_probability: number;
+  make_interval: [low: number, high: number] | null;
 }
 
 /** A putt without its pace, and who strikes it; without a player, the tour preset. */
@@ -475,6 +486,7 @@ export interface StationAnswer {
 export interface LevelFields {
   /** readings; 1 to 2000 */ readings: Array<ReadingFields>;
   /** bias: about x, about y; 2 */ bias_deg?: Array<number> | null;
+  /** age of the bias: since it was found; a number from 0 to 36500 days */ bias_age_days?: number;
 }
 
 /** What the phone showed for a while, turned clockwise from its first position. */
@@ -527,8 +539,9 @@ export interface FeltTrialFields {
   /** falls: where the ground runs down to, as the feet stand on it */ fall: "left" | "right" | "toes" | "heels";
 }
 
-/** What the trials say. */
+/** What the trials say; `sd_percent` is how far a slope that is felt and not corrected is off, None without trials. */
 export interface FeelAnswer {
+  sd_percent: number | null;
   groups: Array<GroupAnswer>;
   sides: Array<SidesAnswer>;
   curves: Array<CurveAnswer>;
@@ -1348,7 +1361,7 @@ export interface Fields {
   StationFields: { at_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; };
   PlacedFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; ball: Described & ListTaken; hole: Described & ListTaken; };
   PointFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; sd_percent: Described & NumberTaken; };
-  WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; player: Described & ObjectTaken; };
+  WindowFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; player: Described & ObjectTaken; player_low: Described & ObjectTaken; player_high: Described & ObjectTaken; };
   PlayerFields: { start_line_sd_deg: Described & NumberTaken; pace_sd_fraction: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; start_line_bias_deg: Described & NumberTaken; pace_bias_fraction: Described & NumberTaken; };
   PaceFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
   RollFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; launch_mps: Described & NumberTaken; aim_deg: Described & NumberTaken; };
@@ -1367,7 +1380,7 @@ export interface Fields {
   MapFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; };
   WantFields: { distance_m: Described & ListTaken; slope_percent: Described & ListTaken; break: Described & WordTaken; way: Described & WordTaken; };
   StationsFields: { survey: Described & ObjectTaken; };
-  LevelFields: { readings: Described & ListTaken; bias_deg: Described & ListTaken; };
+  LevelFields: { readings: Described & ListTaken; bias_deg: Described & ListTaken; bias_age_days: Described & NumberTaken; };
   ReadingFields: { beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; turned_deg: Described & NumberTaken; weight_s: Described & NumberTaken; };
   FloorFields: { slope_percent: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; eye_m: Described & NumberTaken; };
   FeelFields: { trials: Described & ListTaken; };

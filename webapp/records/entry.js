@@ -4,11 +4,12 @@
  */
 import { isRecord } from './forms.js';
 
+import { SOURCES } from '../doubt.js';
 import { FIELDS } from '../engine/fields.js';
 
 /** @param {import('../engine/protocol.js').NumberTaken} taken @returns {[number, number]} */
 const pair = ({ low, high }) => [low, high];
-const { LoggedFields: PUTT, FinishFields: FINISH, StationFields: STATION } = FIELDS;
+const { LoggedFields: PUTT, FinishFields: FINISH, StationFields: STATION, ReadFields: DOUBT } = FIELDS;
 
 /** Of what goes to the engine, its own. @type {Record<string, [number, number]>} */
 export const RANGES = {
@@ -24,6 +25,7 @@ export const RANGES = {
   felt_percent: pair(PUTT.felt_percent),
   at_m: pair(STATION.at_m),
   stimp_sd_ft: [0, PUTT.stimp_ft.high],
+  tilt_sd_percent: pair(DOUBT.tilt_sd_percent),
   spent_s: [0, 86_400],
   good: [0, 100_000],
   bad: [0, 100_000],
@@ -69,6 +71,14 @@ const numbersOf = (data, names) => Object.fromEntries(names.map((name) => [name,
 /** @param {Record<string, unknown>} data @param {string[]} names */
 const known = (data, names) => names.filter((name) => data[name] !== undefined);
 
+/** Where a number came from, and how far it may be off: both or none. @param {Record<string, unknown>} data @param {'tilt_source' | 'stimp_source'} source @param {'tilt_sd_percent' | 'stimp_sd_ft'} sd */
+function told(data, source, sd) {
+  if (data[source] === undefined) return {};
+  if (!SOURCES.some((one) => one === data[source]))
+    throw new Error(`${source} is ${shown(data[source])}; it takes ${SOURCES.join(', ')}`);
+  return { [source]: data[source], [sd]: checkNumber(sd, data[sd]) };
+}
+
 /** @param {unknown} value */
 const shown = (value) => (value === undefined ? 'missing' : (JSON.stringify(value) ?? '?').slice(0, 40));
 
@@ -86,7 +96,8 @@ export function checked(data) {
   };
   if (data.kind === 'note') {
     const weather = data.weather === undefined ? {} : { weather: checkText('weather', data.weather, LONGEST_TEXT) };
-    return { kind: 'note', ...head, ...weather, ...numbersOf(data, known(data, OF_A_NOTE)) };
+    const speed = { ...numbersOf(data, known(data, OF_A_NOTE)), ...told(data, 'stimp_source', 'stimp_sd_ft') };
+    return { kind: 'note', ...head, ...weather, ...speed };
   }
   if (data.kind === 'drill') {
     const [session, drill] = ['session', 'drill'].map((name) => checkText(name, data[name], LONGEST_ID, 1));
@@ -115,6 +126,8 @@ export function checked(data) {
     kind: 'putt',
     ...head,
     ...numbers,
+    ...told(data, 'stimp_source', 'stimp_sd_ft'),
+    ...(stations === undefined ? told(data, 'tilt_source', 'tilt_sd_percent') : {}),
     ...(gate === undefined ? {} : { gate }),
     ...(stations === undefined ? {} : { stations: checkStations(stations, numbers.distance_m) }),
     result: result === 'holed' ? result : checkFinish(result),
@@ -134,7 +147,8 @@ function checkStations(list, distance_m) {
     throw new Error(`stations takes a list of 1 to ${MOST_STATIONS}`);
   const stations = list.map((each) => {
     if (!isRecord(each)) throw new Error('each of stations takes at_m, slope_percent and fall_deg');
-    return Object.fromEntries(['at_m', 'slope_percent', 'fall_deg'].map((name) => [name, checkNumber(name, each[name])]));
+    const { at_m, ...slope } = numbersOf(each, ['at_m', 'slope_percent', 'fall_deg']);
+    return { at_m, ...slope, ...told(each, 'tilt_source', 'tilt_sd_percent') };
   });
   if (stations.some(({ at_m }, i) => at_m > distance_m || (i && at_m - stations[i - 1].at_m < 0.01)))
     throw new Error('stations take rising at_m, up to distance_m');

@@ -9,7 +9,6 @@ import { FIELDS } from '../engine/fields.js';
 /** Ranges of what is kept and never asked of the engine, SI. @satisfies {Record<string, [number, number]>} */
 export const OWN = /** @type {const} */ ({
   pace_m: [0.3, 1.5],
-  arm_m: [0.3, 1],
   bias_deg: [-45, 45],
   lens_mm: [10, 500],
   roll_deg: [-45, 45],

@@ -14,13 +14,14 @@ export const KEPT = /** @type {const} */ ([
   'calibration',
   'sighted',
   'felt',
+  'you',
   'practice',
   'place',
   'draft',
   'aside',
 ]);
 /** What the first paint needs, before the database has opened. */
-export const PAINTED = /** @type {const} */ (['settings', 'putt', 'player', 'felt', 'read', 'window', 'cautioned']);
+export const PAINTED = /** @type {const} */ (['settings', 'putt', 'player', 'felt', 'you', 'read', 'window', 'cautioned']);
 
 /** @typedef {Pick<State, typeof KEPT[number]>} KeptState */
 

@@ -2,8 +2,8 @@
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
  * @import {Check} from './forms.js'
- * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, Practice, Draft, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'practice' | 'place' | 'draft' | 'unkept'>} Saved
+ * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, You, Practice, Draft, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'you' | 'practice' | 'place' | 'draft' | 'unkept'>} Saved
  */
 import {
   asked,
@@ -21,9 +21,11 @@ import {
   record,
   whole,
 } from './forms.js';
+import { PRESETS } from '../engine/fields.js';
+import { SOURCES } from '../doubt.js';
 import { fitting, olderEntries } from './older.js';
 
-export const SCHEMA = 3;
+export const SCHEMA = 4;
 
 /** What makes what was kept of a schema one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
 const NEXT = {
@@ -33,6 +35,11 @@ const NEXT = {
     unkept: olderEntries(data.practice?.finished, data.calibration?.speeds),
   }),
   2: (data) => data, // lay in localStorage
+  3: ({ putt, felt, ...data }) => ({
+    ...newerPhone(data),
+    felt,
+    putt: felt && putt?.slope_percent !== undefined ? { ...putt, ...feltAs(felt) } : putt,
+  }),
 };
 
 /** @type {Settings} */
@@ -40,24 +47,54 @@ export const SETTINGS = {
   distance: 'ft',
   aim: 'in',
   pace_m: 0.9144,
-  arm_m: 0.66,
   handed: 'right',
-  theme: 'light',
+  theme: 'system',
   stimp_ft: 10,
   past_m: 0.3048,
 };
 
+const [{ start_line_sd_deg, pace_sd_fraction, slope_sd_percent }] = PRESETS;
 /** @type {Player} */
 export const PLAYER = {
-  start_line_sd_deg: 1,
-  pace_sd_fraction: 0.065,
-  slope_sd_percent: 0,
+  start_line_sd_deg,
+  pace_sd_fraction,
+  slope_sd_percent,
   start_line_bias_deg: 0,
   pace_bias_fraction: 0,
 };
 
+/** An aim could be held up at arm's length once. @param {unknown} settings */
+const withoutArm = (settings) => (isRecord(settings) && settings.aim === 'arm' ? { ...settings, aim: SETTINGS.aim } : settings);
+
+/** What a phone of schema 3 kept, or a file of version 3 tells of it. @param {Record<string, unknown> | undefined} phone */
+export const newerPhone = (phone) => ({
+  ...phone,
+  ...(phone?.settings !== undefined && { settings: withoutArm(phone.settings) }),
+  ...(phone?.player !== undefined && { player: withMisread(phone.player) }),
+});
+
+/** @param {Felt} felt */
+const feltAs = ({ slope_sd_percent }) => ({ tilt_source: 'felt', tilt_sd_percent: Math.min(slope_sd_percent, 4) });
+
+/** Players of before had no misread, or that of the slope measured last: a preset gets its own. @param {unknown} player */
+function withMisread(player) {
+  const own = /** @type {Partial<Player>} */ (isRecord(player) ? player : {});
+  const { start_line_sd_deg: start = PLAYER.start_line_sd_deg, pace_sd_fraction: pace = PLAYER.pace_sd_fraction } = own;
+  const preset = PRESETS.find(
+    ({ start_line_sd_deg, pace_sd_fraction }) =>
+      Math.abs(start_line_sd_deg - start) < 1e-9 && Math.abs(pace_sd_fraction - pace) < 1e-9,
+  );
+  const read = preset ?? (own.slope_sd_percent ? own : PLAYER);
+  return isRecord(player) ? { ...player, slope_sd_percent: read.slope_sd_percent } : player;
+}
+
 /** @type {Putt} */
 const PUTT = { distance_m: 3.048, slope_percent: 2, fall_deg: 90, stimp_ft: 10, past_m: 0.3048 };
+
+/** The putt that is there before the first of one's own. @param {Settings} settings @returns {Putt} */
+const exampleOf = ({ stimp_ft, past_m }) => ({ ...PUTT, stimp_ft, past_m });
+/** @param {Putt} putt @param {Settings} settings */
+export const isExample = (putt, settings) => JSON.stringify(putt) === JSON.stringify(exampleOf(settings));
 
 /** @type {Calibration} */
 const CALIBRATION = { phone: null, rolls: [], ball: 'rolled', home_stimp_ft: 10, feet: [], eye: [] };
@@ -105,6 +142,15 @@ const SIGHTED = {
 
 /** @typedef {{each: Check}} Each a list of which the entries that fit are kept */
 
+/** A source and its spread, both or none. @param {string} source @param {string} sd @param {Check} isSd @returns {(value: Record<string, unknown>) => boolean} */
+const isTold = (source, sd, isSd) => (value) =>
+  (value[source] === undefined && value[sd] === undefined) || (SOURCES.some((one) => one === value[source]) && isSd(value[sd]));
+const isTiltTold = isTold('tilt_source', 'tilt_sd_percent', field('ReadFields', 'tilt_sd_percent'));
+const isSpeedTold = isTold('stimp_source', 'stimp_sd_ft', field('ReadFields', 'stimp_sd_ft'));
+
+/** Whether the sources and spreads that a putt tells can be. @param {Record<string, any>} putt */
+export const isSurelyTold = (putt) => isSpeedTold(putt) && (putt.stations ?? [putt]).every(isTiltTold);
+
 const SURFACE = { slope_percent: field('StationFields', 'slope_percent'), fall_deg: field('StationFields', 'fall_deg') };
 const PACE = { stimp_ft: field('PuttFields', 'stimp_ft'), past_m: field('PuttFields', 'past_m') };
 const FELT = field('FeltFields', 'felt_percent');
@@ -114,9 +160,8 @@ const isPath = list((point) => Array.isArray(point) && point.length === 4 && poi
 /** @type {Record<keyof Settings, Check>} */
 const SETTINGS_CHECKS = {
   distance: oneOf('ft', 'm', 'paces'),
-  aim: oneOf('in', 'cm', 'cups', 'balls', 'degrees', 'arm'),
+  aim: oneOf('in', 'cm', 'cups', 'balls', 'degrees'),
   pace_m: between(...OWN.pace_m),
-  arm_m: between(...OWN.arm_m),
   handed: oneOf('right', 'left'),
   theme: oneOf('light', 'dark', 'system'),
   ...PACE,
@@ -130,6 +175,15 @@ const PLAYER_CHECKS = {
   start_line_bias_deg: player('start_line_bias_deg'),
   pace_bias_fraction: player('pace_bias_fraction'),
 };
+const isPlayer = record(PLAYER_CHECKS);
+const isYou = record({
+  value: isPlayer,
+  low: isPlayer,
+  high: isPlayer,
+  putts: whole(...OWN.count),
+  date: isDate,
+  sample: isBoolean,
+});
 const READ = record({
   aim_deg: isNumber,
   aim_offset_m: isNumber,
@@ -225,11 +279,12 @@ const PRACTICE_CHECKS = {
 
 /** @param {unknown} value */
 function isPutt(value) {
-  if (!record({ distance_m: field('PuttFields', 'distance_m'), ...PACE })(value)) return false;
+  if (!isRecord(value) || !record({ distance_m: field('PuttFields', 'distance_m'), ...PACE })(value)) return false;
   const { stations, distance_m } = /** @type {Record<string, any>} */ (value);
-  if (stations === undefined) return record(SURFACE)(value);
+  if (stations === undefined) return record(SURFACE)(value) && isSurelyTold(value);
   return (
     field('PuttFields', 'stations')(stations) &&
+    isSurelyTold(value) &&
     stations?.every(
       (/** @type {Station} */ { at_m }, /** @type {number} */ i) => at_m <= distance_m && (!i || at_m > stations[i - 1].at_m),
     )
@@ -293,10 +348,9 @@ export function restore(data, aside = []) {
   let saved = isRecord(data) && Number.isInteger(data.schema) && Number(data.schema) >= 1 && !isNewer(data) ? data : {};
   for (let at = Number(saved.schema ?? SCHEMA); at < SCHEMA; at++) saved = NEXT[at](saved);
   const settings = kept('settings', saved.settings, SETTINGS, SETTINGS_CHECKS, aside);
-  const usual = { ...PUTT, stimp_ft: settings.stimp_ft, past_m: settings.past_m };
   return {
     settings,
-    putt: one('putt', saved.putt, isPutt, usual, aside),
+    putt: one('putt', saved.putt, isPutt, exampleOf(settings), aside),
     player: kept('player', saved.player, PLAYER, PLAYER_CHECKS, aside),
     read: answered(saved.read, READ),
     window: answered(saved.window, WINDOW),
@@ -307,6 +361,7 @@ export function restore(data, aside = []) {
     calibration: kept('calibration', saved.calibration, CALIBRATION, CALIBRATION_CHECKS, aside),
     practice: practised(kept('practice', saved.practice, PRACTICE, PRACTICE_CHECKS, aside)),
     sighted: kept('sighted', saved.sighted, SIGHTED, SIGHTED_CHECKS, aside),
+    you: one('you', saved.you, isYou, /** @type {You | null} */ (null), aside),
     felt: one('felt', saved.felt, isFelt, /** @type {Felt | null} */ (null), aside),
   };
 }

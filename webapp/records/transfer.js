@@ -5,14 +5,15 @@
  */
 import { checked } from './entry.js';
 import { olderEntries } from './older.js';
-import { phoneOf } from './schema.js';
+import { newerPhone, phoneOf } from './schema.js';
 
 const FORMAT = 'borrowline-record';
-const VERSION = 3;
+const VERSION = 4;
 /** What makes a file of a version one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
 const NEXT = {
   1: (data) => ({ ...data, phone: {} }), // entries alone
   2: (data) => ({ ...data, entries: [...data.entries, ...olderEntries(data.drills, data.phone?.calibration?.speeds)] }),
+  3: (data) => ({ ...data, phone: newerPhone(data.phone) }),
 };
 const COLUMNS = [
   'id',
@@ -33,10 +34,14 @@ const COLUMNS = [
   'gate',
   'line_error_deg',
   'felt_percent',
+  'tilt_source',
+  'tilt_sd_percent',
+  'stimp_source',
+  'stimp_sd_ft',
   'sample',
   'gone',
 ];
-const TEXTS = ['id', 'at', 'changed', 'place', 'text', 'gate'];
+const TEXTS = ['id', 'at', 'changed', 'place', 'text', 'gate', 'tilt_source', 'stimp_source'];
 
 /** @param {Entry[]} entries @param {Entry[]} before @param {Partial<Phone>} phone @param {unknown[]} [aside] what does not fit, for whoever can mend it */
 export const toJson = (entries, before, phone, aside = []) =>

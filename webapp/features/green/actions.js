@@ -1,10 +1,11 @@
 /**
  * What a touch on the green's screen can do. Whatever is kept can be undone with one touch.
  * @import {App} from '../../app.js'
- * @import {GreenPage, Calibration, NoteEntry, Slope} from '../../types.js'
+ * @import {GreenPage, Calibration, NoteEntry, Slope, State} from '../../types.js'
  */
 import { createTilt } from '../../device/tilt.js';
-import { doesNotFit, fromText, today } from '../../format.js';
+import { clocked, DAYS_SD_FT, TOLD_SD_FT, withSpeed } from '../../doubt.js';
+import { dayOf, doesNotFit, fromText, today } from '../../format.js';
 import { intoRead } from '../../parts/slope-taken.js';
 import { undoable } from '../../parts/undo.js';
 import { FIELDS } from './fields.js';
@@ -27,6 +28,13 @@ export function actions({ store, engine, record }) {
       { greenPage: { ...store.state.greenPage, ...also } },
     );
 
+  /** Into the read, and to it where it sent here. @param {string} words @param {Partial<State>} patch @param {string} [entry] that came */
+  function into(words, patch, entry) {
+    const { greenPage } = store.state;
+    keep(words, patch, { greenPage: { ...greenPage, sent: false } }, entry, greenPage.sent ? 'read' : 'green');
+    if (greenPage.sent) location.hash = 'read';
+  }
+
   /** @param {GreenPage['zero'] & object} zero */
   async function endZero(zero) {
     try {
@@ -36,6 +44,17 @@ export function actions({ store, engine, record }) {
     } catch (error) {
       set('refuse zero', { zero: { turns: zero.turns, readings: [], problem: /** @type {Error} */ (error).message } });
     }
+  }
+
+  /** The putt in hand on a green of a kept speed, which of another day tells less. @param {NoteEntry & {stimp_ft: number}} speed */
+  function atSpeed({ stimp_ft, stimp_sd_ft, stimp_source, at }) {
+    const { putt } = store.state;
+    const told = Number(stimp_ft.toFixed(1));
+    if (dayOf(at) === today())
+      return stimp_source && stimp_sd_ft !== undefined
+        ? { ...putt, ...clocked(told, stimp_source, stimp_sd_ft) }
+        : withSpeed(putt, told);
+    return { ...putt, ...clocked(told, 'kept', Math.hypot(stimp_sd_ft ?? TOLD_SD_FT, DAYS_SD_FT)) };
   }
 
   return {
@@ -68,9 +87,12 @@ export function actions({ store, engine, record }) {
     stopLevel: () => tilt.stop(),
     /** @param {Slope} slope @param {number} sd @param {number} [station] */
     take(slope, sd, station) {
-      const taken = intoRead(store, slope, sd, station);
+      const taken = intoRead(store, slope, 'level', sd, station);
       if (taken)
-        keep(station === undefined ? 'In the read.' : `In place ${station + 1} of the read.`, { ...taken, felt: null });
+        into(station === undefined ? 'The slope is in the read.' : `Place ${station + 1} is in the read.`, {
+          ...taken,
+          felt: null,
+        });
     },
 
     /** @param {number[]} turns */
@@ -120,12 +142,13 @@ export function actions({ store, engine, record }) {
     setBall: (ball) => keepCalibration(ball === 'putted' ? 'The balls are putted.' : 'The balls are rolled by hand.', { ball }),
     /** @param {string} place */
     setPlace: (place) => keep('Place named.', { place: place.trim() }),
-    /** @param {number} stimp_ft @param {number | null} stimp_sd_ft */
-    async keepSpeed(stimp_ft, stimp_sd_ft) {
-      const { place } = store.state;
+    /** @param {number} stimp_ft @param {{stimp_sd_ft: number, stimp_source: 'rolls' | 'stimpmeter'} | null} told null: by somebody */
+    async keepSpeed(stimp_ft, told) {
+      const { place, calibration: before } = store.state;
       const at = new Date().toISOString();
-      const spread = stimp_sd_ft === null ? {} : { stimp_sd_ft };
-      /** @type {NoteEntry} */
+      // what is kept has been made of them; the next speed has rolls of its own
+      const calibration = told?.stimp_source === 'rolls' ? { ...before, rolls: [] } : before;
+      /** @type {NoteEntry & {stimp_ft: number}} */
       const speed = {
         kind: 'note',
         id: crypto.randomUUID(),
@@ -134,13 +157,13 @@ export function actions({ store, engine, record }) {
         place,
         text: '',
         stimp_ft: Number(stimp_ft.toFixed(2)),
-        ...spread,
+        ...told,
       };
       if (await record.write([speed]))
-        keep('Kept, and in the read.', { putt: { ...store.state.putt, stimp_ft: Number(stimp_ft.toFixed(1)) } }, {}, speed.id);
+        into('The speed is kept, and in the read.', { putt: atSpeed(speed), calibration }, speed.id);
     },
-    /** @param {number} stimp_ft */
-    useSpeed: (stimp_ft) => keep('In the read.', { putt: { ...store.state.putt, stimp_ft: Number(stimp_ft.toFixed(1)) } }),
+    /** @param {NoteEntry & {stimp_ft: number}} speed */
+    useSpeed: (speed) => into('The speed is in the read.', { putt: atSpeed(speed) }),
     /** @param {number} stimp_ft */
     makeHome: (stimp_ft) => keepCalibration('Home it is.', { home_stimp_ft: stimp_ft }),
     /** @param {string} id */

@@ -3,7 +3,7 @@
  * @import {State, Answers, Settings} from '../../types.js'
  */
 import { html } from 'lit-html';
-import { aim, aimName, distanceUnit, inUnit, number } from '../../format.js';
+import { aim, distanceUnit, inUnit, number } from '../../format.js';
 
 export const SLOPES = [1, 2, 3, 4];
 const FOOT_M = 0.3048;
@@ -30,7 +30,7 @@ export function card({ putt, settings }, { rows }) {
     <tbody>${rows.map((row, i) => html`<tr><th scope="row">${inUnit(distances[i], unit)}</th>${row.map((cell) => html`<td>${shown(cell)}</td>`)}</tr>`)}</tbody></table>`;
   return html`<section class="card" aria-label="Pocket card">
     <h2>Stimp ${number(putt.stimp_ft, 1)} ft</h2>
-    ${block(`Across: ${aimName(settings).toLowerCase()}, ${aim({ aim_deg: 1, aim_offset_m: 1 }, settings).unit}${settings.aim === 'arm' ? '' : ' from the cup’s centre'}`, across)}
+    ${block(`Across: aim, ${aim({ aim_deg: 1, aim_offset_m: 1 }, settings).unit} from the cup’s centre`, across)}
     ${block(`Straight up: plays like, ${unit.unit}`, ({ up_m }) => plays(up_m))}
     ${block(`Straight down: plays like, ${unit.unit}`, ({ down_m }) => plays(down_m))}
     <p class="quiet">For practice. In a round Rule 4.3a limits what you may read a green with: ask the committee.</p>

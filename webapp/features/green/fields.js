@@ -24,7 +24,7 @@ export const FIELDS = {
     ...rangeOf('PuttFields', 'fall_deg'),
     hint: 'Clockwise from the line to the hole: 0° downhill, 90° to the right.',
   },
-  eye_m: { label: 'Eye over the floor', unit: as('arm_m'), ...rangeOf('FloorFields', 'eye_m') },
+  eye_m: { label: 'Eye over the floor', unit: as('pace_m'), ...rangeOf('FloorFields', 'eye_m') },
   distance_m: { label: 'Length of the roll', unit: distanceUnit, ...rangeOf('BallFields', 'distance_m') },
   time_s: { label: 'Time', unit: seconds, ...rangeOf('BallFields', 'time_s') },
   stimp_ft: { label: 'Speed', unit: feet, ...rangeOf('PuttFields', 'stimp_ft'), hint: 'As the club tells it.' },

@@ -19,6 +19,7 @@ export const green = {
       draft: { eye_m: 1.5 },
       tilt: { kind: 'off' },
       zero: null,
+      sent: false,
       by: 'rolls',
       way: 'out',
       rolling: null,
@@ -29,6 +30,9 @@ export const green = {
     const { store } = app;
     const act = actions(app);
     store.subscribe((state, before) => {
+      const { sent, part, tilt } = state.greenPage;
+      // within the touch that sent here: some phones give leave only then
+      if (sent && !before.greenPage.sent && part === 'level' && tilt.kind === 'off') void act.startLevel();
       const left = state.screen !== 'green' || state.greenPage.part !== 'level';
       const was = before.screen === 'green' && before.greenPage.part === 'level';
       if (left && was && state.greenPage.tilt.kind !== 'off') act.stopLevel();

@@ -3,6 +3,7 @@
  * @import {Question} from '../../questions.js'
  * @import {GreenPage, State} from '../../types.js'
  */
+import { plain } from '../../doubt.js';
 import { distancesOf, SLOPES } from './card.js';
 import { balls } from './fields.js';
 
@@ -57,7 +58,7 @@ export const questions = [
     into: 'translated',
     ask: 'translate',
     when: on('compare'),
-    fields: ({ putt, calibration }) => ({ ...putt, home_stimp_ft: calibration.home_stimp_ft }),
+    fields: ({ putt, calibration }) => ({ ...plain(putt), home_stimp_ft: calibration.home_stimp_ft }),
   },
   {
     into: 'table',

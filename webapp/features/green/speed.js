@@ -85,7 +85,7 @@ function rolls(state, act) {
         : ''
     }
     ${refusals.rolled ? html`<p class="hint" role="note">${refusalWords(refusals.rolled, settings)}</p>` : ''}
-    ${answers.rolled ? result(answers.rolled, act) : ''}
+    ${answers.rolled ? result(answers.rolled, 'rolls', act) : ''}
   </section>`;
 }
 
@@ -109,16 +109,20 @@ function stimpmeter(state, act) {
       )
     }
     ${refusals.stimpmeter ? html`<p class="problem" role="alert">${refusalWords(refusals.stimpmeter, state.settings)}</p>` : ''}
-    ${answers.stimpmeter ? result(answers.stimpmeter, act) : ''}
+    ${answers.stimpmeter ? result(answers.stimpmeter, 'stimpmeter', act) : ''}
   </section>`;
 }
 
-/** @param {Answers['rolled'] | Answers['stimpmeter']} found @param {GreenActions} act */
-const result = ({ stimp_ft, stimp_sd_ft, slope_percent, slope_sd_percent }, act) => html`<div class="result" aria-live="polite">
+/** @param {Answers['rolled'] | Answers['stimpmeter']} found @param {'rolls' | 'stimpmeter'} stimp_source @param {GreenActions} act */
+const result = (
+  { stimp_ft, stimp_sd_ft, slope_percent, slope_sd_percent },
+  stimp_source,
+  act,
+) => html`<div class="result" aria-live="polite">
   <p class="big">${number(stimp_ft, 1)}<small> ft</small></p>
   <p class="say">give or take ${number(Math.max(0.1, stimp_sd_ft), 1)} ft</p>
   <p>The line ${Math.abs(slope_percent) < slope_sd_percent ? 'is about level' : slope_percent > 0 ? `falls ${percents(slope_percent)} on the way out` : `rises ${percents(-slope_percent)} on the way out`}, give or take ${percents(slope_sd_percent)}.</p>
-  <button type="button" class="press" @click=${() => act.keepSpeed(stimp_ft, stimp_sd_ft)}>Keep and take into the read</button>
+  <button type="button" class="press" @click=${() => act.keepSpeed(stimp_ft, { stimp_sd_ft, stimp_source })}>Keep and take into the read</button>
 </div>`;
 
 /** The newest; all of them are among the notes. */
@@ -130,12 +134,13 @@ function kept({ entries }, act) {
     (entries ?? []).filter((entry) => entry.kind === 'note' && entry.stimp_ft !== undefined && !entry.gone)
   ).slice(0, MOST_SHOWN);
   return speeds.length
-    ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map(
-        ({ id, at, place, stimp_ft, stimp_sd_ft }, i) => html`<li>
+    ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map((speed, i) => {
+        const { id, at, place, stimp_ft, stimp_sd_ft } = speed;
+        return html`<li>
       <span><b>${number(stimp_ft, 1)} ft</b>${stimp_sd_ft === undefined ? '' : ` ± ${number(Math.max(0.1, stimp_sd_ft), 1)}`} ${place || 'A green'}, ${dayWords(at)}</span>
-      <span class="does"><button type="button" class="word" aria-label="Use ${number(stimp_ft, 1)} ft" @click=${() => act.useSpeed(stimp_ft)}>Use</button>
+      <span class="does"><button type="button" class="word" aria-label="Use ${number(stimp_ft, 1)} ft" @click=${() => act.useSpeed(speed)}>Use</button>
       <button type="button" class="word" aria-label="${place || 'A green'} is home" @click=${() => act.makeHome(stimp_ft)}>Home</button>
-      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`,
-      )}</ol></section>`
+      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`;
+      })}</ol></section>`
     : '';
 }

@@ -3,6 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {Mark, Refusal, Share, Sighted, LinePage} from '../../types.js'
  */
+import { plain } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
 import { toldBy } from '../../device/exif.js';
 import { isCropped, openPicture } from '../../device/picture.js';
@@ -116,7 +117,7 @@ export function actions({ store, engine }) {
       set('a putt came', { part: 'send', sent });
       if (!sent.putt) return;
       try {
-        const read = await engine.ask('read', sent.putt);
+        const read = await engine.ask('read', plain(sent.putt));
         set('its read', { sent: { ...sent, read } });
       } catch (error) {
         const refusal = /** @type {Refusal} */ (error);

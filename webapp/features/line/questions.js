@@ -3,6 +3,7 @@
  * @import {Question} from '../../questions.js'
  * @import {PathPoint, Share, LinePage, State} from '../../types.js'
  */
+import { plain } from '../../doubt.js';
 import { chalkStep, fieldOfView } from '../../format.js';
 import { pathUntil } from '../../parts/picture/frame.js';
 
@@ -27,7 +28,7 @@ export const questions = [
     fields: ({ putt, settings, sighted, linePage: { stand, size } }) =>
       size.width
         ? {
-            ...putt,
+            ...plain(putt),
             stand,
             eye_height_m: sighted[`${sighted.eye}_m`],
             back_m: sighted.back_m,
@@ -41,7 +42,7 @@ export const questions = [
     into: 'chalk',
     ask: 'chalk',
     when: on('chalk'),
-    fields: ({ putt, settings }) => ({ ...putt, every_m: chalkStep(settings).si }),
+    fields: ({ putt, settings }) => ({ ...plain(putt), every_m: chalkStep(settings).si }),
   },
   {
     into: 'ramp',
@@ -88,7 +89,7 @@ export function linesOnGreen({ read, window, putt }) {
 function pictured(state, { width, height }) {
   const lines = linesOnGreen(state);
   if (!lines || !width) return null;
-  const { distance_m, slope_percent, fall_deg, stations } = state.putt;
+  const { distance_m, slope_percent, fall_deg, stations } = plain(state.putt);
   return {
     width_px: SHOWN_PX,
     height_px: (SHOWN_PX * height) / width,

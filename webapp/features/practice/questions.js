@@ -3,6 +3,7 @@
  * @import {Question} from '../../questions.js'
  * @import {Drill, Practice, Putt, State, Trial} from '../../types.js'
  */
+import { plain } from '../../doubt.js';
 
 /** The gate a foot ahead of the ball. */
 export const GATE_AT_M = 0.3048;
@@ -38,7 +39,7 @@ const gateFields = ({ putt: { stimp_ft }, player }) => ({
 });
 
 /** @param {Trial[]} trials */
-const plain = (trials) => trials.map(({ felt_percent, measured_percent, fall }) => ({ felt_percent, measured_percent, fall }));
+const tried = (trials) => trials.map(({ felt_percent, measured_percent, fall }) => ({ felt_percent, measured_percent, fall }));
 
 /** Where the green runs down to, for one who faces the hole. */
 const FALL_DEG = { toes: 0, right: 90, heels: 180, left: 270 };
@@ -52,7 +53,7 @@ export function asFelt({ putt, practicePage, answers: { felt } }) {
 /** @param {State} state @param {number | undefined} sd */
 function windowOf(state, sd) {
   const putt = asFelt(state);
-  return putt && sd !== undefined ? { ...putt, player: { ...state.player, slope_sd_percent: sd } } : null;
+  return putt && sd !== undefined ? { ...plain(putt), player: { ...state.player, slope_sd_percent: sd } } : null;
 }
 
 /** @type {Question[]} */
@@ -99,7 +100,12 @@ export const questions = [
       return gap_m === undefined ? null : { ...gateFields(state), gap_m };
     },
   },
-  { into: 'ballLine', ask: 'ball_line', when: pictured('ball_line'), fields: ({ putt, player }) => ({ ...putt, player }) },
+  {
+    into: 'ballLine',
+    ask: 'ball_line',
+    when: pictured('ball_line'),
+    fields: ({ putt, player }) => ({ ...plain(putt), player }),
+  },
   {
     into: 'eyes',
     ask: 'eyes',
@@ -119,14 +125,14 @@ export const questions = [
     fields: ({ practice: { strokes }, read }) =>
       strokes.length > 2 && read ? { strokes, launch_mps: read.value.launch_mps } : null,
   },
-  { into: 'feet', ask: 'feel', when: on('feet'), fields: ({ calibration }) => ({ trials: plain(calibration.feet) }) },
-  { into: 'eye', ask: 'feel', when: on('eye'), fields: ({ calibration }) => ({ trials: plain(calibration.eye) }) },
+  { into: 'feet', ask: 'feel', when: on('feet'), fields: ({ calibration }) => ({ trials: tried(calibration.feet) }) },
+  { into: 'eye', ask: 'feel', when: on('eye'), fields: ({ calibration }) => ({ trials: tried(calibration.eye) }) },
   {
     into: 'felt',
     ask: 'felt',
     when: on('feet'),
     fields: ({ calibration, practicePage: { draft, fall } }) =>
-      draft.felt_percent === undefined ? null : { trials: plain(calibration.feet), felt_percent: draft.felt_percent, fall },
+      draft.felt_percent === undefined ? null : { trials: tried(calibration.feet), felt_percent: draft.felt_percent, fall },
   },
   {
     into: 'asFelt',

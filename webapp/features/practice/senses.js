@@ -47,7 +47,7 @@ export function senseActions({ store, record }) {
       if (!felt || !putt) return;
       const { asked, ...value } = felt;
       const slope = { slope_percent: felt.slope_percent, fall_deg: putt.fall_deg ?? 0 };
-      const taken = intoRead(store, slope, felt.slope_sd_percent);
+      const taken = intoRead(store, slope, 'felt', felt.slope_sd_percent);
       if (taken)
         keep('As felt and corrected, in the read.', {
           ...taken,

@@ -3,23 +3,21 @@
  * @import {App} from '../../app.js'
  * @import {InputField, Player, Putt, Refusal, Sheet, Station} from '../../types.js'
  */
-import { fromText, unitOf } from '../../format.js';
+import { plain, untilted } from '../../doubt.js';
+import { fromText, smallUnit, unitOf } from '../../format.js';
 import { nameOf, refusalWords } from '../../refusal.js';
+import { undoable } from '../../parts/undo.js';
 import { withValue } from './inputs.js';
 
 /** @param {App} app */
-export function actions({ store, engine }) {
+export function actions({ store, engine, record }) {
+  const { undo } = undoable({ store, record });
   /** @param {string} action @param {Putt} putt */
   const setPutt = (action, putt) => store.change(action, { putt, problem: null, restarted: false, ...unfelt(putt) });
   const inHand = () => store.state.putt;
 
-  /** A slope that was felt has its own spread; another slope in its place has not. @param {Putt} putt */
-  function unfelt(putt) {
-    const { felt, player } = store.state;
-    return felt && putt.slope_percent !== inHand().slope_percent
-      ? { felt: null, player: { ...player, slope_sd_percent: 0 } }
-      : {};
-  }
+  /** Another slope in place of the one that was felt was not. @param {Putt} putt */
+  const unfelt = (putt) => (store.state.felt && putt.tilt_source !== 'felt' ? { felt: null } : {});
 
   /**
    * Typed words are tried on the engine first: what it refuses leaves the read as it was.
@@ -51,7 +49,7 @@ export function actions({ store, engine }) {
     enter(
       field,
       text,
-      (value) => engine.ask('read', put(value)),
+      (value) => engine.ask('read', plain(put(value))),
       (value) => setPutt(`enter ${field}`, put(value)),
     );
 
@@ -65,7 +63,9 @@ export function actions({ store, engine }) {
     /** @param {number} index @param {keyof Station} part @param {string} text */
     enterStation: (index, part, text) =>
       enterPutt(`${index}.${part}`, text, (value) =>
-        withStations((list) => list.map((s, i) => (i === index ? { ...s, [part]: value } : s))),
+        withStations((list) =>
+          list.map((s, i) => (i === index ? { ...(part === 'at_m' ? s : untilted(s)), [part]: value } : s)),
+        ),
       ),
     addStation: () =>
       store.change('add station', {
@@ -89,6 +89,18 @@ export function actions({ store, engine }) {
     /** @param {Sheet} sheet */
     open: (sheet) => store.change('open sheet', { sheet, problem: null }),
     close: () => store.change('close sheet', { sheet: '', problem: null }),
+    /** To what measures a slope or the green's speed, and back with it. @param {'level' | 'speed'} part */
+    measure(part) {
+      store.change('to measure', { sheet: '', problem: null, greenPage: { ...store.state.greenPage, part, sent: true } });
+      location.hash = 'green';
+    },
+    /** @param {number} past_m */
+    takePace(past_m) {
+      const { si } = smallUnit(store.state.settings);
+      setPutt('take the best pace', { ...inHand(), past_m: Number((Math.round(past_m / si) * si).toFixed(4)) });
+      store.change('close sheet', { sheet: '' });
+    },
+    undo,
     /** @param {Player} player */
     setPlayer: (player) => store.change('choose player', { player, problem: null }),
     /** @param {keyof Player} field @param {string} text */
@@ -97,7 +109,7 @@ export function actions({ store, engine }) {
       return enter(
         field,
         text,
-        (value) => engine.ask('window', { ...inHand(), player: changed(value) }),
+        (value) => engine.ask('window', { ...plain(inHand()), player: changed(value) }),
         (value) => store.change('enter player', { player: changed(value), problem: null }),
       );
     },
@@ -107,18 +119,18 @@ export function actions({ store, engine }) {
 
   /** @param {(stations: Station[]) => Station[]} edit @returns {Putt} */
   function withStations(edit) {
-    const { slope_percent = 0, fall_deg = 0, stations, ...rest } = inHand();
-    return { ...rest, stations: edit(stations ?? [{ at_m: 0, slope_percent, fall_deg }]) };
+    const { slope_percent = 0, fall_deg = 0, tilt_source, tilt_sd_percent, stations, ...rest } = inHand();
+    return { ...rest, stations: edit(stations ?? [{ at_m: 0, slope_percent, fall_deg, tilt_source, tilt_sd_percent }]) };
   }
 }
 
 /** One station more, at the hole if none is there, else halfway along the widest gap. @param {Station[]} list @param {number} distance_m */
 function halved(list, distance_m) {
   const last = list[list.length - 1];
-  if (last.at_m < distance_m) return [...list, { ...last, at_m: distance_m }];
+  if (last.at_m < distance_m) return [...list, { ...untilted(last), at_m: distance_m }];
   const gaps = list.slice(1).map((s, i) => s.at_m - list[i].at_m);
   const i = gaps.indexOf(Math.max(...gaps));
-  return [...list.slice(0, i + 1), { ...list[i], at_m: list[i].at_m + gaps[i] / 2 }, ...list.slice(i + 1)];
+  return [...list.slice(0, i + 1), { ...untilted(list[i]), at_m: list[i].at_m + gaps[i] / 2 }, ...list.slice(i + 1)];
 }
 
 /** @typedef {ReturnType<typeof actions>} ReadActions */

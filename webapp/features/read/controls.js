@@ -6,8 +6,11 @@
  */
 import { html, svg } from 'lit-html';
 import { fallWords, inUnit, number, unitOf } from '../../format.js';
+import { isExample } from '../../records/schema.js';
 import { dial } from '../../parts/dial.js';
 import { ruler } from '../../parts/ruler.js';
+import { undoLine } from '../../parts/undo.js';
+import { BY } from './doubt.js';
 import { INPUTS, inputOf, inWords, inputValue } from './inputs.js';
 
 const HINTS = {
@@ -17,6 +20,22 @@ const HINTS = {
   stimp_ft: 'Green speed',
   past_m: 'Pace past the hole',
 };
+
+/** What measures it. @type {Partial<Record<import('../../types.js').InputField, {part: 'level' | 'speed', words: string}>>} */
+const MEASURED = {
+  slope_percent: { part: 'level', words: 'Lay the phone down' },
+  fall_deg: { part: 'level', words: 'Lay the phone down' },
+  stimp_ft: { part: 'speed', words: 'Roll a ball' },
+};
+
+/** @param {State} state @param {boolean} measurable */
+function hint({ active, putt, settings }, measurable) {
+  if (isExample(putt, settings)) return measurable ? 'An example.' : 'An example: set your own putt.';
+  const told = active === 'stimp_ft' ? putt.stimp_source : measurable ? putt.tilt_source : undefined;
+  return told
+    ? `${HINTS[active]}, ${BY[told]}`
+    : `${HINTS[active]}. ${measurable ? 'Type it, or' : 'Touch the number to type.'}`;
+}
 
 /** @param {number} deg */
 const arrow = (deg) =>
@@ -67,9 +86,12 @@ function instrument({ putt, station, settings, active }, act) {
 export function controls(state, act) {
   const { active, problem, settings } = state;
   const refused = problem?.field === active ? problem.message : '';
+  const by = MEASURED[active];
   return html`<section class="controls ${settings.handed}" aria-label="The putt">
+    ${undoLine(state, act.undo)}
     <div class="cells">${INPUTS.map((input) => cell(state, act, input))}</div>
-    <p id="entry-note" class=${refused ? 'problem' : 'hint'} role=${refused ? 'alert' : 'note'}>${refused || `${HINTS[active]}. Touch the number to type.`}</p>
+    <div class=${by && !refused ? 'told with' : 'told'}><p id="entry-note" class=${refused ? 'problem' : 'hint'} role=${refused ? 'alert' : 'note'}>${refused || hint(state, Boolean(by))}</p>
+      ${by && !refused ? html`<button type="button" class="word" @click=${() => act.measure(by.part)}>${by.words}</button>` : ''}</div>
     <div class="instrument">${instrument(state, act)}</div>
   </section>`;
 }

@@ -6,20 +6,20 @@ import './read.css';
 import { openDrawn } from '../../parts/sheet.js';
 import { watchSize } from '../../parts/size.js';
 import { actions } from './actions.js';
-import { questions } from './questions.js';
+import { alike, questions } from './questions.js';
 import { view } from './view.js';
+import { isYou, youOf } from './you.js';
 
 /** @type {Feature} */
 export const read = {
   id: 'read',
-  keeps: ['putt', 'player', 'felt', 'read', 'window'],
+  keeps: ['putt', 'player', 'you', 'felt', 'read', 'window'],
   label: 'Read',
   initial: {
     sheet: '',
     active: 'distance_m',
     station: 0,
     size: { width: 390, height: 400 },
-    presets: [],
     costs: null,
     refusal: null,
     closed: null,
@@ -29,6 +29,20 @@ export const read = {
     const act = actions(app);
     const watch = watchSize(act.sized);
     let { active } = app.store.state;
+    app.store.subscribe((state, before) => {
+      const { findings } = state;
+      if (!findings || findings.value === before.findings?.value) return;
+      const you = youOf(findings);
+      app.store.change('you, as found', { you, ...(you && isYou(state) && { player: you.value }) });
+    });
+    // What has been read stays so when its numbers come from somewhere else
+    app.store.subscribe(({ putt, read, window }, before) => {
+      if (putt === before.putt || putt === read?.putt || !alike(read?.putt, putt) || !read) return;
+      app.store.change('read as before', {
+        read: { ...read, putt },
+        window: window && alike(window.putt, putt) ? { ...window, putt } : window,
+      });
+    });
     return {
       view: () => view(app.store.state, act),
       drawn(root) {

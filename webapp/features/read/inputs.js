@@ -2,6 +2,7 @@
  * The five things that the player sets, each with its stops on the tape.
  * @import {InputField, Settings, Putt} from '../../types.js'
  */
+import { untilted, withSpeed } from '../../doubt.js';
 import { rangeOf } from '../../fields.js';
 import { distanceUnit, fallWords, smallUnit, unitOf, withUnit } from '../../format.js';
 
@@ -59,11 +60,13 @@ export const inputValue = (putt, station, field) =>
 
 /** The same putt with one field changed. @param {Putt} putt @param {number} station @param {InputField} field @param {number} value @returns {Putt} */
 export function withValue(putt, station, field, value) {
-  if (putt.stations && (field === 'slope_percent' || field === 'fall_deg'))
-    return { ...putt, stations: putt.stations.map((s, i) => (i === station ? { ...s, [field]: value } : s)) };
+  const tilts = field === 'slope_percent' || field === 'fall_deg';
+  if (putt.stations && tilts)
+    return { ...putt, stations: putt.stations.map((s, i) => (i === station ? { ...untilted(s), [field]: value } : s)) };
   if (putt.stations && field === 'distance_m')
     return { ...putt, distance_m: value, stations: stretched(putt.stations, putt.distance_m, value) };
-  return { ...putt, [field]: value };
+  if (tilts) return { ...untilted(putt), [field]: value };
+  return field === 'stimp_ft' ? withSpeed(putt, value) : { ...putt, [field]: value };
 }
 
 /** Stations keep their share of the way when the distance changes. @param {NonNullable<Putt['stations']>} stations @param {number} from_m @param {number} distance_m */

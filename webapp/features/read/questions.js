@@ -3,19 +3,49 @@
  * @import {Question} from '../../questions.js'
  * @import {Player, Read, Putt, State} from '../../types.js'
  */
-
+import { plain, speedTold, tiltTold } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
+import { isYou } from './you.js';
 
 /** @param {object | undefined} one @param {object} other */
 const same = (one, other) => one === other || JSON.stringify(one) === JSON.stringify(other);
 
-/** The putt in hand has been read; a drag that comes back to it makes another object of it. @param {State} state */
-const isRead = ({ read, putt, refusal }) => same(read?.putt, putt) && !refusal;
+/** The same numbers, wherever they come from. @param {Putt | undefined} one @param {Putt} other */
+export const alike = (one, other) => one === other || (one !== undefined && same(plain(one), plain(other)));
 
-/** Which putt was asked about: one of some, if it is the same. @param {Putt & {player: Player}} asked @param {Putt[]} some */
-function puttOf({ player: _, ...putt }, some) {
-  return some.find((each) => same(each, putt)) ?? putt;
+/** The putt in hand has been read; a drag that comes back to it makes another object of it. @param {State} state */
+const isRead = ({ read, putt, refusal }) => alike(read?.putt, putt) && !refusal;
+
+/** Which putt was asked about: one of some, if it is the same. @param {Putt} asked @param {(Putt | undefined)[]} some */
+const puttOf = (asked, some) => some.find((each) => alike(each, asked)) ?? asked;
+
+/** With how sure its green is. @param {State} state */
+function doubted(state) {
+  const [tilt, speed] = [tiltTold(state), speedTold(state)];
+  return { ...plain(state.putt), tilt_sd_percent: tilt.sd, stimp_sd_ft: speed.sd };
 }
+
+/**
+ * A tilt that was measured or felt stands in place of the player's misread. The speed's doubt is within the player's spread
+ * of pace already.
+ * @param {State} state
+ */
+export function windowFields(state) {
+  const { putt, player, you } = state;
+  const { source, sd } = tiltTold(state);
+  return {
+    ...plain(putt),
+    player,
+    ...(you && isYou(state) && { player_low: you.low, player_high: you.high }),
+    ...(source !== 'typed' && { tilt_sd_percent: sd }),
+  };
+}
+
+/** Feet that have been tried so often tell how surely they read. */
+const ENOUGH_TRIALS = 6;
+
+/** @param {import('../../types.js').Sheet} sheet */
+const on = (sheet) => (/** @type {State} */ state) => state.sheet === sheet && isRead(state);
 
 /** @type {Question[]} */
 export const questions = [
@@ -23,39 +53,77 @@ export const questions = [
     into: 'read',
     ask: 'read',
     on: ({ putt }) => [putt],
-    fields: ({ putt }) => putt,
+    fields: ({ putt }) => plain(putt),
     follows: true,
-    lands: (/** @type {Read} */ value, asked) => ({ read: { value, putt: asked }, refusal: null }),
-    refused: (refusal, putt, state) =>
-      refusal.code === 'runs_away' && same(state.putt, putt)
-        ? { refusal: { putt, value: refusalWords(refusal, state.settings) }, read: null, window: null, costs: null }
+    lands: (/** @type {Read} */ value, asked, { putt }) => ({ read: { value, putt: puttOf(asked, [putt]) }, refusal: null }),
+    refused: (refusal, asked, state) =>
+      refusal.code === 'runs_away' && alike(state.putt, asked)
+        ? {
+            refusal: { putt: state.putt, value: refusalWords(refusal, state.settings) },
+            read: null,
+            window: null,
+            costs: null,
+          }
         : {},
   },
   {
     into: 'window',
     ask: 'window',
     when: isRead,
-    on: ({ putt, player }) => [putt, player],
-    fields: ({ putt, player }) => ({ ...putt, player }),
+    on: ({ putt, player, answers }) => [putt, player, answers.ownFeel],
+    fields: windowFields,
     follows: true,
-    lands: (value, asked, state) =>
-      state.read ? { window: { putt: puttOf(asked, [state.putt, state.read.putt]), value }, closed: null } : {},
+    lands: (value, { player: _, player_low: __, player_high: ___, tilt_sd_percent: ____, ...asked }, { read, putt }) =>
+      read ? { window: { putt: puttOf(asked, [putt, read.putt]), value }, closed: null } : {},
     refused: (refusal, _, { putt, settings }) =>
       refusal.code === 'no_window' ? { window: null, closed: { putt, value: refusalWords(refusal, settings) } } : {},
   },
   {
+    into: 'ownFeel',
+    ask: 'feel',
+    on: ({ calibration }) => [calibration.feet],
+    fields: ({ calibration: { feet } }) =>
+      feet.length < ENOUGH_TRIALS
+        ? null
+        : { trials: feet.map(({ felt_percent, measured_percent, fall }) => ({ felt_percent, measured_percent, fall })) },
+  },
+  {
+    into: 'sure',
+    ask: 'read',
+    when: isRead,
+    on: ({ putt, player, answers }) => [putt, player, answers.ownFeel],
+    fields: doubted,
+    follows: true,
+  },
+  {
+    into: 'byTilt',
+    ask: 'read',
+    when: on('doubt'),
+    fields: (state) => ({ ...plain(state.putt), tilt_sd_percent: tiltTold(state).sd }),
+  },
+  {
+    into: 'bySpeed',
+    ask: 'read',
+    when: on('doubt'),
+    fields: (state) => ({ ...plain(state.putt), stimp_sd_ft: speedTold(state).sd }),
+  },
+  {
     into: 'costs',
     ask: 'sensitivity',
-    when: (state) => state.sheet === 'costs' && isRead(state),
+    when: on('costs'),
     on: ({ putt }) => [putt],
-    fields: ({ putt }) => putt,
+    fields: ({ putt }) => plain(putt),
     lands: ({ rows }, putt) => ({ costs: { putt, value: rows } }),
   },
   {
-    into: 'presets',
-    ask: 'presets',
-    when: ({ sheet }) => sheet === 'player',
-    fields: () => ({}),
-    lands: ({ players }) => ({ presets: players }),
+    into: 'bestPace',
+    ask: 'best_pace',
+    when: on('pace'),
+    fields({ putt, player }) {
+      const { past_m: _, ...rest } = plain(putt);
+      return { ...rest, player };
+    },
+    // stops when the sheet is closed: the next read does not wait for it
+    share: () => ({}),
   },
 ];

@@ -10,7 +10,7 @@ import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
 
 const MOST = mostOf('PuttFields', 'stations');
-/** @type {[keyof Station, string][]} */
+/** @type {['at_m' | 'slope_percent' | 'fall_deg', string][]} */
 const PARTS = [
   ['at_m', 'From the ball'],
   ['slope_percent', 'Slope'],

@@ -1,18 +1,18 @@
-/** The picture, drawn anew only when what it shows has changed. @import {State} from '../../types.js' */
+/** The picture, drawn anew only when what it shows has changed. @import {State} from '../../types.js' @import {ReadActions} from './actions.js' */
 import { html } from 'lit-html';
 import { aim, distanceUnit } from '../../format.js';
 import { picture } from '../../parts/picture/picture.js';
 import { rollBall, stopRoll } from '../../parts/picture/roll.js';
 import { apexWords, pictureWords } from './words.js';
 
-const KEYS = /** @type {const} */ (['read', 'putt', 'window', 'refusal', 'settings', 'size', 'station']);
+const KEYS = /** @type {const} */ (['read', 'putt', 'window', 'refusal', 'settings', 'size', 'station', 'answers']);
 /** A smaller aim than this is not worth a measure on the picture. */
 const SHOWN_M = 0.005;
 /** @type {{state: State, drawn: unknown} | undefined} */
 let last;
 
 /** @param {State} state @returns {import('../../parts/picture/picture.js').Picture} */
-function pictureOf({ read, putt, window, settings, size, station }) {
+function pictureOf({ read, putt, window, settings, size, station, answers: { sure } }) {
   // The picture shows the putt that was answered, so that curve and hole always belong together.
   const shown = read?.putt ?? putt;
   const { number, unit } = read ? aim(read.value, settings) : { number: '', unit: '' };
@@ -20,6 +20,7 @@ function pictureOf({ read, putt, window, settings, size, station }) {
     size,
     putt: shown,
     read: read?.value,
+    off_m: sure?.aim_offset_sd_m ?? 0,
     window: window?.value,
     // By what they hold: a drag that comes back to the same putt makes another object of it
     stale: JSON.stringify(window?.putt) !== JSON.stringify(shown),
@@ -35,14 +36,14 @@ function pictureOf({ read, putt, window, settings, size, station }) {
   };
 }
 
-/** @param {State} state */
-export function stage(state) {
-  if (!last || KEYS.some((key) => last?.state[key] !== state[key])) last = { state, drawn: drawing(state) };
+/** @param {State} state @param {ReadActions} act */
+export function stage(state, act) {
+  if (!last || KEYS.some((key) => last?.state[key] !== state[key])) last = { state, drawn: drawing(state, act) };
   return last.drawn;
 }
 
-/** @param {State} state */
-function drawing(state) {
+/** @param {State} state @param {ReadActions} act */
+function drawing(state, act) {
   stopRoll();
   const shown = pictureOf(state);
   const { read } = shown;
@@ -50,8 +51,13 @@ function drawing(state) {
     const root = /** @type {Element} */ (event.currentTarget).closest('.stage');
     if (root && read) void rollBall(root, { ...shown, read });
   };
-  return html`<div class="stage" @click=${roll}>
+  const toKey = (/** @type {Event} */ event) => {
+    event.stopPropagation();
+    act.open('key');
+  };
+  return html`<div class="stage ${read && read.aim_offset_m < 0 ? 'breaks-left' : ''}" @click=${roll}>
     ${picture(shown)}
     ${read ? html`<button type="button" class="roll ${read.aim_offset_m < 0 ? 'roll-left' : ''}"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll it</button>` : ''}
+    <button type="button" class="word to-key" @click=${toKey}>Key</button>
   </div>`;
 }

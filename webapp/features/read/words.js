@@ -1,13 +1,13 @@
 /**
  * A read as a caddie would say it.
- * @import {Read, Putt, Settings, Cost} from '../../types.js'
+ * @import {Read, Putt, Settings, Cost, Window} from '../../types.js'
  */
 import {
   aim,
-  aimName,
   aimWords,
   distanceUnit,
   fallWords,
+  number,
   percent,
   sideOf,
   smallUnit,
@@ -30,6 +30,13 @@ export function shapeWords({ path, apex, time_s, aim_offset_m }, settings) {
 export const apexWords = ({ apex }, settings) =>
   Math.abs(apex.y_m) < STRAIGHT_M ? '' : `apex ${withUnit(Math.abs(apex.y_m), smallUnit(settings))}`;
 
+/** How surely a share is known. @param {Pick<Window, 'make_interval'>} window */
+export function rangeWords({ make_interval: ends }) {
+  if (!ends) return '';
+  const [low, high] = ends.map((end) => number(end * 100, 0));
+  return `, ${low}\u202fto\u202f${high}`;
+}
+
 /** @param {Putt} putt */
 export const slopeWords = (putt) =>
   putt.stations
@@ -42,7 +49,7 @@ export function pictureWords(read, putt, chance, settings) {
   if (!read) return green;
   const { number, unit } = aim(read, settings);
   const odds = chance === undefined ? '' : ` Make ${percent(chance)}.`;
-  return `${green} ${aimName(settings)} ${number} ${unit} ${aimWords(read)}. ${shapeWords(read, settings)}. Plays like ${withUnit(read.plays_like_m, distanceUnit(settings))} on the level.${odds}`;
+  return `${green} Aim ${number} ${unit} ${aimWords(read)}. ${shapeWords(read, settings)}. Plays like ${withUnit(read.plays_like_m, distanceUnit(settings))} on the level.${odds}`;
 }
 
 /** @type {Record<Cost['change'], string>} */

@@ -3,6 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {DrillEntry, Entry, NoteEntry, RecordPage, Point, PuttEntry, Refusal, State} from '../../types.js'
  */
+import { plain } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
 import { give } from '../../device/share.js';
 import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
@@ -73,7 +74,7 @@ export function actions({ store, engine, record }) {
       const result = finish === 'holed' || isIn(finish) ? 'holed' : finish;
       try {
         const fresh = read?.putt === putt;
-        const meant = fresh ? read.value : await engine.ask('read', putt);
+        const meant = fresh ? read.value : await engine.ask('read', plain(putt));
         /** @type {PuttEntry} */
         const entry = { kind: 'putt', ...struck, text: '', ...putt, aim_deg: meant.aim_deg, result };
         const kept = await record.write([entry]);

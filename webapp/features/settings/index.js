@@ -1,4 +1,5 @@
 /** @import {App, Feature} from '../../app.js' */
+import { withSpeed } from '../../doubt.js';
 import { rangeOf } from '../../fields.js';
 import { svg } from 'lit-html';
 import { doesNotFit, fromText, unitOf } from '../../format.js';
@@ -12,7 +13,7 @@ function pair(name) {
 }
 
 /** What is sensible here; what goes to the engine is checked there too. @type {Record<string, [number, number]>} */
-const LIMITS = { pace_m: [0.3, 1.5], arm_m: [0.3, 1], stimp_ft: pair('stimp_ft'), past_m: pair('past_m') };
+const LIMITS = { pace_m: [0.3, 1.5], stimp_ft: pair('stimp_ft'), past_m: pair('past_m') };
 
 /** @param {App} app */
 function actions({ store }) {
@@ -30,7 +31,8 @@ function actions({ store }) {
         store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, least, most, unit) } });
         return;
       }
-      const usual = name === 'stimp_ft' || name === 'past_m' ? { putt: { ...putt, [name]: value } } : {};
+      const inHand = { stimp_ft: () => withSpeed(putt, value), past_m: () => ({ ...putt, past_m: value }) };
+      const usual = name in inHand ? { putt: inHand[/** @type {keyof typeof inHand} */ (name)]() } : {};
       store.change(`set ${name}`, { settings: { ...settings, [name]: value }, problem: null, ...usual });
     },
     /** @param {keyof typeof EYE} name @param {string} text */

@@ -28,7 +28,6 @@ const CHOICES = [
       ['cups', 'cups'],
       ['balls', 'balls'],
       ['degrees', 'degrees'],
-      ['arm', 'mm at arm’s length'],
     ],
   ],
   [
@@ -43,17 +42,16 @@ const CHOICES = [
     'theme',
     'Screen',
     [
+      ['system', 'as the phone'],
       ['light', 'light'],
       ['dark', 'dark'],
-      ['system', 'as the phone'],
     ],
   ],
 ];
 
-/** @type {['pace_m' | 'arm_m' | 'stimp_ft' | 'past_m', string, string][]} */
+/** @type {['pace_m' | 'stimp_ft' | 'past_m', string, string][]} */
 const NUMBERS = [
   ['pace_m', 'Your pace', 'Walk ten paces, measure, divide by ten.'],
-  ['arm_m', 'Eye to fingers at arm’s length', 'For an aim held up against the line of sight.'],
   ['stimp_ft', 'Usual green speed', 'On the Stimpmeter. Also sets the putt in hand.'],
   ['past_m', 'Usual pace past the hole', 'How far a miss should run on. Also sets the putt in hand.'],
 ];

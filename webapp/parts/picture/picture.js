@@ -6,6 +6,7 @@
  * @property {Putt} putt
  * @property {Read} [read]
  * @property {Window} [window]
+ * @property {number} [off_m] how far to either side the aim may be off
  * @property {boolean} stale the window is of a moment ago
  * @property {number} [station] the station in hand
  * @property {{aim: string, apex: string, high: string, low: string}} words
@@ -47,7 +48,7 @@ export function layout({ size, read, putt, window }) {
 }
 
 /** @param {Picture} picture @param {ReturnType<typeof layout>} laid */
-function answer({ size, read, putt, window, stale, words }, { view, side, magnified }) {
+function answer({ size, read, putt, window, stale, words, off_m = 0 }, { view, side, magnified }) {
   if (!read) return svg`<path class="chord" d="${chord(view, putt.distance_m)}"></path>`;
   const { px } = view;
   const L = putt.distance_m;
@@ -74,6 +75,7 @@ function answer({ size, read, putt, window, stale, words }, { view, side, magnif
         : ''
     }
     <path class="chord" d=${chord(view, L)}></path>
+    ${off_m ? give(view, L, read.aim_offset_m, off_m) : ''}
     <path class="start-line" d="M${ball[0]} ${ball[1]}L${spot[0]} ${spot[1]}"></path>
     <path class="past" d=${line(view, past)}></path>
     <path class="finish" d="M${stop[0] - 3.5} ${stop[1] - 3.5}l7 7m0 -7l-7 7"></path>
@@ -82,6 +84,13 @@ function answer({ size, read, putt, window, stale, words }, { view, side, magnif
     ${words.apex ? svg`<circle class="apex" cx=${apex[0]} cy=${apex[1]} r="4"></circle>` : ''}
     ${words.aim ? measure(hole, spot, words.aim) : ''}
     <path class="spot" d="M${spot[0] - 7} ${spot[1]}h14M${spot[0]} ${spot[1] - 7}v14"></path>`;
+}
+
+/** The aims that may be the true one, from the ball on. @param {import('./frame.js').Frame} view @param {number} distance_m @param {number} offset_m @param {number} off_m */
+function give({ px }, distance_m, offset_m, off_m) {
+  const [ball, [left, y], [right]] = [px(0, 0), px(distance_m, offset_m + off_m), px(distance_m, offset_m - off_m)];
+  return svg`<path class="give-ground" d="M${ball[0]} ${ball[1]}L${left} ${y}H${right}Z"></path>
+    <path class="give" d="M${left} ${y}H${right}M${left} ${y - 5}v10M${right} ${y - 5}v10"></path>`;
 }
 
 /** @param {import('./frame.js').Frame} view @param {number} distance_m */

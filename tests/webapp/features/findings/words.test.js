@@ -10,7 +10,7 @@ import {
   spreadWords,
 } from '../../../../webapp/features/findings/words.js';
 
-const FEET = { distance: 'ft', aim: 'in', pace_m: 0.9144, arm_m: 0.66 };
+const FEET = { distance: 'ft', aim: 'in', pace_m: 0.9144 };
 const IN = '\u00a0in';
 const cost = (skill, putts_per_100, low, high) => ({ skill, putts_per_100, low, high });
 

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { apexWords, finishWords, shapeWords, slopeWords } from '../../../../webapp/features/read/words.js';
 
-const FEET = { distance: 'ft', aim: 'in', pace_m: 0.9144, arm_m: 0.66 };
+const FEET = { distance: 'ft', aim: 'in', pace_m: 0.9144 };
 const IN = '\u00a0in';
 /** A path through these places to the left, m, at 0, 1, 2 ... s. */
 const path = (...ys) => ys.map((y, t) => [t, t, y, 1]);
