@@ -93,10 +93,16 @@ export interface Trial extends Engine.FeltTrialFields {
   date: string;
 }
 
+/** A rolled ball, on which green and when. */
+export interface Rolled extends Engine.BallFields {
+  place?: string;
+  date?: string;
+}
+
 /** What is known of the phone's level, the rolls of a ball, the greens at home, the feet and the eye. */
 export interface Calibration {
   phone: { bias_deg: [number, number]; date: string } | null;
-  rolls: Engine.BallFields[];
+  rolls: Rolled[];
   ball: Engine.RollTestFields['skid'];
   home_stimp_ft: number;
   feet: Trial[];
@@ -226,15 +232,27 @@ export interface Felt extends Engine.FeltAnswer {
 
 export type Tilt =
   | { kind: 'off' | 'asking' | 'refused' | 'none' }
-  | { kind: 'live'; seconds: number; readings: Omit<Engine.ReadingFields, 'turned_deg'>[] };
+  /** `alpha_deg`: which way its top points, from some direction or other; null where it does not tell. */
+  | { kind: 'live'; seconds: number; alpha_deg: number | null; readings: Omit<Engine.ReadingFields, 'turned_deg'>[] };
+
+/** The positions to hold in a zeroing, what they have shown, and which way the top pointed in each. */
+export interface Zero {
+  turns: number[];
+  readings: Engine.ReadingFields[];
+  alphas: (number | null)[];
+  /** The phone has been seen to be turned to the next position. */
+  there: boolean;
+  problem: string;
+}
 
 export interface GreenPage {
   part: 'level' | 'speed' | 'compare';
   /** Typed numbers in SI, by field. */
   draft: Record<string, number>;
   tilt: Tilt;
-  /** The positions to hold in a zeroing, and what they have shown. */
-  zero: { turns: number[]; readings: Engine.ReadingFields[]; problem: string } | null;
+  zero: Zero | null;
+  /** Zeroed, and not turned back yet: which way its top pointed in the first position, where the phone knows. */
+  back: { alpha_deg: number | null } | null;
   by: 'rolls' | 'stimpmeter';
   way: Engine.BallFields['way'];
   /** Sent here by the read, to which what is taken leads back. */

@@ -4,6 +4,7 @@ import itertools
 import math
 import re
 from collections.abc import Callable
+from datetime import UTC, datetime
 from typing import Any
 
 import pytest
@@ -40,8 +41,8 @@ class Sensor:
         self.session = page.context.new_cdp_session(page)
         self.shown = [0.0, 0.0]
 
-    def show(self, beta: float, gamma: float) -> None:
-        self.session.send("DeviceOrientation.setDeviceOrientationOverride", {"alpha": 0, "beta": beta, "gamma": gamma})
+    def show(self, beta: float, gamma: float, alpha: float = 0) -> None:
+        self.session.send("DeviceOrientation.setDeviceOrientationOverride", {"alpha": alpha, "beta": beta, "gamma": gamma})
         self.shown = [beta, gamma]
 
     def wait(self, ms: float) -> None:
@@ -50,12 +51,21 @@ class Sensor:
         self.page.wait_for_function(heard, arg=self.shown)
         self.page.evaluate("ms => pass(ms)", ms)
 
-    def lie(self, slope_percent: float, fall_deg: float, turned_deg: float = 0, bias_deg: tuple[float, float] = (0, 0)) -> None:
-        """Lie on a slope whose fall line lies ``fall_deg`` clockwise from the phone's first top."""
+    def lie(
+        self,
+        slope_percent: float,
+        fall_deg: float,
+        turned_deg: float = 0,
+        bias_deg: tuple[float, float] = (0, 0),
+        told: bool = False,
+    ) -> None:
+        """Lie on a slope whose fall line lies ``fall_deg`` clockwise from the phone's first top; ``told`` by a phone that
+        knows its own turning."""
         fall, tilt = math.radians(fall_deg - turned_deg), math.atan(slope_percent / 100)
         # up leans away from the fall line; the bias adds to both angles while they are small
         x, y = -math.sin(tilt) * math.sin(fall), -math.sin(tilt) * math.cos(fall)
-        self.show(math.degrees(math.asin(y)) + bias_deg[0], math.degrees(math.atan2(-x, math.cos(tilt))) + bias_deg[1])
+        beta, gamma = math.degrees(math.asin(y)) + bias_deg[0], math.degrees(math.atan2(-x, math.cos(tilt))) + bias_deg[1]
+        self.show(beta, gamma, (110 - turned_deg) % 360 if told else 0)
 
 
 @pytest.fixture
@@ -121,14 +131,23 @@ def test_a_place_of_the_putt_takes_it(phone: Any, sensor: Sensor) -> None:
     sensor.lie(4, 100)
     page = phone.open("#green", putt=STATIONS)
     start(page)
-    page.get_by_role("button", name="Take into place 2").click()
+    page.get_by_role("button", name="Take at 9.8 ft").click()
     first, second = phone.kept("putt.stations")
     assert first == STATIONS["stations"][0]
-    assert (second["at_m"], second["fall_deg"]) == (3, 100)
+    assert (second["at_m"], second["fall_deg"], second["tilt_source"]) == (3, 100, "level")
     assert second["slope_percent"] == pytest.approx(4, abs=0.1)
+    page.get_by_label("From the ball").fill("5")
+    page.keyboard.press("Tab")
+    page.get_by_role("button", name="Add this place").click()
+    assert [place["at_m"] for place in phone.kept("putt.stations")] == [0, pytest.approx(5 * 0.3048), 3]
+    page.get_by_role("button", name="Take as the only slope; 3 places go").click()
+    assert "stations" not in phone.kept("putt")
 
 
-@pytest.mark.parametrize(("how", "turns"), [("Turn twice", (0, 180)), ("Turn four times", (0, 90, 180, 270))])
+TURNED = [("Zero it: half a turn", (0, 180)), ("By quarter turns", (0, 90, 180, 270))]
+
+
+@pytest.mark.parametrize(("how", "turns"), TURNED)
 def test_two_degrees_of_bias_go_by_turning(phone: Any, sensor: Sensor, how: str, turns: tuple[int, ...]) -> None:
     bias = (1.4, -1.4)
     sensor.lie(2.5, 60, 0, bias)
@@ -141,6 +160,10 @@ def test_two_degrees_of_bias_go_by_turning(phone: Any, sensor: Sensor, how: str,
         page.get_by_role("button", name="Take this position").click(timeout=SETTLE_MS)
     expect(page.get_by_text("Phone zeroed")).to_be_visible()
     assert phone.kept("calibration.phone.bias_deg") == pytest.approx(bias, abs=0.1)
+    # taken as it lies now, the slope would be read the wrong way round
+    expect(page.get_by_text("Turn it back, top to the hole.")).to_be_visible()
+    expect(page.get_by_role("button", name=re.compile("^Take"))).to_have_count(0)
+    page.get_by_role("button", name="Its top points to the hole").click()
     sensor.lie(2.5, 60, 0, bias)
     sensor.wait(KEPT_MS)
     shows(page, 2.5, 60)
@@ -152,11 +175,54 @@ def test_two_degrees_of_bias_go_by_turning(phone: Any, sensor: Sensor, how: str,
     expect(page.get_by_text(re.compile("This phone is 2° off"))).to_be_visible()
 
 
+@pytest.mark.parametrize(("how", "turns"), TURNED)
+def test_a_phone_that_knows_its_turning_goes_on_by_itself(phone: Any, sensor: Sensor, how: str, turns: tuple[int, ...]) -> None:
+    sensor.lie(2.5, 60, 0, (0.5, 0.3), told=True)
+    page = phone.open("#green", putt=PUTT)
+    start(page)
+    page.get_by_role("button", name=how).click()
+    sensor.wait(KEPT_MS)
+    page.get_by_role("button", name="Take this position").click(timeout=SETTLE_MS)
+    for n, turned in enumerate(turns[1:], 2):
+        expect(page.get_by_role("heading", name=f"Position {n} of {len(turns)}")).to_be_visible(timeout=SETTLE_MS)
+        sensor.lie(2.5, 60, turned, (0.5, 0.3), told=True)
+        sensor.wait(KEPT_MS)
+        page.wait_for_timeout(300)
+        sensor.wait(KEPT_MS)
+    expect(page.get_by_text("Turn it back, top to the hole.")).to_be_visible(timeout=SETTLE_MS)
+    sensor.lie(2.5, 60, 0, (0.5, 0.3), told=True)
+    sensor.wait(KEPT_MS)
+    shows(page, 2.5, 60)
+    expect(page.get_by_role("button", name="Take into the read")).to_be_visible()
+
+
+def test_a_zero_of_another_day_asks_to_be_renewed(phone: Any, sensor: Sensor) -> None:
+    sensor.lie(2, 90)
+    page = phone.open("#green", putt=PUTT, calibration={"phone": {"bias_deg": [0, 0], "date": "2026-05-03"}})
+    start(page)
+    expect(page.get_by_text("zero it anew today")).to_be_visible(timeout=30_000)
+    page.get_by_role("button", name="Take into the read, ±0.9").click()
+    assert phone.kept("putt.tilt_sd_percent") == pytest.approx(0.91, abs=0.03)
+
+
+def test_the_read_sends_to_the_level_and_gets_the_slope_back(phone: Any, sensor: Sensor) -> None:
+    sensor.lie(3, 270)
+    page = phone.ready(putt=PUTT)
+    page.locator(".cell[aria-label^='Slope']").click()
+    page.get_by_role("button", name="Lay the phone down").click()
+    page.get_by_role("button", name="Take into the read").click(timeout=SETTLE_MS)
+    expect(page.locator(".answer h1")).to_contain_text("right of the cup")
+    expect(page.get_by_text("How steep, measured with a level")).to_be_visible()
+    page.get_by_role("button", name="Undo").click()
+    expect(page.locator(".answer h1")).to_contain_text("left of the cup")
+    assert phone.kept("putt") == PUTT
+
+
 def test_positions_that_disagree_are_refused(phone: Any, sensor: Sensor) -> None:
     sensor.show(3, 0)
     page = phone.open("#green", putt=PUTT)
     start(page)
-    page.get_by_role("button", name="Turn twice").click()
+    page.get_by_role("button", name="Zero it: half a turn").click()
     for beta in (5, 5.2):
         sensor.show(beta, 0)
         sensor.wait(KEPT_MS)
@@ -227,7 +293,7 @@ def test_a_slope_steeper_than_a_read_takes_is_refused(phone: Any, sensor: Sensor
 
 def test_a_floor_level_enough(phone: Any, sensor: Sensor, engine: Callable[..., Any]) -> None:
     sensor.lie(1.8, 30)
-    page = phone.open("#green", putt=PUTT, calibration={"phone": {"bias_deg": [0, 0], "date": "2026-11-01"}})
+    page = phone.open("#green", putt=PUTT, calibration={"phone": {"bias_deg": [0, 0], "date": datetime.now(UTC).isoformat()}})
     start(page)
     expect(page.get_by_text("Not level enough for mirror and laser.")).to_be_visible(timeout=30_000)
     shift = engine("floor", slope_percent=1.8, slope_sd_percent=0.1, eye_m=1.5)["shift_m"] / 0.0254

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
@@ -13,6 +14,11 @@ ROLLS = [
     {"distance_m": 5.6, "time_s": 4.2, "way": "back"},
     {"distance_m": 6.0, "time_s": 4.65, "way": "out"},
 ]
+
+
+def rolled(*rolls: dict[str, Any], place: str = "") -> list[dict[str, Any]]:
+    """Rolls of today, at a place."""
+    return [{**roll, "place": place, "date": datetime.now(UTC).isoformat()} for roll in rolls]
 
 
 def show(phone: Any, part: str, **record: Any) -> Page:
@@ -41,7 +47,12 @@ def test_rolls_make_a_speed_that_is_kept(phone: Any, engine: Callable[..., Any])
     fill(page, "Place", "Course A (demo)")
     result.get_by_role("button", name="Keep and take into the read").click()
     expect(page.get_by_text("Course A (demo), ")).to_be_visible()
-    assert phone.kept("putt.stimp_ft") == round(found["stimp_ft"], 1)
+    putt = phone.kept("putt")
+    assert putt["stimp_ft"] == round(found["stimp_ft"], 1)
+    assert (putt["stimp_source"], putt["stimp_sd_ft"]) == ("rolls", pytest.approx(found["stimp_sd_ft"], abs=0.01))
+    # the next speed has rolls of its own
+    expect(page.locator(".result")).to_have_count(0)
+    assert phone.kept("calibration.rolls") == []
     page.reload()
     page.get_by_role("button", name="Speed", exact=True).click()
     expect(page.get_by_text("Course A (demo), ")).to_be_visible()
@@ -51,8 +62,32 @@ def test_rolls_make_a_speed_that_is_kept(phone: Any, engine: Callable[..., Any])
     expect(page.get_by_text("Course A (demo), ")).to_be_visible()
 
 
+def test_rolls_of_another_green_or_day_do_not_count(phone: Any, engine: Callable[..., Any]) -> None:
+    yesterday = {"place": "Larkmoor", "date": (datetime.now(UTC) - timedelta(days=1)).isoformat()}
+    other = [{**roll, "distance_m": 9.0} for roll in rolled(*ROLLS, place="Quill Bay")]
+    old = [{**roll, "distance_m": 9.0, **yesterday} for roll in ROLLS]
+    here = rolled(*ROLLS, place="Larkmoor")
+    page = show(phone, "Speed", place="Larkmoor", calibration={"rolls": [*other, *old, *here]})
+    found = engine("roll_test", rolls=ROLLS, skid="rolled")
+    expect(page.locator(".result .big")).to_contain_text(f"{found['stimp_ft']:.1f}", timeout=60_000)
+    expect(page.get_by_text("6 rolls of another green or day do not count here")).to_be_visible()
+
+
+def test_a_speed_of_another_day_tells_less(phone: Any) -> None:
+    page = show(phone, "Speed")
+    fill(page, "Speed", "9.5")
+    page.get_by_role("button", name="Keep what was told").dblclick()
+    expect(page.get_by_role("button", name="Use 9.5 ft")).to_have_count(1)
+    assert "stimp_source" not in phone.kept("putt")
+    page.clock.set_fixed_time(datetime.now(UTC) + timedelta(days=3))
+    page.get_by_role("button", name="Use 9.5 ft").click()
+    putt = phone.kept("putt")
+    assert (putt["stimp_ft"], putt["stimp_source"]) == (9.5, "kept")
+    assert putt["stimp_sd_ft"] > 0.5
+
+
 def test_a_putted_ball_is_worked_out_as_one(phone: Any, engine: Callable[..., Any]) -> None:
-    page = show(phone, "Speed", calibration={"rolls": ROLLS})
+    page = show(phone, "Speed", calibration={"rolls": rolled(*ROLLS)})
     page.get_by_label("putted").check(force=True)
     page.get_by_role("button", name="Undo").click()
     expect(page.get_by_label("rolled by hand")).to_be_checked()
@@ -75,7 +110,7 @@ def test_the_thumb_times_a_roll(phone: Any) -> None:
 
 def test_a_wrong_roll_is_named(phone: Any) -> None:
     slow = {"distance_m": 6.0, "time_s": 3.2, "way": "out"}
-    page = show(phone, "Speed", calibration={"rolls": [*ROLLS, slow]})
+    page = show(phone, "Speed", calibration={"rolls": rolled(*ROLLS, slow)})
     expect(page.locator(".suspect")).to_have_count(1, timeout=60_000)
     expect(page.locator(".suspect")).to_contain_text("3.2\xa0s looks wrong")
     page.get_by_role("button", name="Remove roll 4").click()
@@ -83,7 +118,7 @@ def test_a_wrong_roll_is_named(phone: Any) -> None:
 
 
 def test_one_way_is_not_enough(phone: Any) -> None:
-    page = show(phone, "Speed", calibration={"rolls": [ROLLS[0], ROLLS[2]]})
+    page = show(phone, "Speed", calibration={"rolls": rolled(ROLLS[0], ROLLS[2])})
     expect(page.get_by_text("a roll back along the same line tells slope from speed")).to_be_visible(timeout=60_000)
 
 

@@ -68,10 +68,12 @@ def test_a_felt_slope_goes_into_the_read_corrected_with_its_spread(phone: Any, e
     assert phone.kept("putt.slope_percent") == pytest.approx(felt["slope_percent"], abs=0.05)
     assert phone.kept("putt.fall_deg") == 90
     assert phone.kept("felt.correction_percent") == pytest.approx(felt["correction_percent"])
-    assert phone.kept("player.slope_sd_percent") == pytest.approx(felt["slope_sd_percent"], abs=0.005)
     putt = phone.kept("putt")
+    assert putt.pop("tilt_source") == "felt"
+    sd = putt.pop("tilt_sd_percent")
+    assert sd == pytest.approx(felt["slope_sd_percent"], abs=0.005)
     sure = engine("window", **putt)["make_probability"]
-    chance = engine("window", **putt, player=phone.kept("player"))["make_probability"]
+    chance = engine("window", **putt, player=phone.kept("player"), tilt_sd_percent=sd)["make_probability"]
     assert chance < sure
     page.get_by_role("link", name="Read", exact=True).click()
     expect(page.get_by_role("button", name=f"Make {round(chance * 100)}")).to_be_visible(timeout=60_000)

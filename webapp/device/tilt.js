@@ -12,13 +12,16 @@ const PATIENCE_MS = 2000;
 export function createTilt(onTilt) {
   /** @type {{at: number, beta_deg: number, gamma_deg: number}[]} */
   let shown = [];
+  /** @type {number | null} */
+  let alpha_deg = null;
   /** @type {ReturnType<typeof setInterval> | undefined} */
   let teller;
   let started = 0;
 
   /** @param {DeviceOrientationEvent} event */
-  function hear({ beta, gamma }) {
+  function hear({ alpha, beta, gamma }) {
     if (beta === null || gamma === null) return;
+    alpha_deg = alpha;
     shown.push({ at: performance.now(), beta_deg: beta, gamma_deg: gamma });
   }
 
@@ -38,7 +41,7 @@ export function createTilt(onTilt) {
         weight_s: ((shown[i + 1]?.at ?? now) - Math.max(at, from)) / 1000,
       }))
       .filter(({ weight_s }) => weight_s >= 0.001);
-    if (readings.length) onTilt({ kind: 'live', seconds: (now - from) / 1000, readings });
+    if (readings.length) onTilt({ kind: 'live', seconds: (now - from) / 1000, alpha_deg, readings });
   }
 
   /** @param {'off' | 'refused' | 'none'} kind */

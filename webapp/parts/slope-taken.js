@@ -9,21 +9,18 @@ import { unitOf, withUnit } from '../format.js';
 
 const STEEPEST_PERCENT = rangeOf('PuttFields', 'slope_percent').high;
 
-/** @param {Store} store @param {Slope} slope @param {Source} source @param {number} sd per cent of slope @param {number} [station] that it was measured at @returns {{putt: Putt} | null} */
-export function intoRead(store, { slope_percent, fall_deg }, source, sd, station) {
-  const { putt, settings } = store.state;
+/** As a read takes it; null where it is too steep, which is said. @param {Store} store @param {Slope} slope @param {Source} source @param {number} sd per cent of slope */
+export function takenSlope(store, { slope_percent, fall_deg }, source, sd) {
   if (slope_percent > STEEPEST_PERCENT) {
-    const is = withUnit(slope_percent, unitOf('slope_percent', settings));
+    const is = withUnit(slope_percent, unitOf('slope_percent', store.state.settings));
     const message = `A read takes up to ${STEEPEST_PERCENT} %; this is ${is}.`;
     store.change('refuse steep', { problem: { field: 'take', text: '', message } });
     return null;
   }
-  const slope = measured({ slope_percent: Number(slope_percent.toFixed(1)), fall_deg: Math.round(fall_deg) }, source, sd);
-  const { stations, ...rest } = putt;
-  return {
-    putt:
-      stations && station !== undefined
-        ? { ...rest, stations: stations.map((s, i) => (i === station ? { ...s, ...slope } : s)) }
-        : { ...rest, ...slope },
-  };
+  return measured({ slope_percent: Number(slope_percent.toFixed(1)), fall_deg: Math.round(fall_deg) % 360 }, source, sd);
+}
+
+/** The putt with one slope in place of all that it had. @param {Putt} putt @param {Slope} slope @returns {Putt} */
+export function withSlope({ stations: _, ...rest }, slope) {
+  return { ...rest, ...slope };
 }

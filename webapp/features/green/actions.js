@@ -5,19 +5,27 @@
  */
 import { createTilt } from '../../device/tilt.js';
 import { clocked, DAYS_SD_FT, TOLD_SD_FT, withSpeed } from '../../doubt.js';
-import { dayOf, doesNotFit, fromText, today } from '../../format.js';
-import { intoRead } from '../../parts/slope-taken.js';
+import { dayOf, distanceUnit, doesNotFit, fromText, today, withUnit } from '../../format.js';
+import { takenSlope, withSlope } from '../../parts/slope-taken.js';
 import { undoable } from '../../parts/undo.js';
 import { FIELDS } from './fields.js';
+import { withPlace } from './places.js';
+import { rollsHere } from './rolls.js';
+import { held, isTurned, tellsTurns } from './turning.js';
 
 /** A phone that has lain this long, s, has settled. */
 export const SETTLED_S = 2;
+const FROM_THE_FIRST = { readings: [], alphas: [], there: false, problem: '' };
+/** What was typed of a speed that is kept now. */
+const OF_A_SPEED = /^(out|back)\d$|^stimp_ft$/;
 
 /** @param {App} app */
 export function actions({ store, engine, record }) {
   /** @param {string} action @param {Partial<GreenPage>} patch */
   const set = (action, patch) => store.change(action, { greenPage: { ...store.state.greenPage, ...patch }, problem: null });
   const { keep, undo } = undoable({ store, record });
+  /** A speed is on its way into the record. */
+  let keeping = false;
   const tilt = createTilt((tilt) => store.change('tilt', { greenPage: { ...store.state.greenPage, tilt } }));
 
   /** @param {string} words @param {Partial<Calibration>} patch @param {Partial<GreenPage>} [also] */
@@ -40,9 +48,12 @@ export function actions({ store, engine, record }) {
     try {
       const { bias_deg, check } = await engine.ask('level', { readings: zero.readings });
       const differ = check.apart_percent === null ? '' : `, positions ${check.apart_percent.toFixed(1)} % apart at most`;
-      keepCalibration(`Phone zeroed${differ}.`, { phone: { bias_deg, date: today() } }, { zero: null });
+      const back = { alpha_deg: tellsTurns(zero) ? zero.alphas[0] : null };
+      const phone = { bias_deg, date: new Date().toISOString() };
+      tilt.again();
+      keepCalibration(`Phone zeroed${differ}.`, { phone }, { zero: null, back });
     } catch (error) {
-      set('refuse zero', { zero: { turns: zero.turns, readings: [], problem: /** @type {Error} */ (error).message } });
+      set('refuse zero', { zero: { ...FROM_THE_FIRST, turns: zero.turns, problem: /** @type {Error} */ (error).message } });
     }
   }
 
@@ -57,7 +68,7 @@ export function actions({ store, engine, record }) {
     return { ...putt, ...clocked(told, 'kept', Math.hypot(stimp_sd_ft ?? TOLD_SD_FT, DAYS_SD_FT)) };
   }
 
-  return {
+  const act = {
     undo,
     /** @param {GreenPage['part']} part */
     show: (part) => store.change('show part', { greenPage: { ...store.state.greenPage, part }, undo: null, problem: null }),
@@ -85,34 +96,64 @@ export function actions({ store, engine, record }) {
 
     startLevel: () => tilt.start(),
     stopLevel: () => tilt.stop(),
-    /** @param {Slope} slope @param {number} sd @param {number} [station] */
-    take(slope, sd, station) {
-      const taken = intoRead(store, slope, 'level', sd, station);
-      if (taken)
-        into(station === undefined ? 'The slope is in the read.' : `Place ${station + 1} is in the read.`, {
-          ...taken,
-          felt: null,
-        });
+    /** As the putt's one slope. @param {Slope} slope @param {number} sd */
+    take(slope, sd) {
+      const taken = takenSlope(store, slope, 'level', sd);
+      if (taken) into('The slope is in the read.', { putt: withSlope(store.state.putt, taken), felt: null });
+    },
+    /** At a place along the line. @param {Slope} slope @param {number} sd @param {number} at_m */
+    takeAt(slope, sd, at_m) {
+      const { putt, settings, greenPage } = store.state;
+      const unit = distanceUnit(settings);
+      const taken = takenSlope(store, slope, 'level', sd);
+      if (!taken) return;
+      if (at_m > putt.distance_m) {
+        const message = `The hole is ${withUnit(putt.distance_m, unit)} away; ${withUnit(at_m, unit)} is past it.`;
+        return store.change('refuse place', { problem: { field: 'take', text: '', message } });
+      }
+      const { at_m: _, ...draft } = greenPage.draft;
+      set('placed', { draft });
+      const next = withPlace(putt, taken, at_m);
+      into(`The slope at ${withUnit(at_m, unit)} is in the read.`, { putt: next, felt: null, station: 0 });
     },
 
     /** @param {number[]} turns */
     startZero(turns) {
       tilt.again();
-      set('start zero', { zero: { turns, readings: [], problem: '' } });
+      set('start zero', { zero: { ...FROM_THE_FIRST, turns }, back: null });
+      if (store.state.greenPage.tilt.kind === 'off') void tilt.start();
     },
     stopZero: () => set('stop zero', { zero: null }),
     holdZero() {
       const { zero, tilt: shown } = store.state.greenPage;
       if (!zero || shown.kind !== 'live') return;
-      const done = new Set(zero.readings.map(({ turned_deg }) => turned_deg)).size;
+      const done = held(zero);
       const next = {
         ...zero,
         problem: '',
+        there: false,
+        alphas: [...zero.alphas, shown.alpha_deg],
         readings: [...zero.readings, ...shown.readings.map((reading) => ({ ...reading, turned_deg: zero.turns[done] }))],
       };
       tilt.again();
       if (done + 1 < zero.turns.length) set('hold position', { zero: next });
       else void endZero(next);
+    },
+    /** What the phone tells of its turning, followed while it is zeroed. */
+    followTurning() {
+      const { greenPage, refusals } = store.state;
+      const { zero, back, tilt: shown } = greenPage;
+      if (shown.kind !== 'live') return;
+      if (back && isTurned(back.alpha_deg, shown.alpha_deg, 0)) return act.turnedBack();
+      if (!zero || held(zero) < 1 || held(zero) === zero.turns.length || zero.alphas[0] === null) return;
+      const there = isTurned(zero.alphas[0], shown.alpha_deg, zero.turns[held(zero)]) === true;
+      if (there && !zero.there) tilt.again();
+      if (there !== zero.there) return set('turned', { zero: { ...zero, there } });
+      if (there && shown.seconds >= SETTLED_S && !refusals.level) act.holdZero();
+    },
+    turnedBack() {
+      tilt.again();
+      set('turned back', { back: null });
     },
     forgetZero: () => keepCalibration('Zero forgotten.', { phone: null }),
 
@@ -129,22 +170,32 @@ export function actions({ store, engine, record }) {
           draft: { time_s, distance_m, ...draft },
           way,
         },
-        calibration,
+        place,
       } = store.state;
-      const roll = { distance_m, time_s, way };
-      keepCalibration('Roll kept.', { rolls: [...calibration.rolls, roll] }, { draft, way: way === 'out' ? 'back' : 'out' });
+      const roll = { distance_m, time_s, way, place, date: new Date().toISOString() };
+      keepCalibration(
+        'Roll kept.',
+        { rolls: [...rollsHere(store.state), roll] },
+        { draft, way: way === 'out' ? 'back' : 'out' },
+      );
     },
     /** @param {number} index */
-    removeRoll: (index) =>
-      keepCalibration('Roll removed.', { rolls: store.state.calibration.rolls.filter((_, i) => i !== index) }),
+    removeRoll: (index) => keepCalibration('Roll removed.', { rolls: rollsHere(store.state).filter((_, i) => i !== index) }),
     clearRolls: () => keepCalibration('Rolls cleared.', { rolls: [] }),
     /** @param {Calibration['ball']} ball */
     setBall: (ball) => keepCalibration(ball === 'putted' ? 'The balls are putted.' : 'The balls are rolled by hand.', { ball }),
     /** @param {string} place */
-    setPlace: (place) => keep('Place named.', { place: place.trim() }),
+    setPlace(place) {
+      const { calibration, place: before } = store.state;
+      // rolled before the place was named, they are of this one
+      const rolls = before ? calibration.rolls : rollsHere(store.state).map((roll) => ({ ...roll, place: place.trim() }));
+      keep('Place named.', { place: place.trim(), calibration: { ...calibration, rolls } });
+    },
     /** @param {number} stimp_ft @param {{stimp_sd_ft: number, stimp_source: 'rolls' | 'stimpmeter'} | null} told null: by somebody */
     async keepSpeed(stimp_ft, told) {
-      const { place, calibration: before } = store.state;
+      if (keeping) return;
+      keeping = true;
+      const { place, calibration: before, greenPage } = store.state;
       const at = new Date().toISOString();
       // what is kept has been made of them; the next speed has rolls of its own
       const calibration = told?.stimp_source === 'rolls' ? { ...before, rolls: [] } : before;
@@ -159,8 +210,12 @@ export function actions({ store, engine, record }) {
         stimp_ft: Number(stimp_ft.toFixed(2)),
         ...told,
       };
-      if (await record.write([speed]))
-        into('The speed is kept, and in the read.', { putt: atSpeed(speed), calibration }, speed.id);
+      const written = await record.write([speed]);
+      keeping = false;
+      if (!written) return;
+      const draft = Object.fromEntries(Object.entries(greenPage.draft).filter(([name]) => !OF_A_SPEED.test(name)));
+      set('measured', { draft });
+      into('The speed is kept, and in the read.', { putt: atSpeed(speed), calibration }, speed.id);
     },
     /** @param {NoteEntry & {stimp_ft: number}} speed */
     useSpeed: (speed) => into('The speed is in the read.', { putt: atSpeed(speed) }),
@@ -171,6 +226,7 @@ export function actions({ store, engine, record }) {
       if (await record.change(id, { gone: true })) keep('Speed removed.', {}, {}, id);
     },
   };
+  return act;
 }
 
 /** @typedef {ReturnType<typeof actions>} GreenActions */

@@ -6,8 +6,16 @@ const phone = svg`<rect class="phone" x="52" y="18" width="56" height="112" rx="
 /** The phone on the line to the hole, with the fall under it. @param {number} fall_deg @param {string} words */
 export const lying = (fall_deg, words) => html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label=${words}>
   <path class="aim-line" d="M80 146V2"></path><circle class="cup" cx="80" cy="6" r="5"></circle>
+  <text class="end" x="90" y="12">hole</text><text class="end" x="90" y="145">ball</text>
   ${phone}
   <g transform="rotate(${fall_deg} 80 74)"><path class="fall" d="M80 96V54"></path><path class="fall-head" d="M80 34L71 56H89Z"></path></g>
+</svg>`;
+
+/** Where along the line the phone is laid: nearer the hole, where the ball is slow and turns most. */
+export const onTheLine = html`<svg class="lying" viewBox="0 0 160 148" role="img" aria-label="The phone on the line, two thirds of the way from ball to hole, its top to the hole">
+  <path class="aim-line" d="M80 140V10"></path><circle class="cup" cx="80" cy="8" r="5"></circle><circle class="ball" cx="80" cy="140" r="4"></circle>
+  <text class="end" x="92" y="13">hole</text><text class="end" x="92" y="145">ball</text>
+  <rect class="phone" x="68" y="28" width="24" height="48" rx="4"></rect><path class="phone-arrow" d="M80 66V42M74 49L80 41L86 49"></path>
 </svg>`;
 
 /** The phone from the side: the camera's bump, or the case, under the same end each time. */

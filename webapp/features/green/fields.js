@@ -24,6 +24,7 @@ export const FIELDS = {
     ...rangeOf('PuttFields', 'fall_deg'),
     hint: 'Clockwise from the line to the hole: 0° downhill, 90° to the right.',
   },
+  at_m: { label: 'From the ball', unit: distanceUnit, ...rangeOf('StationFields', 'at_m') },
   eye_m: { label: 'Eye over the floor', unit: as('pace_m'), ...rangeOf('FloorFields', 'eye_m') },
   distance_m: { label: 'Length of the roll', unit: distanceUnit, ...rangeOf('BallFields', 'distance_m') },
   time_s: { label: 'Time', unit: seconds, ...rangeOf('BallFields', 'time_s') },

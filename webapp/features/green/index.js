@@ -20,6 +20,7 @@ export const green = {
       tilt: { kind: 'off' },
       zero: null,
       sent: false,
+      back: null,
       by: 'rolls',
       way: 'out',
       rolling: null,
@@ -33,6 +34,7 @@ export const green = {
       const { sent, part, tilt } = state.greenPage;
       // within the touch that sent here: some phones give leave only then
       if (sent && !before.greenPage.sent && part === 'level' && tilt.kind === 'off') void act.startLevel();
+      if (tilt !== before.greenPage.tilt) act.followTurning();
       const left = state.screen !== 'green' || state.greenPage.part !== 'level';
       const was = before.screen === 'green' && before.greenPage.part === 'level';
       if (left && was && state.greenPage.tilt.kind !== 'off') act.stopLevel();

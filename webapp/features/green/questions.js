@@ -6,6 +6,11 @@
 import { plain } from '../../doubt.js';
 import { distancesOf, SLOPES } from './card.js';
 import { balls } from './fields.js';
+import { rollsHere } from './rolls.js';
+
+const DAY_MS = 86_400_000;
+/** Since then, to a quarter of an hour. @param {string} date */
+const ageDays = (date) => Math.max(0, Math.round(((Date.now() - Date.parse(date)) / DAY_MS) * 100) / 100);
 
 /** A floor that is steeper is no floor for mirror and laser. */
 const STEEPEST_FLOOR_PERCENT = 20;
@@ -25,7 +30,10 @@ export const questions = [
     follows: true,
     fields: ({ greenPage: { tilt }, calibration: { phone } }) =>
       tilt.kind === 'live'
-        ? { readings: tilt.readings.map((each) => ({ ...each, turned_deg: 0 })), ...(phone && { bias_deg: phone.bias_deg }) }
+        ? {
+            readings: tilt.readings.map((each) => ({ ...each, turned_deg: 0 })),
+            ...(phone && { bias_deg: phone.bias_deg, bias_age_days: ageDays(phone.date) }),
+          }
         : null,
   },
   {
@@ -42,8 +50,11 @@ export const questions = [
     into: 'rolled',
     ask: 'roll_test',
     when: on('speed'),
-    fields: ({ calibration: { rolls, ball }, settings }) =>
-      rolls.length > 1 ? { rolls, skid: ball, measure: settings.distance === 'paces' ? 'paces' : 'tape' } : null,
+    fields(state) {
+      const rolls = rollsHere(state).map(({ distance_m, time_s, way }) => ({ distance_m, time_s, way }));
+      const measure = state.settings.distance === 'paces' ? 'paces' : 'tape';
+      return rolls.length > 1 ? { rolls, skid: state.calibration.ball, measure } : null;
+    },
   },
   {
     into: 'stimpmeter',

@@ -5,10 +5,14 @@
  */
 import { refusalWords } from '../../refusal.js';
 import { html, nothing } from 'lit-html';
-import { dayWords, number, percents, withUnit } from '../../format.js';
+import { dayWords, number, percents, several, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { greenField } from './green-field.js';
 import { FIELDS } from './fields.js';
+import { rollsHere } from './rolls.js';
+
+const RULES =
+  'Before a stroke-play round that day a ball may not be rolled on the course’s greens (Rule 5.2b); practice areas are exempt. In a round it may not be rolled to test a green (Rule 13.1e), but on the green just played or a practice green between two holes. Ask the committee.';
 
 /** @param {State} state @param {GreenActions} act */
 export function speed(state, act) {
@@ -17,7 +21,7 @@ export function speed(state, act) {
     greenPage: { by },
   } = state;
   return html`
-    <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off" maxlength="80" placeholder="Larkmoor (invented)" .value=${place}
+    <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off" maxlength="80" placeholder="for example: North course, green 7" .value=${place}
       @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></span></div>
     ${choice({
       label: 'Measured with',
@@ -44,10 +48,13 @@ function rolls(state, act) {
     refusals,
     settings,
   } = state;
+  const here = rollsHere(state);
+  const away = calibration.rolls.length - here.length;
   const wrong = answers.rolled?.suspects ?? [];
   const unit = FIELDS.distance_m.unit(settings);
   return html`<section>
-    <p>Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then measure the roll.</p>
+    <p>Choose a line that does not curve. Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then measure the roll.</p>
+    <p class="quiet">${RULES}</p>
     ${choice({
       label: 'The ball is',
       name: 'ball',
@@ -75,8 +82,8 @@ function rolls(state, act) {
     <div class="fields two">${greenField(state, act, 'time_s')} ${greenField(state, act, 'distance_m')}</div>
     <button type="button" class="word" ?disabled=${draft.time_s === undefined || draft.distance_m === undefined} @click=${() => act.addRoll()}>Keep this roll</button>
     ${
-      calibration.rolls.length
-        ? html`<ol class="list">${calibration.rolls.map(
+      here.length
+        ? html`<ol class="list">${here.map(
             (roll, i) => html`<li class=${wrong.includes(i) ? 'suspect' : nothing}>
       <span>${roll.way}, ${withUnit(roll.distance_m, unit)}, ${number(roll.time_s, 2)}\u00a0s${wrong.includes(i) ? html` <b>${wrong.length > 1 ? 'this or its like looks wrong' : 'looks wrong'}</b>` : ''}</span>
       <button type="button" class="word" aria-label="Remove roll ${i + 1}" @click=${() => act.removeRoll(i)}>Remove</button></li>`,
@@ -84,6 +91,7 @@ function rolls(state, act) {
       <button type="button" class="word" @click=${() => act.clearRolls()}>Clear the rolls</button>`
         : ''
     }
+    ${away ? html`<p class="quiet">${several(away, 'roll')} of another green or day ${away === 1 ? 'does' : 'do'} not count here.</p>` : ''}
     ${refusals.rolled ? html`<p class="hint" role="note">${refusalWords(refusals.rolled, settings)}</p>` : ''}
     ${answers.rolled ? result(answers.rolled, 'rolls', act) : ''}
   </section>`;

@@ -4,7 +4,7 @@
  * @import {Calibration, Fall, PracticePage} from '../../types.js'
  */
 import { doesNotFit, fromText, today } from '../../format.js';
-import { intoRead } from '../../parts/slope-taken.js';
+import { takenSlope, withSlope } from '../../parts/slope-taken.js';
 import { undoable } from '../../parts/undo.js';
 import { SENSES } from './fields.js';
 import { asFelt } from './questions.js';
@@ -47,10 +47,10 @@ export function senseActions({ store, record }) {
       if (!felt || !putt) return;
       const { asked, ...value } = felt;
       const slope = { slope_percent: felt.slope_percent, fall_deg: putt.fall_deg ?? 0 };
-      const taken = intoRead(store, slope, 'felt', felt.slope_sd_percent);
+      const taken = takenSlope(store, slope, 'felt', felt.slope_sd_percent);
       if (taken)
         keep('As felt and corrected, in the read.', {
-          ...taken,
+          putt: withSlope(store.state.putt, taken),
           felt: { ...value, felt_percent: asked.felt_percent, fall: practicePage.fall },
         });
     },
