@@ -74,24 +74,24 @@ def spread_estimate(values: Sequence[float], least: float = 0.0) -> Estimate:
     return Estimate(found, found * sqrt(free / chi_square(1 - TAIL, free)), found * sqrt(free / chi_square(TAIL, free)))
 
 
-def difference(values: Sequence[float], others: Sequence[float], least: float = 0.0) -> Estimate:
+def difference(values: Sequence[float], others: Sequence[float], least: float = 0.0, tail: float = TAIL) -> Estimate:
     """Mean of ``values`` less that of ``others``, two or more each; Welch's interval, degrees of freedom rounded down.
 
-    Neither's spread is taken to be below ``least``.
+    Neither's spread is taken to be below ``least``; ``tail`` is the share left out at each end.
     """
     own, its = (spread(each, least) ** 2 / len(each) for each in (values, others))
     found = sum(values) / len(values) - sum(others) / len(others)
     if own + its == 0:
         return Estimate(found, found, found)
     free = (own + its) ** 2 / (own**2 / (len(values) - 1) + its**2 / (len(others) - 1))
-    reach = student(max(1, int(free))) * sqrt(own + its)
+    reach = student(max(1, int(free)), tail) * sqrt(own + its)
     return Estimate(found, found - reach, found + reach)
 
 
 @cache
-def student(free: int) -> float:
-    """Quantile of 1 - TAIL of Student's t with ``free`` degrees of freedom."""
-    return _rising(lambda t: student_below(t, free) - (1 - TAIL), Z)
+def student(free: int, tail: float = TAIL) -> float:
+    """Quantile of 1 - ``tail`` of Student's t with ``free`` degrees of freedom."""
+    return _rising(lambda t: student_below(t, free) - (1 - tail), Z)
 
 
 def student_below(t: float, free: int) -> float:

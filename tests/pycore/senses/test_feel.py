@@ -6,8 +6,10 @@ import numpy as np
 import pytest
 
 from pycore import api
+from pycore.senses import feel as feet
 
 FALLS = ("left", "right", "toes", "heels")
+SIDES = ("left", "right")
 
 
 def ask(**request):
@@ -43,6 +45,27 @@ def test_each_way_is_kept_apart():
     assert pairs["left"]["differs"]
     assert pairs["left"]["difference"]["low"] > 0.5
     assert not pairs["toes"]["differs"]
+
+
+def test_looking_again_after_every_trial_finds_no_more_than_chance_does():
+    """Nothing differs, and it is looked at after each of 40 trials: 28 of 120 showed something once by one look's bound."""
+    rng = np.random.default_rng(40)
+    false = 0
+    for _ in range(300):
+        made = [
+            feet.Trial(**{name.removesuffix("_percent"): of for name, of in each.items()})
+            for each in trials(rng, 40, {}, 0.6, SIDES)
+        ]
+        false += any(feet.sides(made[:n], *SIDES).differs for n in range(4, 41))
+    assert false / 300 <= 0.05
+
+
+def test_how_far_an_uncorrected_feeling_is_off():
+    rng = np.random.default_rng(41)
+    assert ask(ask="feel", trials=[])["sd_percent"] is None
+    made = trials(rng, 200, dict.fromkeys(FALLS, 1), 0.5)
+    assert ask(ask="feel", trials=made)["sd_percent"] == pytest.approx(0.5, abs=0.06)
+    assert 0.5 < ask(ask="feel", trials=made[:2])["sd_percent"] < 1.0
 
 
 def test_small_and_large_are_kept_apart():
