@@ -9,7 +9,7 @@ from pycore import api
 from pycore.senses import feel as feet
 
 FALLS = ("left", "right", "toes", "heels")
-SIDES = ("left", "right")
+SIDES: tuple[feet.Fall, feet.Fall] = ("left", "right")
 
 
 def ask(**request):
