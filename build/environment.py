@@ -150,6 +150,11 @@ def webkit() -> str:
     return str(found[0])
 
 
+def voice() -> str:
+    """Path of espeak-ng, which speaks where the tests want talk, installed with apt-get where there is none."""
+    return _browser(("espeak-ng",), "espeak-ng")
+
+
 def _browser(names: tuple[str, ...], package: str, *more: str) -> str:
     """Path of the first of ``names`` that is there, installed from Debian's ``package`` and, where known, ``more``."""
     found = next(filter(None, map(shutil.which, names)), None)
@@ -160,7 +165,7 @@ def _browser(names: tuple[str, ...], package: str, *more: str) -> str:
             _quietly(["apt-get", "install", "-y", "--no-install-recommends", package, *known])
         found = next(filter(None, map(shutil.which, names)), None)
     if found is None:
-        raise SetupError(f"The browser tests need {package}: install it so that `{names[0]}` is on the PATH")
+        raise SetupError(f"The tests need {package}: install it so that `{names[0]}` is on the PATH")
     return found
 
 

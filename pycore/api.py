@@ -7,6 +7,7 @@ from typing import Any
 
 import pycore.drills.endpoints as drills
 import pycore.green.endpoints as green
+import pycore.hear.endpoints as hear
 import pycore.putt.endpoints as putt
 import pycore.record.endpoints as record
 import pycore.senses.endpoints as senses
@@ -23,6 +24,7 @@ MAX_REQUEST_CHARACTERS = 6_000_000  # 20,000 putts with all that may be known of
 ENDPOINTS: Mapping[str, Endpoint[Any, Any]] = {
     **putt.ENDPOINTS,
     **stroke.ENDPOINTS,
+    **hear.ENDPOINTS,
     **green.ENDPOINTS,
     **senses.ENDPOINTS,
     **sight.ENDPOINTS,
@@ -34,6 +36,7 @@ ENDPOINTS: Mapping[str, Endpoint[Any, Any]] = {
 EXAMPLES: list[dict[str, Any]] = [
     *putt.EXAMPLES,
     *stroke.EXAMPLES,
+    *hear.EXAMPLES,
     *green.EXAMPLES,
     *senses.EXAMPLES,
     *sight.EXAMPLES,

@@ -14,7 +14,7 @@ FLOORS = [
     GROUND,
     ["stats"],
     ["green"],
-    ["stroke", "putt"],
+    ["stroke", "putt", "hear"],
     ["senses", "travel"],
     ["sight"],
     ["drills", "watch"],

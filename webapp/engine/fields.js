@@ -13,6 +13,7 @@ export const REQUESTS = {
   "stroke_length": "StrokeLengthFields",
   "find_tempo": "FindTempoFields",
   "arc": "ArcFields",
+  "heard": "HeardFields",
   "roll_test": "RollTestFields",
   "stimpmeter": "StimpmeterFields",
   "survey": "SurveyFields",
@@ -150,6 +151,14 @@ export const FIELDS = {
     length_m: {"label": "length", "more": "of the putter", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.45, "high": 1.3, "unit": "m"},
     above_grip_m: {"label": "above grip", "more": "from the grip's end to where it turns", "needed": false, "default": 0.45, "nullable": false, "kind": "number", "low": 0, "high": 1, "unit": "m"},
     reach_m: {"label": "reach", "more": "of the head, back and through", "needed": false, "default": 0.3, "nullable": false, "kind": "number", "low": 0.05, "high": 0.4, "unit": "m"},
+  },
+  HeardFields: {
+    bands: {"label": "bands", "more": "levels below 800 Hz, to 3 kHz, above", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 3, "high": 3, "entry": {"kind": "list", "low": 1, "high": 240000, "entry": {"kind": "number", "low": 0, "high": 1, "unit": ""}}},
+    rate_hz: {"label": "rate", "more": "levels a second in each band", "needed": false, "default": 1000.0, "nullable": false, "kind": "number", "low": 500, "high": 2000, "unit": "a second"},
+    marks_m: {"label": "marks", "more": "nearest first", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 1, "high": 3, "entry": {"kind": "number", "low": 0.3, "high": 20, "unit": "m"}},
+    stimp_ft: {"label": "floor speed", "more": "feet on the Stimpmeter; a bare floor has many", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 3, "high": 60, "unit": "ft"},
+    stimp_sd_ft: {"label": "spread of the speed", "more": "", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 20, "unit": "ft"},
+    skid: {"label": "skid", "more": "a putted ball skids before it rolls", "needed": false, "default": "rolled", "nullable": false, "kind": "word", "words": ["rolled", "putted"]},
   },
   RollTestFields: {
     rolls: {"label": "rolls", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 2, "high": 40, "entry": {"kind": "object", "type": "BallFields"}},

@@ -10,6 +10,7 @@ export interface Asks {
   stroke_length: { request: StrokeLengthFields; value: StrokeLengthAnswer };
   find_tempo: { request: FindTempoFields; value: FindTempoAnswer };
   arc: { request: ArcFields; value: ArcAnswer };
+  heard: { request: HeardFields; value: HeardAnswer };
   roll_test: { request: RollTestFields; value: RollTestAnswer };
   stimpmeter: { request: StimpmeterFields; value: StimpmeterAnswer };
   survey: { request: SurveyFields; value: SurveyAnswer };
@@ -346,6 +347,56 @@ export interface ArcPlace {
   inside_m: number;
   rise_m: number;
   turn_deg: number;
+}
+
+/**
+ * Levels of the sound, and what stood in the ball's way.
+ *
+ * `bands` are the largest amplitudes in each `1 / rate_hz`, linear, 1 the loudest there is: below 800 Hz, to 3 kHz, above.
+ */
+export interface HeardFields {
+  /** bands: levels below 800 Hz, to 3 kHz, above; 3 */ bands: Array<Array<number>>;
+  /** rate: levels a second in each band; a number from 500 to 2000 a second */ rate_hz?: number;
+  /** marks: nearest first; 1 to 3 */ marks_m: Array<number>;
+  /** floor speed: feet on the Stimpmeter; a bare floor has many; a number from 3 to 60 ft */ stimp_ft?: number | null;
+  /** spread of the speed; a number from 0 to 20 ft */ stimp_sd_ft?: number;
+  /** skid: a putted ball skids before it rolls */ skid?: "rolled" | "putted";
+}
+
+/**
+ * Seconds count from the first sample; `marks` has for each arrival its place in `marks_m`.
+ *
+ * `stimp_ft` is what the sounds alone say of the floor; None where no putt met two marks.
+ */
+export interface HeardAnswer {
+  strokes: Array<HeardStroke>;
+  stimp_ft: number | null;
+  stimp_sd_ft: number | null;
+  heard: Array<HeardSound>;
+  left_out: Array<LeftOut>;
+}
+
+/** A putt that was heard: the strike, the marks it met, and how far it would have run on this floor. */
+export interface HeardStroke {
+  impact_s: number;
+  arrivals_s: Array<number>;
+  marks: Array<number>;
+  launch_mps: number;
+  launch_sd_mps: number;
+  roll_m: number;
+  roll_sd_m: number;
+}
+
+/** A short sound, and what it is taken for. */
+export interface HeardSound {
+  at_s: number;
+  part: "impact" | "arrival" | "other";
+}
+
+/** A sound that belongs to no stroke, and why. */
+export interface LeftOut {
+  at_s: number;
+  reason: "lasting" | "tone" | "rebound" | "alone";
 }
 
 /** Rolls out and back along one line; rolled by hand, or putted, which skids first; taped or paced. */
@@ -1372,6 +1423,7 @@ export interface Fields {
   OwnStroke: { backswing_m: Described & NumberTaken; roll_m: Described & NumberTaken; stimp_ft: Described & NumberTaken; };
   FindTempoFields: { taps_s: Described & ListTaken; rates: Described & ListTaken; angles: Described & ListTaken; };
   ArcFields: { lie_deg: Described & NumberTaken; length_m: Described & NumberTaken; above_grip_m: Described & NumberTaken; reach_m: Described & NumberTaken; };
+  HeardFields: { bands: Described & ListTaken; rate_hz: Described & NumberTaken; marks_m: Described & ListTaken; stimp_ft: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; skid: Described & WordTaken; };
   RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
   BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; way: Described & WordTaken; };
   StimpmeterFields: { out_ft: Described & ListTaken; back_ft: Described & ListTaken; };

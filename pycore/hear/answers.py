@@ -1,0 +1,44 @@
+"""What is answered about sounds: plain JSON values."""
+
+from typing import TypedDict
+
+from pycore.hear.putts import Part, Reason
+
+
+class HeardStroke(TypedDict):
+    """A putt that was heard: the strike, the marks it met, and how far it would have run on this floor."""
+
+    impact_s: float
+    arrivals_s: list[float]
+    marks: list[int]
+    launch_mps: float
+    launch_sd_mps: float
+    roll_m: float
+    roll_sd_m: float
+
+
+class HeardSound(TypedDict):
+    """A short sound, and what it is taken for."""
+
+    at_s: float
+    part: Part
+
+
+class LeftOut(TypedDict):
+    """A sound that belongs to no stroke, and why."""
+
+    at_s: float
+    reason: Reason
+
+
+class HeardAnswer(TypedDict):
+    """Seconds count from the first sample; ``marks`` has for each arrival its place in ``marks_m``.
+
+    ``stimp_ft`` is what the sounds alone say of the floor; None where no putt met two marks.
+    """
+
+    strokes: list[HeardStroke]
+    stimp_ft: float | None
+    stimp_sd_ft: float | None
+    heard: list[HeardSound]
+    left_out: list[LeftOut]

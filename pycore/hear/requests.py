@@ -1,0 +1,55 @@
+"""What may be asked about sounds: the fields, and what each takes."""
+
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Annotated, Literal
+
+from pycore.errors import Refusal
+from pycore.fields import Doc, Length, Range
+
+BANDS = 3
+LONGEST_S = 120.0
+MOST_SAMPLES = 240_000  # of a band: ``LONGEST_S`` at the highest rate
+Level = Annotated[float, Range(0.0, 1.0)]
+Band = Annotated[tuple[Level, ...], Length(1, MOST_SAMPLES)]
+FLOOR = "feet on the Stimpmeter; a bare floor has many"
+MARK = "how far the ball rolls until it meets this: from its front to a wall, from under it to the edge of a sheet"
+
+
+@dataclass(frozen=True, kw_only=True)
+class HeardFields:
+    """Levels of the sound, and what stood in the ball's way.
+
+    ``bands`` are the largest amplitudes in each ``1 / rate_hz``, linear, 1 the loudest there is: below 800 Hz, to 3 kHz, above.
+    """
+
+    bands: Annotated[tuple[Band, ...], Length(BANDS, BANDS), Doc("bands", "levels below 800 Hz, to 3 kHz, above")]
+    rate_hz: Annotated[float, Range(500.0, 2000.0, "a second"), Doc("rate", "levels a second in each band")] = 1000.0
+    marks_m: Annotated[
+        tuple[Annotated[float, Range(0.3, 20.0, "m"), Doc("mark", MARK)], ...], Length(1, 3), Doc("marks", "nearest first")
+    ]
+    stimp_ft: (
+        Annotated[float, Range(3.0, 60.0, "ft"), Doc("floor speed", "feet on the Stimpmeter; a bare floor has many")] | None
+    ) = None
+    stimp_sd_ft: Annotated[float, Range(0.0, 20.0, "ft"), Doc("spread of the speed")] = 0.0
+    skid: Annotated[Literal["rolled", "putted"], Doc("skid", "a putted ball skids before it rolls")] = "rolled"
+
+    def __post_init__(self) -> None:
+        first, *others = self.bands
+        for i, band in enumerate(others, 1):
+            if len(band) != len(first):
+                field = f"bands[{i}]"
+                raise Refusal(
+                    "bad_field", f"{field} has {len(band)} levels, bands[0] has {len(first)}; all bands take as many", field
+                )
+        length = len(first) / self.rate_hz
+        if length > LONGEST_S * (1 + 1e-9):
+            message = f"bands hold {length:.0f} s; up to {LONGEST_S:g} s at a time will do"
+            raise Refusal("too_long", message, "bands", length, None, LONGEST_S, "s")
+        for i, (near, far) in enumerate(pairwise(self.marks_m), 1):
+            if far <= near:
+                field = f"marks_m[{i}]"
+                raise Refusal("bad_field", f"{field} is {far:g} m, not beyond the one before it; nearest first", field, far)
+        if self.stimp_ft is None and len(self.marks_m) == 1:
+            message = "stimp_ft is null; with one mark the floor's speed is needed, or a second mark in the ball's way"
+            raise Refusal("no_speed", message, "stimp_ft")
