@@ -1,6 +1,7 @@
 """The planner, over thousands of sessions: to the minute, in order, with what is at hand, the same every time."""
 
-from itertools import chain, combinations, product
+from collections import Counter
+from itertools import chain, combinations, permutations, product
 
 import pytest
 
@@ -55,6 +56,83 @@ def test_even_weights_touch_every_skill():
     assert {block.drill.skill for block in blocks[1:-1]} == set(SKILLS)
     assert len({block.drill.id for block in blocks}) == len(blocks)
     assert not any(block.why.startswith("Needs") for block in blocks)
+
+
+def sainte_lague(weights, seats):
+    """How many of ``seats`` each has by the highest quotients of 1, 3, 5 and so on (Sainte-Lague 1910)."""
+    quotients = sorted(((weight / (2 * k + 1), name) for name, weight in weights.items() for k in range(seats)), reverse=True)
+    return Counter(name for _, name in quotients[:seats])
+
+
+@pytest.mark.parametrize("minutes", [20, 33, 47, 60])
+def test_skills_have_blocks_by_their_weights(minutes):
+    weights = dict(zip(SKILLS, (4.3, 2.9, 1.7, 1.1, 0.6), strict=True))
+    main = plan(minutes, "green", frozenset(THINGS), weights, catalogue())[1:-1]
+    assert Counter(block.drill.skill for block in main) == sainte_lague(weights, len(main))
+    assert len(main) == round((minutes - 6) / 6)
+
+
+def test_set_up_and_the_last_putt_take_three_minutes_from_a_quarter_of_an_hour_on():
+    ends = {
+        minutes: (blocks[0].minutes, blocks[-1].minutes)
+        for minutes in (14, 15)
+        for blocks in [plan(minutes, "green", frozenset(THINGS), EVEN, catalogue())]
+    }
+    assert ends == {14: (2, 2), 15: (3, 3)}
+
+
+@pytest.mark.parametrize("place", PLACES)
+@pytest.mark.parametrize("minutes", [10, 23, 41, 60])
+@pytest.mark.parametrize("hand", [frozenset(), frozenset({"ball", "mirror", "string"}), frozenset(THINGS)])
+def test_what_could_be_done_instead_fits_the_minutes_and_nothing_that_fits_is_missing(minutes, place, hand):
+    drills = catalogue()
+    for block in plan(minutes, place, hand, EVEN, drills):
+        mine = block.drill
+        fits = {
+            other.id
+            for other in drills
+            if other.id != mine.id and other.role == mine.role and place in other.places and set(other.needs) <= hand
+            # set-up and the last putt have their minutes whatever is done in them
+            if mine.role != "main" or other.least <= block.minutes <= other.most
+        }
+        assert {other.id for other in block.instead} == fits
+        same = [other.skill == mine.skill for other in block.instead]
+        assert same == sorted(same, reverse=True)
+
+
+@pytest.mark.parametrize("minutes", [13, 24, 38, 60])
+@pytest.mark.parametrize("hand", [frozenset(), frozenset(THINGS)])
+def test_minutes_go_where_there_are_fewest(minutes, hand):
+    main = plan(minutes, "green", hand, EVEN, catalogue())[1:-1]
+    for a, b in permutations(main, 2):
+        if a.minutes > b.minutes + 1:
+            assert a.minutes == a.drill.least or b.minutes == b.drill.most
+
+
+def test_the_most_of_what_is_at_hand_is_made():
+    drills = catalogue()
+    for place, hand in product(PLACES, HANDS[::5]):
+        blocks = plan(20, place, hand, EVEN, drills)
+        for end in (blocks[0].drill, blocks[-1].drill):
+            fitting = [len(e.needs) for e in drills if e.role == end.role and place in e.places and set(e.needs) <= hand]
+            assert len(end.needs) == max(fitting)
+
+
+def test_no_drill_comes_again_while_a_fresh_one_of_its_skill_is_there():
+    drills = catalogue()
+    for minutes, weights in product((30, 60), WEIGHTS):
+        main = [block.drill for block in plan(minutes, "green", frozenset(THINGS), weights, drills)[1:-1]]
+        for skill in SKILLS:
+            done = Counter(drill.id for drill in main if drill.skill == skill)
+            there = sum(drill.role == "main" and drill.skill == skill and "green" in drill.places for drill in drills)
+            assert max(done.values(), default=0) <= -(-done.total() // there)
+
+
+def test_only_the_main_drills_of_the_heaviest_skill_need_work_the_most():
+    blocks = plan(45, "green", frozenset(THINGS), EVEN | {"pace": 2.0}, catalogue())
+    for block in blocks:
+        most = block.drill.role == "main" and block.drill.skill == "pace"
+        assert block.why == ("Needs work the most. " if most else "") + block.drill.why
 
 
 def test_the_door(engine_ask, refused):

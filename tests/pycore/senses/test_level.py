@@ -179,3 +179,111 @@ def test_floor():
     assert verdict(1, 0.05)["verdict"] == "tilted"
     assert verdict(0.1, 0.87)["verdict"] == "unsure"
     assert verdict(1, 0.05)["shift_m"] == pytest.approx(0.015)
+
+
+def lying(*angles, turned=0, weight=1):
+    return [{"beta_deg": b, "gamma_deg": g, "turned_deg": turned, "weight_s": weight} for b, g in angles]
+
+
+def four(*betas):
+    return [each for turned, beta in enumerate(betas) for each in lying((beta, 0), turned=90 * turned)]
+
+
+@pytest.mark.parametrize(
+    ("good", "bad", "code"),
+    [
+        # it lies still where it varies by less than 0.3 degrees, and on a green where it is tilted by less than 20
+        (lying((0.28, 0), (-0.28, 0)), lying((0.32, 0), (-0.32, 0)), "moving"),
+        (lying((0, 0.28), (0, -0.28)), lying((0, 0.32), (0, -0.32)), "moving"),
+        (lying((0.2, 0.2), (-0.2, -0.2)), lying((0.22, 0.22), (-0.22, -0.22)), "moving"),
+        (lying((19.8, 0)), lying((20.2, 0)), "upright"),
+        (lying((0, -19.8)), lying((0, -20.2)), "upright"),
+        # no phone is off by more than 4 degrees
+        (lying((3.9, 0)) + lying((3.9, 0), turned=180), lying((4.1, 0)) + lying((4.1, 0), turned=180), "disagree"),
+        # two of four positions go into tilt and bias, so half of what one is off is left: 0.6 % is 0.344 degrees
+        (four(0, 0, 0.34, 0), four(0, 0, 0.35, 0), "disagree"),
+    ],
+)
+def test_what_is_just_good_enough_and_what_is_not(good, bad, code):
+    assert ask(ask="level", readings=good)["ok"]
+    assert ask(ask="level", readings=bad)["code"] == code
+
+
+def test_a_shake_counts_by_its_time():
+    short = lying((0, 0), weight=10) + lying((1.2, 0), weight=0.2)
+    assert ask(ask="level", readings=short)["ok"]
+    assert ask(ask="level", readings=lying((0, 0), weight=10) + lying((1.2, 0), weight=1))["code"] == "moving"
+
+
+def test_the_refusal_says_what_is_off_and_by_how_much():
+    reply = ask(ask="level", readings=four(0, 0, 0.9, 0))
+    assert f"turned 180 degrees is {100 * math.sin(math.radians(0.9)):.1f} % off" in reply["message"]
+    assert reply["field"] == "readings"
+    three = [each for turned, beta in ((0, 0), (90, 0), (180, 2)) for each in lying((beta, 0), turned=turned)]
+    assert "the positions differ by" in ask(ask="level", readings=three)["message"]
+
+
+# spread of one position: 0.1 degree of rounding, even, and 0.05 of seat
+ONE = 100 * math.hypot(math.tan(math.radians(0.1)) / math.sqrt(12), math.tan(math.radians(0.05)))
+
+
+@pytest.mark.parametrize(
+    ("turns", "bias", "sd"),
+    [
+        ((0,), (0.3, 0.2), ONE * math.sqrt(1.5)),
+        ((0, 180), None, ONE / math.sqrt(2)),
+        ((0, 90), None, ONE),
+        ((0, 90, 180, 270), None, ONE / 2),
+    ],
+)
+def test_the_spread_is_that_of_least_squares(turns, bias, sd):
+    found = ask(ask="level", readings=readings(2, 90, turns), **({"bias_deg": bias} if bias else {}))["value"]
+    assert found["slope_sd_percent"] == pytest.approx(sd, rel=1e-6)
+    assert found["zeroed"]
+    assert found["check"]["positions"] == len(turns)
+
+
+@pytest.mark.parametrize("turns", [(0, 90, 180), (0, 180, 270), (0, 90, 180, 270)])
+def test_positions_that_disagree_against_numpys_least_squares(turns):
+    """Four unknowns, tilt and bias, from two numbers a position; what is left over widens the spread."""
+    off = np.radians([[0.1, -0.08], [-0.1, 0.05], [0.06, 0.1], [-0.02, -0.1]])[: len(turns)]
+    asked, rows, seen = [], [], []
+    for turned, wrong in zip(turns, off, strict=True):
+        beta, gamma = np.degrees(wrong) + angles(2, 70, turned, (0.5, -0.3))
+        asked += lying((beta, gamma), turned=turned)
+        c, s = math.cos(math.radians(turned)), math.sin(math.radians(turned))
+        # turning the phone clockwise turns the tilt anticlockwise in it
+        rows += [[c, -s, 1, 0], [s, c, 0, 1]]
+        b, g = math.radians(beta), math.radians(gamma)
+        seen += [-math.cos(b) * math.sin(g), math.sin(b)]
+    solved, squares, *_ = np.linalg.lstsq(np.array(rows), np.array(seen), rcond=None)
+    found = ask(ask="level", readings=asked)["value"]
+    sine = math.hypot(*solved[:2])
+    assert found["slope_percent"] == pytest.approx(100 * sine / math.sqrt(1 - sine**2), rel=1e-9)
+    assert found["fall_deg"] == pytest.approx(math.degrees(math.atan2(-solved[0], -solved[1])) % 360, abs=1e-6)
+    assert math.sin(math.radians(found["bias_deg"][0])) == pytest.approx(solved[3], rel=1e-6)
+    left = np.array(seen) - np.array(rows) @ solved
+    farthest = max(math.hypot(*left[2 * i : 2 * i + 2]) for i in range(len(turns)))
+    assert found["check"]["apart_percent"] == pytest.approx(200 * farthest, rel=1e-6)
+    free = 2 * len(turns) - 4
+    one = max(ONE / 100, math.sqrt(squares[0] / free))
+    cofactor = np.linalg.inv(np.array(rows).T @ np.array(rows))[0, 0]
+    assert found["slope_sd_percent"] == pytest.approx(100 * one * math.sqrt(cofactor), rel=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("slope", "sd", "verdict"),
+    [
+        (0.32, 0.0, "level"),
+        (0.35, 0.0, "tilted"),
+        (0.30, 0.015, "level"),
+        (0.30, 0.018, "unsure"),
+        (0.37, 0.015, "tilted"),
+        (0.37, 0.02, "unsure"),
+    ],
+)
+def test_a_floor_is_level_where_it_moves_the_eyes_by_less_than_half_a_centimetre(slope, sd, verdict):
+    """From 1.5 m a slope of 1/3 % moves what is below the eyes by 5 mm; twice the spread has to lie on one side."""
+    found = ask(ask="floor", slope_percent=slope, slope_sd_percent=sd, eye_m=1.5)["value"]
+    assert found["verdict"] == verdict
+    assert found["shift_sd_m"] == pytest.approx(0.015 * sd)
