@@ -83,7 +83,11 @@ test('where the aim lies: the left is positive', () => {
   assert.equal(words(0.2), 'left of the cup');
   assert.equal(words(-0.2), 'right of the cup');
   assert.equal(words(0.03), 'left of centre, in the cup');
-  assert.equal(words(0.004), 'dead centre');
+  // half a hole is 54 mm; an eighth of a ball is 5.3 mm
+  assert.equal(words(-0.053), 'right of centre, in the cup');
+  assert.equal(words(-0.055), 'right of the cup');
+  assert.equal(words(0.005), 'dead centre');
+  assert.equal(words(0.0055), 'left of centre, in the cup');
   assert.equal(sideOf(-1), 'right');
 });
 
@@ -91,6 +95,7 @@ test('a chance is never said to be certain', () => {
   assert.equal(percent(0.423), `42${NARROW}%`);
   assert.equal(percent(1), `>99${NARROW}%`);
   assert.equal(percent(0.004), `<1${NARROW}%`);
+  assert.equal(percent(0.994), `99${NARROW}%`);
   assert.equal(percent(0.995), `>99${NARROW}%`);
   assert.equal(percent(0.005), `1${NARROW}%`);
 });
@@ -130,4 +135,20 @@ test('a local time names the same moment', () => {
   const at = '2026-05-03T17:30:00.000Z';
   assert.equal(new Date(localTime(at)).toISOString(), at);
   assert.match(localTime(at), /^2026-05-0[34]T\d\d:\d\d:00\.000[+-]\d\d:\d\d$/);
+});
+
+test('a local time has the offset of its place: east is before Greenwich', () => {
+  const { TZ } = process.env;
+  const at = '2026-11-15T21:30:00.000Z';
+  const there = {
+    'Australia/Sydney': '2026-11-16T08:30:00.000+11:00',
+    'America/St_Johns': '2026-11-15T18:00:00.000-03:30',
+    UTC: '2026-11-15T21:30:00.000+00:00',
+  };
+  for (const [zone, said] of Object.entries(there)) {
+    process.env.TZ = zone;
+    assert.equal(localTime(at), said);
+  }
+  if (TZ === undefined) delete process.env.TZ;
+  else process.env.TZ = TZ;
 });

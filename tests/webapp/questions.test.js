@@ -165,7 +165,11 @@ test('one that does not tell its share is not stopped: its answer is there when 
 
 test('fields are made only when what they hang on has changed', async () => {
   let made = 0;
-  const { asked, set } = app({ on: ({ n }) => [n], fields: ({ n }) => (made++, { n }) });
+  const fields = ({ n }) => {
+    made++;
+    return { n };
+  };
+  const { asked, set } = app({ on: ({ n }) => [n], fields });
   asked[0].resolve({ is: 2 });
   await settled();
   const before = made;

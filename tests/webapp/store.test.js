@@ -8,11 +8,20 @@ test('each change is told once, in order, to all: one made by a listener waits i
   const told = [];
   store.subscribe(({ n }, before, action) => {
     told.push(`first ${action} ${before.n} to ${n}`);
-    if (action === 'one') store.change('two', { n: 2 });
+    if (action !== 'one') return;
+    store.change('two', { n: 2 });
+    store.change('three', { n: 3 });
   });
   store.subscribe(({ n }, before, action) => told.push(`second ${action} ${before.n} to ${n}`));
   store.change('one', { n: 1 });
-  assert.deepEqual(told, ['first one 0 to 1', 'second one 0 to 1', 'first two 1 to 2', 'second two 1 to 2']);
+  assert.deepEqual(told, [
+    'first one 0 to 1',
+    'second one 0 to 1',
+    'first two 1 to 2',
+    'second two 1 to 2',
+    'first three 2 to 3',
+    'second three 2 to 3',
+  ]);
 });
 
 test('a change replaces what it names, at once, and leaves the state before as it was', () => {

@@ -24,10 +24,11 @@ const CHIME = { lead_s: 0, cycle_s: 0.6, events: [0, 0.16, 0.32].map((at_s) => (
 /** The count-in and one cycle. @param {{lead_s: number, cycle_s: number, events: {at_s: number, kind: string, stroke: number}[]}} tempo @param {number} rate samples a second */
 export function render({ lead_s, cycle_s, events }, rate) {
   const samples = new Float32Array(Math.round((lead_s + cycle_s) * rate));
-  for (const { at_s, kind, stroke } of events) {
+  for (const { at_s, kind } of events) {
     const voice = VOICES[kind];
-    if (!voice || stroke > 1) continue;
+    if (!voice) continue;
     const from = Math.round(at_s * rate);
+    // of later strokes nothing: the cycle is heard again
     const length = Math.min(Math.round(NOTE_S * rate), samples.length - from);
     // A cosine sounds from its first sample on
     for (let i = 0; i < length; i++)

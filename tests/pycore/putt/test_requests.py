@@ -1,6 +1,7 @@
 """What the door makes of a putt's fields: a percent is a hundredth, a degree is pi / 180, and what it says of bad ones."""
 
 from math import pi
+from typing import Any
 
 import pytest
 
@@ -8,8 +9,8 @@ from pycore.errors import Refusal
 from pycore.putt.doubt import Doubt
 from pycore.putt.requests import PlayerFields, PuttFields, ReadFields, StationFields
 
-PUTT = {"distance_m": 3.0, "stimp_ft": 10.0, "past_m": 0.3}
-PLANE = {**PUTT, "slope_percent": 2.0, "fall_deg": 90.0}
+PUTT: dict[str, Any] = {"distance_m": 3.0, "stimp_ft": 10.0, "past_m": 0.3}
+PLANE: dict[str, Any] = {**PUTT, "slope_percent": 2.0, "fall_deg": 90.0}
 
 
 def stations(*places):

@@ -2,18 +2,20 @@
 
 from math import exp, sqrt
 from types import SimpleNamespace
+from typing import Any
 
 import pytest
 
-from pycore.record.findings import lines_suffice, skills
+from pycore.record.findings import lines_suffice
 from pycore.record.logged import Evidence
 from pycore.record.player import Miss
 
 Z = 1.959964  # 95 % of a normal spread; Abramowitz and Stegun, table 26.1
 
 
-def evidence(strike, line=None, reading=None):
-    return Evidence(SimpleNamespace(line_error=line), strike, reading)
+def evidence(strike, line=None):
+    logged: Any = SimpleNamespace(line_error=line)
+    return Evidence(logged, strike, None)
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,7 @@ from math import radians
 
 import pytest
 
+from pycore.record.cost import Name
 from pycore.record.player import Skill
 from pycore.record.words import words
 from pycore.stats.intervals import Estimate
@@ -91,6 +92,7 @@ def test_how_many_more_would_settle_it(name, found, lines, more):
 
 
 def test_what_is_just_enough_and_what_is_not():
+    name: Name
     for name, half, scale in (
         ("alignment", 0.3, radians(1)),
         ("start_line", 0.3, radians(1)),

@@ -28,6 +28,12 @@ test('ranges that touch do not hide a fault that is clear: the next lies half a 
   assert.equal(headline([cost('pace', 10, 6, 14), cost('reading', 5, 2, 7)]), 'Pace costs you most: 10 putts in 100.');
 });
 
+test('what is within chance is not blamed, a lean beyond it is', () => {
+  assert.equal(headline([cost('pace', 5, 0, 10)]), 'Nothing stands out.');
+  assert.equal(headline([cost('pace', 5, -1, 10)]), 'Nothing stands out.');
+  assert.equal(headline([{ ...cost('pace', 5, -1, 10), lean: true }]), 'Pace costs you most: 5 putts in 100.');
+});
+
 test('without putts nothing is blamed', () => {
   assert.equal(headline([]), 'Log putts, and this says what costs you most.');
 });

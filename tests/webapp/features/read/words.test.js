@@ -26,6 +26,9 @@ test('one that swings out to both sides breaks twice, one that does to none is s
   assert.equal(shapeWords(read([0, 0.2, -0.2, 0]), FEET), 'Double break');
   assert.equal(shapeWords(read([0, 0.254, 0], { aim_offset_m: -0.3 }), FEET), 'Double break');
   assert.equal(shapeWords(read([0, 0.005, 0]), FEET), 'Straight');
+  // a quarter of a ball to the other side is a second break, less is none
+  assert.equal(shapeWords(read([0, 0.254, -0.0107, 0]), FEET), 'Double break');
+  assert.equal(shapeWords(read([0, 0.254, -0.0106, 0]), FEET), `Left to right, 10${IN} out at the apex`);
 });
 
 test('what it would do beyond the hole is no part of its shape', () => {
