@@ -169,7 +169,7 @@ test('fields are made only when what they hang on has changed', async () => {
     made++;
     return { n };
   };
-  const { asked, set } = app({ on: ({ n }) => [n], fields });
+  const { asked, set } = app({ on: ({ n, wanted }) => [n, wanted], fields });
   asked[0].resolve({ is: 2 });
   await settled();
   const before = made;
