@@ -379,6 +379,12 @@ export interface PuttEntry extends EntryHead, Putt {
   gate?: 'left' | 'right' | 'clean';
   line_error_deg?: number;
   felt_percent?: number;
+  /** What the phone saw of the strike, each with its spread; and how far the finish that it saw may be off. */
+  start_deg?: number;
+  start_sd_deg?: number;
+  launch_mps?: number;
+  launch_sd_mps?: number;
+  finish_sd_m?: number;
 }
 
 export type Entry = PuttEntry | NoteEntry | DrillEntry;

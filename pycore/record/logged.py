@@ -15,6 +15,7 @@ from pycore.record.opening import Opening, opening
 from pycore.record.player import Holed, Miss, Passed
 from pycore.record.strike import strike_to
 
+SHARP_START, SHARP_LAUNCH = radians(0.3), 0.03  # the tour's spreads are 0.6 degrees and 5 % of the roll or more
 BREAKS = radians(0.5)  # aim; a straighter putt says nothing of the share of break allowed
 
 Gate = Literal["left", "right", "clean"]
@@ -30,11 +31,27 @@ class Unseen:
 
 
 @dataclass(frozen=True)
+class Measured:
+    """Start (rad, from the ball-to-hole line) and launch (m/s) as they were seen, with standard deviations: rad, and a
+    fraction of the launch."""
+
+    start: float
+    start_sd: float
+    launch: float
+    launch_sd: float
+
+    @property
+    def tells(self) -> bool:
+        """Whether it tells more than a finish would: well under what any player's starts and rolls are spread."""
+        return self.start_sd < SHARP_START and self.launch_sd < SHARP_LAUNCH
+
+
+@dataclass(frozen=True)
 class Logged:
     """One putt: ``aim`` is the start line meant (rad), ``stop`` where it stopped from the hole's centre (m), None if holed.
 
     ``line_error`` is how far left of the line meant the ball's line lay (rad), ``felt`` the slope felt (rise over run).
-    ``read`` says whose aim it was, None if that is not known; an ``aim`` that is not known is taken to be the one needed.
+    A strike that was ``measured`` needs no finish. ``read`` says whose aim it was, None if that is not known; an ``aim`` that is not known is taken to be the one needed.
     """
 
     id: str
@@ -46,6 +63,7 @@ class Logged:
     line_error: float | None = None
     felt: float | None = None
     read: Source | None = None
+    measured: Measured | None = None
 
 
 @dataclass(frozen=True)
@@ -68,6 +86,9 @@ def evidence(logged: Logged) -> Evidence | str:
     meant = found.aim if logged.aim is None else logged.aim
     # of a player's own read the start is measured from it; of any other it may be off by a share of the break
     share = 0.0 if logged.read == "own" and logged.aim is not None else found.aim
+    if logged.measured and logged.measured.tells:
+        seen = logged.measured
+        return Evidence(logged, Miss(seen.start - meant, (seen.launch / found.launch) ** 2 - 1, share), reading)
     if logged.stop is None or isinstance(logged.stop, Unseen):
         window = _opening(*_key(putt))
         if window is None:

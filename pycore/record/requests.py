@@ -7,9 +7,9 @@ from typing import Annotated, Literal
 
 from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
-from pycore.putt.requests import PuttFields
-from pycore.quantities import Fall, Slope
-from pycore.record.logged import Logged, Unseen
+from pycore.putt.requests import SD, PuttFields
+from pycore.quantities import Fall, Launch, Slope
+from pycore.record.logged import Logged, Measured, Unseen
 from pycore.record.rounds import Hole, RoundPutt
 from pycore.units import slope_from_percent
 
@@ -42,6 +42,10 @@ class LoggedFields(PuttFields):
     gate: Annotated[Literal["left", "right", "clean"], Doc("gate", "which post the ball touched, if any")] | None = None
     line_error_deg: Annotated[float, Range(-20.0, 20.0, "degrees"), Doc("line error", LINE_ERROR)] | None = None
     felt_percent: Annotated[Slope, Doc("felt", "the slope as the feet felt it")] | None = None
+    start_deg: Annotated[float, Range(-90.0, 90.0, "degrees"), Doc("start", "measured, left of the hole")] | None = None
+    start_sd_deg: Annotated[float, Range(0.0, 20.0, "degrees"), Doc("spread of the start", SD)] | None = None
+    launch_mps: Annotated[Launch, Doc("launch", "measured, of the ball as it rolls")] | None = None
+    launch_sd_mps: Annotated[float, Range(0.0, 5.0, "m/s"), Doc("spread of the launch", SD)] | None = None
 
     def logged(self) -> Logged:
         """The putt in the engine's terms."""
@@ -58,6 +62,21 @@ class LoggedFields(PuttFields):
             None if line is None else radians(line),
             None if felt is None else slope_from_percent(felt),
             self.read,
+            self._measured(),
+        )
+
+    def _measured(self) -> Measured | None:
+        told = (self.start_deg, self.start_sd_deg, self.launch_mps, self.launch_sd_mps)
+        if self.start_deg is None or self.start_sd_deg is None or self.launch_mps is None or self.launch_sd_mps is None:
+            names = ("start_deg", "start_sd_deg", "launch_mps", "launch_sd_mps")
+            lacking = next(name for name, value in zip(names, told, strict=True) if value is None)
+            if any(value is not None for value in told):
+                raise Refusal(
+                    "missing_field", f"{lacking} is missing; a measured strike takes all of {', '.join(names)}", lacking
+                )
+            return None
+        return Measured(
+            radians(self.start_deg), radians(self.start_sd_deg), self.launch_mps, self.launch_sd_mps / self.launch_mps
         )
 
     def _stop(self) -> complex | Unseen | None:

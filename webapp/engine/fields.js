@@ -427,6 +427,10 @@ export const FIELDS = {
     gate: {"label": "gate", "more": "which post the ball touched, if any", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["left", "right", "clean"]},
     line_error_deg: {"label": "line error", "more": "how far left of the line meant the ball's own line lay", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -20, "high": 20, "unit": "degrees"},
     felt_percent: {"label": "felt", "more": "the slope as the feet felt it", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 8, "unit": "%"},
+    start_deg: {"label": "start", "more": "measured, left of the hole", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -90, "high": 90, "unit": "degrees"},
+    start_sd_deg: {"label": "spread of the start", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 20, "unit": "degrees"},
+    launch_mps: {"label": "launch", "more": "measured, of the ball as it rolls", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.05, "high": 15, "unit": "m/s"},
+    launch_sd_mps: {"label": "spread of the launch", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 5, "unit": "m/s"},
   },
   FinishFields: {
     x_m: {"label": "long", "more": "beyond the hole; short is negative", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -30, "high": 30, "unit": "m"},

@@ -1113,6 +1113,10 @@ export interface LoggedFields {
   /** gate: which post the ball touched, if any */ gate?: "left" | "right" | "clean" | null;
   /** line error: how far left of the line meant the ball's own line lay; a number from -20 to 20 degrees */ line_error_deg?: number | null;
   /** felt: the slope as the feet felt it; a number from 0 to 8 % */ felt_percent?: number | null;
+  /** start: measured, left of the hole; a number from -90 to 90 degrees */ start_deg?: number | null;
+  /** spread of the start: standard deviation; a number from 0 to 20 degrees */ start_sd_deg?: number | null;
+  /** launch: measured, of the ball as it rolls; a number from 0.05 to 15 m/s */ launch_mps?: number | null;
+  /** spread of the launch: standard deviation; a number from 0 to 5 m/s */ launch_sd_mps?: number | null;
 }
 
 /** Where a ball stopped, from the hole's centre: x on along the line, y to its left. */
@@ -1459,7 +1463,7 @@ export interface Fields {
   BallLineFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; off_deg: Described & NumberTaken; player: Described & ObjectTaken; };
   EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
   FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
-  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; };
+  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
   RoundsFields: { rounds: Described & ListTaken; against: Described & WordTaken; };
   RoundFields: { id: Described & TextTaken; at: Described & TextTaken; holes: Described & ListTaken; };

@@ -23,6 +23,11 @@ export const RANGES = {
   y_m: pair(FINISH.y_m),
   line_error_deg: pair(PUTT.line_error_deg),
   felt_percent: pair(PUTT.felt_percent),
+  start_deg: pair(PUTT.start_deg),
+  start_sd_deg: pair(PUTT.start_sd_deg),
+  launch_mps: pair(PUTT.launch_mps),
+  launch_sd_mps: pair(PUTT.launch_sd_mps),
+  finish_sd_m: [0, 30],
   at_m: pair(STATION.at_m),
   stimp_sd_ft: [0, PUTT.stimp_ft.high],
   tilt_sd_percent: pair(DOUBT.tilt_sd_percent),
@@ -38,7 +43,17 @@ const LONGEST_ID = 64;
 const MOST_STATIONS = PUTT.stations.high;
 
 const NEEDED = ['distance_m', 'stimp_ft', 'past_m', 'aim_deg'];
-const OPTIONAL = ['slope_percent', 'fall_deg', 'line_error_deg', 'felt_percent'];
+const OPTIONAL = [
+  'slope_percent',
+  'fall_deg',
+  'line_error_deg',
+  'felt_percent',
+  'start_deg',
+  'start_sd_deg',
+  'launch_mps',
+  'launch_sd_mps',
+  'finish_sd_m',
+];
 const OF_A_NOTE = ['stimp_ft', 'stimp_sd_ft'];
 const OF_A_DRILL = ['spent_s', 'good', 'bad'];
 

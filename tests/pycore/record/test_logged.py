@@ -1,5 +1,6 @@
 """What a logged putt says: errors from the line meant, the side that a gate tells, and the share of break."""
 
+from dataclasses import replace
 from datetime import UTC, datetime
 from math import inf, radians, sqrt
 
@@ -8,7 +9,7 @@ import pytest
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
-from pycore.record.logged import Evidence, Logged, evidence, off_the_ball_line
+from pycore.record.logged import Evidence, Logged, Measured, Unseen, evidence, off_the_ball_line
 from pycore.record.player import Holed, Miss
 
 PUTT = Putt(3.0, Surface(Station.measured(0.0, 2.0, 90.0)), 10.0, 0.3)
@@ -54,3 +55,17 @@ def test_a_gate_tells_the_side_of_a_holed_putt(gate, sides):
     strike = told(logged(None, gate=gate)).strike
     assert isinstance(strike, Holed)
     assert (strike.least, strike.most) == sides
+
+
+def test_a_strike_that_was_seen_needs_no_finish():
+    """Holed or missed, start and roll are those measured; a strike seen badly says no more than its result."""
+    seen = Measured(MEANT + START, radians(0.1), READ.launch * sqrt(1 + LENGTH), 0.01)
+    for stop in (None, Unseen(), 0.5 + 0.2j):
+        assert told(logged(stop, measured=seen)).strike == pytest.approx(Miss(START, LENGTH, 0.0), abs=SAME)
+    assert isinstance(told(logged(None, measured=replace(seen, start_sd=radians(1)))).strike, Holed)
+
+
+def test_half_a_measurement_is_refused(refused):
+    putt = {"id": "a", "at": "2026-05-03", "distance_m": 3, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
+    reply = refused("findings", putts=[{**putt, "result": "holed", "start_deg": 1}])
+    assert (reply["code"], reply["field"]) == ("missing_field", "putts[0].start_sd_deg")

@@ -26,6 +26,10 @@ function asked(
     gate,
     line_error_deg,
     felt_percent,
+    start_deg,
+    start_sd_deg,
+    launch_mps,
+    launch_sd_mps,
   },
   i,
 ) {
@@ -45,6 +49,10 @@ function asked(
     gate,
     line_error_deg,
     felt_percent,
+    start_deg,
+    start_sd_deg,
+    launch_mps,
+    launch_sd_mps,
   };
 }
 
