@@ -51,7 +51,8 @@ class Logged:
     """One putt: ``aim`` is the start line meant (rad), ``stop`` where it stopped from the hole's centre (m), None if holed.
 
     ``line_error`` is how far left of the line meant the ball's line lay (rad), ``felt`` the slope felt (rise over run).
-    A strike that was ``measured`` needs no finish. ``read`` says whose aim it was, None if that is not known; an ``aim`` that is not known is taken to be the one needed.
+    ``read`` says whose aim it was, None if that is not known; an ``aim`` that is not known is taken to be the one needed.
+    A strike that was ``measured`` needs no finish.
     """
 
     id: str
