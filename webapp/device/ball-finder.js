@@ -1,0 +1,224 @@
+/**
+ * The ball in a frame: what is brighter than the still picture, as large as a ball is there, and round. It knows pixels only.
+ *
+ * @typedef {object} Patch brightness (0 to 255) of a part of the picture, its corner at x, y
+ * @property {number} x @property {number} y @property {number} width @property {number} height
+ * @property {Uint8Array} light
+ * @typedef {{u: number, v: number, width: number, contrast: number}} Ball centre and width, px, and how much brighter it is than the green
+ * @typedef {{u: number, v: number, width: number, contrast: number, reach: number}} Expected a ball, and how far from there it may be
+ */
+
+/** Brighter than the green by less, a thing cannot be told from noise. */
+const LEAST_CONTRAST = 22;
+/** Of the ball's contrast: in a shadow it has about half. */
+const SHARE = 0.35;
+const WIDTHS = [0.45, 1.9];
+/** Blur makes a ball longer than it is wide. */
+const LONGEST = 3.2;
+const LEAST_FILL = 0.5;
+const LEAST_AREA = 3;
+/** A ball that is so wide has its full light in its middle. */
+const SOLID_PX = 5;
+/** Pixels by which what the grass does is measured. */
+const SAMPLES = 400;
+
+/** @param {Uint8ClampedArray} rgba @returns {Uint8Array} brightness */
+export function lightOf(rgba) {
+  const light = new Uint8Array(rgba.length >> 2);
+  for (let i = 0, j = 0; i < light.length; i++, j += 4) light[i] = (rgba[j] * 54 + rgba[j + 1] * 183 + rgba[j + 2] * 19) >> 8;
+  return light;
+}
+
+/** @param {ArrayLike<number>} values @param {number} share */
+function quantile(values, share) {
+  const step = Math.max(1, Math.floor(values.length / SAMPLES));
+  const some = [];
+  for (let i = 0; i < values.length; i += step) some.push(values[i]);
+  some.sort((a, b) => a - b);
+  return some[Math.min(some.length - 1, Math.floor(share * some.length))] ?? 0;
+}
+
+/**
+ * How much brighter each pixel is than the still picture; what all of it has become brighter by is the light's doing.
+ * Without a still picture it is held against the green itself.
+ * @param {Patch} seen @param {Patch | null} still the same part of the still picture
+ */
+function brighter(seen, still) {
+  const off = new Int16Array(seen.light.length);
+  if (!still) {
+    const green = quantile(seen.light, 0.5);
+    for (let i = 0; i < off.length; i++) off[i] = seen.light[i] - green;
+    return off;
+  }
+  for (let i = 0; i < off.length; i++) off[i] = seen.light[i] - still.light[i];
+  const changed = quantile(off, 0.5);
+  if (changed) for (let i = 0; i < off.length; i++) off[i] -= changed;
+  return off;
+}
+
+/**
+ * @param {Patch} seen @param {Patch | null} still @param {Expected} expected
+ * @returns {Ball | null}
+ */
+export function findBall(seen, still, expected) {
+  const { width, height } = seen;
+  const off = brighter(seen, still);
+  const least = Math.max(LEAST_CONTRAST, SHARE * expected.contrast);
+  const done = new Uint8Array(off.length);
+  const stack = new Int32Array(off.length);
+  /** @type {Ball | null} */
+  let best = null;
+  let cost = Infinity;
+  for (let start = 0; start < off.length; start++) {
+    if (done[start] || off[start] < least) continue;
+    let [depth, area, sum, su, sv, most] = [0, 0, 0, 0, 0, 0];
+    let [left, right, top, low] = [width, 0, height, 0];
+    stack[depth++] = start;
+    done[start] = 1;
+    while (depth) {
+      const i = stack[--depth];
+      const y = Math.floor(i / width);
+      const x = i - y * width;
+      const light = off[i];
+      area++;
+      sum += light;
+      su += light * x;
+      sv += light * y;
+      if (light > most) most = light;
+      if (x < left) left = x;
+      if (x > right) right = x;
+      if (y < top) top = y;
+      if (y > low) low = y;
+      if (x > 0 && !done[i - 1] && off[i - 1] >= least) done[(stack[depth++] = i - 1)] = 1;
+      if (x + 1 < width && !done[i + 1] && off[i + 1] >= least) done[(stack[depth++] = i + 1)] = 1;
+      if (y > 0 && !done[i - width] && off[i - width] >= least) done[(stack[depth++] = i - width)] = 1;
+      if (y + 1 < height && !done[i + width] && off[i + width] >= least) done[(stack[depth++] = i + width)] = 1;
+    }
+    if (area < LEAST_AREA) continue;
+    const [wide, high] = [right - left + 1, low - top + 1];
+    // a thing that the patch cuts through is larger than it looks
+    if (left === 0 || top === 0 || right === width - 1 || low === height - 1) continue;
+    if (wide > LONGEST * high || high > LONGEST * wide || area < LEAST_FILL * wide * high * 0.785) continue;
+    // a small ball's light is spread over pixels that it only touches
+    const contrast = expected.width > SOLID_PX ? most : Math.max(most, expected.contrast);
+    const across = 2 * Math.sqrt(Math.max(area * 0.6, sum / (0.85 * contrast)) / Math.PI);
+    const ratio = across / expected.width;
+    const u = seen.x + su / sum;
+    const v = seen.y + sv / sum;
+    const away = Math.hypot(u - expected.u, v - expected.v) / expected.reach;
+    if (ratio < WIDTHS[0] || ratio > WIDTHS[1] || away > 1) continue;
+    const worse = 2 * Math.abs(Math.log(ratio)) + away;
+    if (worse < cost) {
+      cost = worse;
+      best = { u, v, width: across, contrast: most };
+    }
+  }
+  return best;
+}
+
+/**
+ * The ball nearest to a touch, in the still picture: bright on the green. @param {Patch} seen @param {{u: number, v: number}} touch
+ * @returns {Ball | null}
+ */
+export function ballNear(seen, touch) {
+  const green = quantile(seen.light, 0.5);
+  const contrast = Math.max(0, quantileTop(seen.light) - green);
+  if (contrast < LEAST_CONTRAST) return null;
+  /** @type {Ball | null} */
+  let best = null;
+  // its width is not known yet: the most likely of some
+  for (let width = seen.width / 1.6; width > 4; width /= 1.5) {
+    const found = findBall(seen, null, { ...touch, width, contrast, reach: seen.width / 2 });
+    if (found && (!best || fits(found, width) < fits(best, width))) best = found;
+  }
+  return best;
+}
+
+/** @param {Ball} ball @param {number} width */
+const fits = (ball, width) => Math.abs(Math.log(ball.width / width));
+
+/** @param {ArrayLike<number>} light */
+function quantileTop(light) {
+  let most = 0;
+  for (let i = 0; i < light.length; i++) if (light[i] > most) most = light[i];
+  return most;
+}
+
+/**
+ * The hole nearest to a touch, in the still picture: dark, and wider than it is high. Its rim's middle, and how far the rim goes.
+ * @param {Patch} seen @param {{u: number, v: number}} touch
+ */
+export function holeNear(seen, touch) {
+  // a hole is to the green what a ball is, the other way round
+  const dark = Uint8Array.from(seen.light, (light) => 255 - light);
+  const { width, height } = seen;
+  const green = quantile(dark, 0.5);
+  const contrast = quantileTop(dark) - green;
+  if (contrast < LEAST_CONTRAST) return null;
+  const least = green + contrast / 2;
+  const done = new Uint8Array(dark.length);
+  let best = null;
+  let nearest = Infinity;
+  for (let start = 0; start < dark.length; start++) {
+    if (done[start] || dark[start] < least) continue;
+    const stack = [start];
+    let [left, right, top, low, area] = [width, 0, height, 0, 0];
+    done[start] = 1;
+    while (stack.length) {
+      const i = /** @type {number} */ (stack.pop());
+      const y = Math.floor(i / width);
+      const x = i - y * width;
+      area++;
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      top = Math.min(top, y);
+      low = Math.max(low, y);
+      for (const [next, inside] of /** @type {[number, boolean][]} */ ([
+        [i - 1, x > 0],
+        [i + 1, x + 1 < width],
+        [i - width, y > 0],
+        [i + width, y + 1 < height],
+      ]))
+        if (inside && !done[next] && dark[next] >= least) {
+          done[next] = 1;
+          stack.push(next);
+        }
+    }
+    const [wide, high] = [right - left + 1, low - top + 1];
+    if (area < 6 || left === 0 || top === 0 || right === width - 1 || low === height - 1 || high > 1.3 * wide) continue;
+    const [u, v] = [seen.x + (left + right) / 2, seen.y + (top + low) / 2];
+    const away = Math.hypot(u - touch.u, v - touch.v) - wide;
+    if (away < nearest) {
+      nearest = away;
+      best = { u, v, width: wide, height: high };
+    }
+  }
+  return best;
+}
+
+/** The still picture without its ball: the green goes on under it. @param {Patch} still @param {Ball} ball @returns {Patch} */
+export function withoutBall(still, ball) {
+  const light = Uint8Array.from(still.light);
+  const reach = ball.width * 0.75 + 3;
+  const ring = [];
+  const inside = [];
+  for (let y = 0; y < still.height; y++)
+    for (let x = 0; x < still.width; x++) {
+      const away = Math.hypot(still.x + x - ball.u, still.y + y - ball.v);
+      if (away < reach) inside.push(y * still.width + x);
+      else if (away < reach + 4) ring.push(light[y * still.width + x]);
+    }
+  const green = quantile(ring, 0.5);
+  for (const i of inside) light[i] = green;
+  return { ...still, light };
+}
+
+/** @param {Patch} from @param {number} x @param {number} y @param {number} width @param {number} height @returns {Patch} */
+export function partOf(from, x, y, width, height) {
+  const light = new Uint8Array(width * height);
+  for (let row = 0; row < height; row++) {
+    const start = (y - from.y + row) * from.width + (x - from.x);
+    light.set(from.light.subarray(start, start + width), row * width);
+  }
+  return { x, y, width, height, light };
+}
