@@ -16,6 +16,7 @@ import { faultView } from './fault.js';
 import { page } from './page.js';
 import { read } from './features/read/index.js';
 import { line } from './features/line/index.js';
+import { watch } from './features/watch/index.js';
 import { green } from './features/green/index.js';
 import { practice } from './features/practice/index.js';
 import { record } from './features/record/index.js';
@@ -25,7 +26,7 @@ import { about } from './features/about/index.js';
 import './page.css';
 
 /** @type {import('./app.js').Feature[]} */
-const FEATURES = [read, line, green, practice, record, findings, settings, about];
+const FEATURES = [read, line, watch, green, practice, record, findings, settings, about];
 
 /** @param {unknown} error @returns {never} */
 function raise(error) {

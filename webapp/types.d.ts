@@ -118,6 +118,9 @@ export interface Sighted {
   back_m: number;
   lens_mm: number;
   live_mm: number;
+  /** Height of the lens, and the lens itself, of a phone that watches the ball. */
+  film_m: number;
+  film_mm: number;
   lens_date: string;
   live_date: string;
   thing_m: number;
@@ -221,6 +224,45 @@ export interface LinePage {
   photoProblem: string;
   /** A putt that came by a link; null where the link was damaged. */
   sent: { putt: Putt | null; read: Read | null; problem: string } | null;
+  told: string;
+}
+
+/** What of a picture is looked for near a touch: where it is and how far its rim goes, px. */
+export interface Rim {
+  u: number;
+  v: number;
+  width: number;
+  height: number;
+}
+
+/** A putt that was seen: what the engine made of it, on which putt, and the picture as it stood. */
+export interface WatchedPutt {
+  value: Engine.WatchedAnswer;
+  asked: Engine.WatchedFields;
+  putt: Putt;
+  aim_deg: number;
+  still: HTMLCanvasElement | null;
+  kept: boolean;
+}
+
+/** The watch's screen as it stands; gone with the page. */
+export interface WatchPage {
+  stream: MediaStream | null;
+  width: number;
+  height: number;
+  attitude: Attitude | null;
+  /** Where ball and hole are in the picture, px, and their rims where they were found. */
+  ball: Rim | null;
+  hole: Rim | null;
+  /** Which mark is under the magnifier. */
+  chosen: 'ball' | 'hole' | null;
+  phase: 'off' | 'opening' | 'marking' | 'settling' | 'empty' | 'ready' | 'rolling' | 'asking' | 'moved' | 'dark';
+  problem: string;
+  /** Share of an answer that is worked out. */
+  share: number;
+  last: WatchedPutt | null;
+  count: number;
+  silent: boolean;
   told: string;
 }
 
@@ -434,6 +476,7 @@ export interface State {
   greenPage: GreenPage;
   sighted: Sighted;
   linePage: LinePage;
+  watchPage: WatchPage;
   felt: Felt | null;
   answers: Partial<Answers>;
   refusals: Partial<Record<keyof Answers, Refusal>>;

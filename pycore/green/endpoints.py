@@ -17,11 +17,39 @@ OffBar = Annotated[float, Range(2.0, 40.0, "ft"), Doc("length", "of a roll off t
 
 @dataclass(frozen=True, kw_only=True)
 class BallFields:
-    """A ball rolled along the line: how far from where it was let go to where it stopped, and how long that took."""
+    """A ball rolled along the line: how far from where it was let go to where it stopped, and how long that took.
 
-    distance_m: Annotated[float, Range(1.0, 15.0, "m"), Doc("distance", "from where it was let go to where it stopped")]
-    time_s: Annotated[float, Range(1.0, 15.0, "s"), Doc("time", "until it stopped")]
+    Of a ball that was watched, how it slowed along the line, with its spread, in place of both.
+    """
+
+    distance_m: (
+        Annotated[float, Range(1.0, 15.0, "m"), Doc("distance", "from where it was let go to where it stopped")] | None
+    ) = None
+    time_s: Annotated[float, Range(1.0, 15.0, "s"), Doc("time", "until it stopped")] | None = None
+    deceleration_mps2: (
+        Annotated[float, Range(-2.0, 4.0, "m/s2"), Doc("slowing", "along the line, as it was watched")] | None
+    ) = None
+    deceleration_sd_mps2: (
+        Annotated[float, Range(0.0001, 1.0, "m/s2"), Doc("spread of the slowing", "standard deviation")] | None
+    ) = None
     way: Annotated[Literal["out", "back"], Doc("way")]
+
+    def slowing(self, i: int, putted: bool) -> roll_test.Slowing:
+        """How it slowed; refuses a roll of which too little or too much is told."""
+        if self.deceleration_mps2 is not None and self.deceleration_sd_mps2 is not None:
+            if self.time_s is not None:
+                field = f"rolls[{i}].time_s"
+                raise Refusal("bad_field", f"{field} goes with no deceleration_mps2; leave out one of them", field, self.time_s)
+            return roll_test.Slowing(self.deceleration_mps2, self.deceleration_sd_mps2, self.way == "out")
+        watched = self.deceleration_mps2 is not None or self.deceleration_sd_mps2 is not None
+        names = ("deceleration_mps2", "deceleration_sd_mps2") if watched else ("distance_m", "time_s")
+        for name in names:
+            if getattr(self, name) is None:
+                field = f"rolls[{i}].{name}"
+                raise Refusal("missing_field", f"{field} is missing; a roll takes {' and '.join(names)}", field)
+        assert self.distance_m is not None
+        assert self.time_s is not None
+        return roll_test.slowing(roll_test.Roll(self.distance_m, self.time_s, self.way == "out"), putted)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -71,11 +99,9 @@ def answer_roll_test(fields: RollTestFields) -> RollTestAnswer:
                 f"every roll goes {other}: a roll {way} along the same line tells slope from speed",
                 "rolls",
             )
-    slowings = [
-        roll_test.slowing(roll_test.Roll(roll.distance_m, roll.time_s, roll.way == "out"), fields.skid == "putted")
-        for roll in fields.rolls
-    ]
-    shared = hypot(roll_test.CROSS, roll_test.STRIDE if fields.measure == "paces" else 0.0)
+    slowings = [roll.slowing(i, fields.skid == "putted") for i, roll in enumerate(fields.rolls)]
+    by_hand = any(roll.deceleration_mps2 is None for roll in fields.rolls)
+    shared = hypot(roll_test.CROSS, roll_test.STRIDE if fields.measure == "paces" else 0.0) if by_hand else 0.0
     return {**_answer(lambda: roll_test.speed(slowings, shared), "rolls"), "suspects": roll_test.suspects(slowings)}
 
 
@@ -127,6 +153,14 @@ _ROLLS = [
 EXAMPLES: list[dict[str, Any]] = [
     {"ask": "roll_test", "rolls": _ROLLS, "skid": "rolled"},
     {"ask": "roll_test", "rolls": _ROLLS, "skid": "putted"},
+    {
+        "ask": "roll_test",
+        "rolls": [
+            {"deceleration_mps2": 0.42, "deceleration_sd_mps2": 0.02, "way": "out"},
+            {"deceleration_mps2": 0.7, "deceleration_sd_mps2": 0.02, "way": "back"},
+        ],
+        "skid": "rolled",
+    },
     {"ask": "stimpmeter", "out_ft": [13.2, 13.6, 13.5], "back_ft": [8.0, 7.9, 8.1]},
     *survey_endpoints.EXAMPLES,
 ]

@@ -1,23 +1,21 @@
 /** The moving picture of the camera that looks away from the screen. */
 
 /** Whole frames: a wide one is cut out of the picture, and shows less of a green. */
-const WANTED = {
-  audio: false,
-  video: { facingMode: { ideal: 'environment' }, width: { ideal: 1600 }, height: { ideal: 1200 } },
-};
+const WHOLE = { facingMode: { ideal: 'environment' }, width: { ideal: 1600 }, height: { ideal: 1200 } };
+const ELSE = 'take a photograph instead';
 
 /**
  * From a touch: the phone asks its holder. Rejects with words for whoever reads them.
  * @param {() => void} onEnd when the phone itself takes the camera away
+ * @param {MediaTrackConstraints} [video] @param {string} [otherwise] what else there is to do, in words
  */
-export async function openCamera(onEnd) {
-  if (!navigator.mediaDevices?.getUserMedia)
-    throw new Error('This browser shows no moving picture. Take a photograph instead.');
-  const stream = await navigator.mediaDevices.getUserMedia(WANTED).catch((error) => {
+export async function openCamera(onEnd, video = WHOLE, otherwise = ELSE) {
+  if (!navigator.mediaDevices?.getUserMedia) throw new Error(`This browser shows no moving picture: ${otherwise}.`);
+  const stream = await navigator.mediaDevices.getUserMedia({ audio: false, video }).catch((error) => {
     throw new Error(
       error.name === 'NotAllowedError'
-        ? 'The phone does not let the app use its camera. Allow it in the browser’s settings, or take a photograph instead.'
-        : 'No camera gives a moving picture here. Take a photograph instead.',
+        ? `The phone does not let the app use its camera. Allow it in the browser’s settings, or ${otherwise}.`
+        : `No camera gives a moving picture here: ${otherwise}.`,
     );
   });
   stream.getVideoTracks()[0].addEventListener('ended', onEnd);

@@ -166,8 +166,10 @@ export const FIELDS = {
     measure: {"label": "measure", "more": "what the distances were measured with", "needed": false, "default": "tape", "nullable": false, "kind": "word", "words": ["tape", "paces"]},
   },
   BallFields: {
-    distance_m: {"label": "distance", "more": "from where it was let go to where it stopped", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 1, "high": 15, "unit": "m"},
-    time_s: {"label": "time", "more": "until it stopped", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 1, "high": 15, "unit": "s"},
+    distance_m: {"label": "distance", "more": "from where it was let go to where it stopped", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 1, "high": 15, "unit": "m"},
+    time_s: {"label": "time", "more": "until it stopped", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 1, "high": 15, "unit": "s"},
+    deceleration_mps2: {"label": "slowing", "more": "along the line, as it was watched", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -2, "high": 4, "unit": "m/s2"},
+    deceleration_sd_mps2: {"label": "spread of the slowing", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.0001, "high": 1, "unit": "m/s2"},
     way: {"label": "way", "more": "", "needed": true, "default": null, "nullable": false, "kind": "word", "words": ["out", "back"]},
   },
   StimpmeterFields: {

@@ -406,10 +406,16 @@ export interface RollTestFields {
   /** measure: what the distances were measured with */ measure?: "tape" | "paces";
 }
 
-/** A ball rolled along the line: how far from where it was let go to where it stopped, and how long that took. */
+/**
+ * A ball rolled along the line: how far from where it was let go to where it stopped, and how long that took.
+ *
+ * Of a ball that was watched, how it slowed along the line, with its spread, in place of both.
+ */
 export interface BallFields {
-  /** distance: from where it was let go to where it stopped; a number from 1 to 15 m */ distance_m: number;
-  /** time: until it stopped; a number from 1 to 15 s */ time_s: number;
+  /** distance: from where it was let go to where it stopped; a number from 1 to 15 m */ distance_m?: number | null;
+  /** time: until it stopped; a number from 1 to 15 s */ time_s?: number | null;
+  /** slowing: along the line, as it was watched; a number from -2 to 4 m/s2 */ deceleration_mps2?: number | null;
+  /** spread of the slowing: standard deviation; a number from 0.0001 to 1 m/s2 */ deceleration_sd_mps2?: number | null;
   /** way */ way: "out" | "back";
 }
 
@@ -1429,7 +1435,7 @@ export interface Fields {
   ArcFields: { lie_deg: Described & NumberTaken; length_m: Described & NumberTaken; above_grip_m: Described & NumberTaken; reach_m: Described & NumberTaken; };
   HeardFields: { bands: Described & ListTaken; rate_hz: Described & NumberTaken; marks_m: Described & ListTaken; stimp_ft: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; skid: Described & WordTaken; };
   RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
-  BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; way: Described & WordTaken; };
+  BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; deceleration_mps2: Described & NumberTaken; deceleration_sd_mps2: Described & NumberTaken; way: Described & WordTaken; };
   StimpmeterFields: { out_ft: Described & ListTaken; back_ft: Described & ListTaken; };
   SurveyFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; at: Described & ListTaken; };
   FindPuttsFields: { survey: Described & ObjectTaken; want: Described & ObjectTaken; hole: Described & ListTaken; };

@@ -185,3 +185,20 @@ def test_the_eight_inch_rule():
     assert ask(ask="stimpmeter", out_ft=within, back_ft=beyond)["value"]["again"] == ["back"]
     wide = ask(ask="stimpmeter", out_ft=[9, 12], back_ft=[9, 12])["value"]["stimp_sd_ft"]
     assert wide > 5 * ask(ask="stimpmeter", out_ft=[10, 10], back_ft=[10, 10])["value"]["stimp_sd_ft"]
+
+
+def test_rolls_that_were_watched():
+    """How two balls slowed, out and back: Newton's second law on a plane, without a thumb."""
+    drag, pull = 1.83**2 / (2 * 10 * FOOT), 5 / 7 * 9.80665 * 0.02
+    rolls = [
+        {"deceleration_mps2": drag - pull, "deceleration_sd_mps2": 0.01, "way": "out"},
+        {"deceleration_mps2": drag + pull, "deceleration_sd_mps2": 0.01, "way": "back"},
+    ]
+    found = ask(ask="roll_test", rolls=rolls, skid="rolled")["value"]
+    assert found["stimp_ft"] == pytest.approx(10, abs=0.01)
+    assert found["slope_percent"] == pytest.approx(2, abs=0.01)
+    assert found["stimp_sd_ft"] == pytest.approx(10 * 0.01 / 2**0.5 / drag, rel=0.02)
+    assert found["slope_sd_percent"] == pytest.approx(100 * 0.01 / 2**0.5 / (5 / 7 * 9.80665), rel=0.02)
+    del rolls[1]["deceleration_sd_mps2"]
+    reply = ask(ask="roll_test", rolls=rolls, skid="rolled")
+    assert (reply["code"], reply["field"]) == ("missing_field", "rolls[1].deceleration_sd_mps2")

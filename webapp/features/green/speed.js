@@ -85,7 +85,7 @@ function rolls(state, act) {
       here.length
         ? html`<ol class="list">${here.map(
             (roll, i) => html`<li class=${wrong.includes(i) ? 'suspect' : nothing}>
-      <span>${roll.way}, ${withUnit(roll.distance_m, unit)}, ${number(roll.time_s, 2)}\u00a0s${wrong.includes(i) ? html` <b>${wrong.length > 1 ? 'this or its like looks wrong' : 'looks wrong'}</b>` : ''}</span>
+      <span>${roll.way}, ${rolled(roll, unit)}${wrong.includes(i) ? html` <b>${wrong.length > 1 ? 'this or its like looks wrong' : 'looks wrong'}</b>` : ''}</span>
       <button type="button" class="word" aria-label="Remove roll ${i + 1}" @click=${() => act.removeRoll(i)}>Remove</button></li>`,
           )}</ol>
       <button type="button" class="word" @click=${() => act.clearRolls()}>Clear the rolls</button>`
@@ -152,3 +152,9 @@ function kept({ entries }, act) {
       })}</ol></section>`
     : '';
 }
+
+/** How it was measured: by its length and time, or as the phone watched it. @param {import('../../engine/protocol.js').BallFields} roll @param {import('../../format.js').Unit} unit */
+const rolled = ({ distance_m, time_s, deceleration_mps2 }, unit) =>
+  deceleration_mps2 != null
+    ? `watched, slows by ${number(deceleration_mps2, 2)}\u00a0m/s²`
+    : `${withUnit(distance_m ?? 0, unit)}, ${number(time_s ?? 0, 2)}\u00a0s`;

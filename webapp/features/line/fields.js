@@ -8,7 +8,7 @@ import { EYE, measured, small } from '../../parts/eye-height.js';
 const lens = () => ({ name: 'millimetres', unit: 'mm', si: 1, digits: 0 });
 const degrees = () => ({ name: 'degrees', unit: '°', si: 1, digits: 1 });
 
-/** @type {Record<FieldName, Field>} */
+/** @type {Record<Exclude<FieldName, 'film_m' | 'film_mm'>, Field>} */
 export const FIELDS = {
   ...EYE,
   lens_mm: { label: 'Lens', unit: lens, low: 10, high: 500, hint: 'As for 35 mm film. Most phones: 24 to 28.' },

@@ -1,0 +1,120 @@
+"""The whole way from the camera to the kept putt: films drawn by OpenCV, played by Chromium in place of a camera."""
+
+import json
+import math
+import re
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, Playwright, expect
+
+import browser
+import environment
+from tests.filmed_balls import SIZE, Scene, write
+from tests.struck_balls import Camera, Strike
+
+DOWNHILL = (0.0, -0.01)
+DISTANCE, STIMP = 2.5, 10.0
+PUTT = {"distance_m": DISTANCE, "slope_percent": 1.0, "fall_deg": 90.0, "stimp_ft": STIMP, "past_m": 0.3048}
+CAMERA = Camera(SIZE, 1100.0, 0.9, 0.05, 0.7, 0.3, 0.0, 0.0, 0.0, DOWNHILL)
+FILM_MM = CAMERA.focal * math.hypot(36, 24) / math.hypot(*SIZE)
+HELD = {"alpha": 20, "beta": 90 - math.degrees(CAMERA.pitch), "gamma": 0}
+ENTRIES = "async () => (await (await import('/records/db.js')).readAll()).filter(({ kind }) => kind === 'putt')"
+
+type Filmed = Callable[..., Page]
+
+
+def scene(speed: float, start_deg: float, **more: Any) -> Scene:
+    strike = Strike(DISTANCE, DOWNHILL, STIMP, speed, math.radians(start_deg), more.pop("slip", 0.0))
+    return Scene(strike, CAMERA, **more)
+
+
+@pytest.fixture
+def filmed(playwright: Playwright, site: Any, tmp_path: Path) -> Iterator[Filmed]:
+    """Opens the watch on a phone whose camera sees the given putts."""
+    opened: list[Any] = []
+    errors: list[str] = []
+
+    def filmed(*scenes: Scene) -> Page:
+        film = tmp_path / "putts.mjpeg"
+        write(list(scenes), film)
+        flags = [
+            "--use-fake-device-for-media-stream",
+            "--use-fake-ui-for-media-stream",
+            f"--use-file-for-fake-video-capture={film}",
+        ]
+        launched = playwright.chromium.launch(executable_path=environment.chromium(), args=[*browser.FLAGS, *flags])
+        opened.append(launched)
+        page = launched.new_context(viewport=browser.PHONE, has_touch=True).new_page()
+        page.on("console", lambda message: errors.append(message.text) if message.type == "error" else None)
+        page.on("pageerror", lambda error: errors.append(str(error)))
+        record = {"schema": 1, "cautioned": True, "putt": PUTT, "sighted": {"film_m": CAMERA.height, "film_mm": FILM_MM}}
+        page.add_init_script(f"localStorage.borrowline ??= {json.dumps(json.dumps(record))}")
+        page.goto(site.url)
+        expect(page.get_by_role("button", name=re.compile(r"^Make .*%"))).to_be_visible(timeout=60_000)
+        page.context.new_cdp_session(page).send("DeviceOrientation.setDeviceOrientationOverride", HELD)
+        page.get_by_role("link", name="Watch").click()
+        return page
+
+    yield filmed
+    for each in opened:
+        each.close()
+    assert errors == []
+
+
+def touch(page: Page, place: tuple[float, float]) -> None:
+    page.locator(".film").evaluate(
+        """(film, [x, y]) => {
+          const box = film.getBoundingClientRect();
+          const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
+          film.dispatchEvent(new MouseEvent('click', at));
+        }""",
+        [place[0] / SIZE[0], place[1] / SIZE[1]],
+    )
+
+
+def mark(page: Page, seen: Scene) -> None:
+    """Touches ball and hole, somewhat beside them; a ball that rolls just then is waited for."""
+    page.get_by_role("button", name="Open the camera").click()
+    says = page.locator(".watch-says")
+    expect(says).to_have_text("Touch the ball", timeout=20_000)
+    ball, hole = seen.pixel(0.0, 0.0, 0.021), seen.pixel(DISTANCE)
+    for _ in range(40):
+        touch(page, (ball[0] + 9, ball[1] - 7))
+        expect(says).to_have_text("Touch the middle of the hole")
+        if not page.get_by_role("alert").count():
+            break
+        page.get_by_role("button", name="Mark again").click()
+        page.wait_for_timeout(400)
+    touch(page, (hole[0] - 8, hole[1] + 5))
+
+
+def test_putt_after_putt_without_a_touch(filmed: Filmed, until: Any) -> None:
+    putts = [
+        scene(1.85, 0.6, legs=True, second=True),
+        scene(1.62, 3.2, second=True, shadow=True),
+        scene(1.95, 4.4, second=True, steps=True, slip=0.4, hidden=(0.9, 1.1)),
+    ]
+    page = filmed(*putts)
+    mark(page, putts[0])
+    until(page, f"({ENTRIES})().then((putts) => putts.length >= 3)", 90)
+    kept = page.evaluate(ENTRIES)
+    truths = [each.rolled for each in putts]
+    for entry in kept[:3]:
+        rolled = min(truths, key=lambda each: abs(math.degrees(each.as_rolled()[1]) - entry["start_deg"]))
+        launch, start = rolled.as_rolled()
+        assert entry["start_deg"] == pytest.approx(math.degrees(start), abs=0.3)
+        assert entry["start_sd_deg"] < 0.3
+        assert entry["launch_mps"] == pytest.approx(launch, rel=0.05)
+        if rolled.holed:
+            assert entry["result"] == "holed"
+        else:
+            stop = entry["result"]["x_m"], entry["result"]["y_m"]
+            assert stop == pytest.approx((rolled.rest[0] - DISTANCE, rolled.rest[1]), abs=0.12)
+    expect(page.locator(".watch-words")).to_have_text(re.compile("left|right|line"))
+    track = page.locator(".film video").evaluate_handle("video => video.srcObject.getVideoTracks()[0]")
+    page.evaluate("location.hash = 'read'")
+    until(page, "true", 1)
+    assert track.evaluate("track => track.readyState") == "ended"

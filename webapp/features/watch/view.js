@@ -1,0 +1,125 @@
+/**
+ * The watch's screen: before, while it is marked, and hands-free.
+ * @import {State, WatchPage, WatchedPutt} from '../../types.js'
+ * @import {WatchActions} from './actions.js'
+ */
+import { html } from 'lit-html';
+import { distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
+import { sightedField } from '../../parts/eye-height.js';
+import { FIELDS } from './fields.js';
+import { GLASS_PX } from './overlay.js';
+
+/** @type {Record<WatchPage['phase'], string>} */
+const SAYS = {
+  off: '',
+  opening: 'The camera is starting',
+  marking: '',
+  settling: 'Waiting for a still picture',
+  empty: 'No ball lies at the mark. Lay one there',
+  ready: 'Ready. Putt when you like',
+  rolling: 'It rolls',
+  asking: '',
+  moved: 'The phone was moved. Touch the ball, to mark again',
+  dark: 'Too dark to see a ball. Make light, or wait for it',
+};
+
+/** @param {WatchPage} page */
+function words({ phase, width, attitude, ball, hole, share }) {
+  if (share) return `Working it out, ${Math.round(100 * share)} %`;
+  if (phase !== 'marking') return SAYS[phase];
+  if (!width) return 'The camera is starting';
+  if (!attitude) return 'This phone does not tell how it is held, so what it sees cannot be measured';
+  if (!ball) return 'Touch the ball';
+  return hole ? 'Watching' : 'Touch the middle of the hole';
+}
+
+/** @param {State} state @param {WatchActions} act */
+export function view(state, act) {
+  const { watchPage, putt, settings } = state;
+  const { stream, problem, told } = watchPage;
+  return html`<main class="page watch-page" tabindex="-1">
+    <h1>Watch <span class="quiet">${withUnit(putt.distance_m, distanceUnit(settings))}</span></h1>
+    ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ''}
+    ${stream ? watching(state, act) : before(state, act)}
+    ${watchPage.last ? seen(state, watchPage.last, act) : ''}
+    <p class="told" role="status">${told}</p>
+  </main>`;
+}
+
+/** @param {State} state @param {WatchActions} act */
+function before(state, act) {
+  return html`<p>Stand the phone behind the ball, so that it cannot move and has ball, hole and the way between them in its picture. The higher and the nearer it stands, the more it sees.</p>
+    <div class="fields two">${field(state, 'film_m', act)}${field(state, 'film_mm', act)}</div>
+    <button type="button" class="watch-go" @click=${act.open}>Open the camera</button>
+    <p class="quiet">Frames stay in memory and are gone with the next one. Film nobody without their leave. For practice: in a round Rule 4.3a does not allow it.</p>`;
+}
+
+/** @param {State} state @param {keyof typeof FIELDS} name @param {WatchActions} act */
+const field = (state, name, act) => sightedField(state, name, FIELDS[name], (text) => act.enter(name, text));
+
+/** @param {State} state @param {WatchActions} act */
+function watching({ watchPage }, act) {
+  const { stream, width, height, ball, hole, chosen, silent } = watchPage;
+  const sized = (/** @type {Event} */ event) => act.sized(/** @type {HTMLVideoElement} */ (event.target));
+  const touch = (/** @type {MouseEvent} */ event) => {
+    const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
+    act.touch(((event.clientX - box.left) / box.width) * width, ((event.clientY - box.top) / box.height) * height);
+  };
+  return html`<p class="say watch-says" role="status">${words(watchPage)}</p>
+    <div class="film" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
+      <canvas class="over-film" width=${width || 720} height=${height || 1280} aria-hidden="true"></canvas></div>
+    ${chosen && watchPage[chosen] ? magnifier(watchPage, act) : ''}
+    <div class="does">
+      ${ball ? html`<button type="button" class="pick" aria-pressed=${chosen === 'ball'} @click=${() => act.choose('ball')}>Ball’s mark</button>` : ''}
+      ${hole ? html`<button type="button" class="pick" aria-pressed=${chosen === 'hole'} @click=${() => act.choose('hole')}>Hole’s mark</button>` : ''}
+      ${ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}
+      <button type="button" class="pick" aria-pressed=${!silent} @click=${() => act.hush(!silent)}>Voice</button>
+      <button type="button" class="word" @click=${act.close}>Close the camera</button>
+    </div>`;
+}
+
+/** @type {[string, string, number, number][]} */
+const NUDGES = [
+  ['←', 'left', -0.5, 0],
+  ['→', 'right', 0.5, 0],
+  ['↑', 'up', 0, -0.5],
+  ['↓', 'down', 0, 0.5],
+];
+
+/** @param {WatchPage} page @param {WatchActions} act */
+function magnifier({ chosen }, act) {
+  return html`<div class="magnifier"><canvas class="glass" width=${GLASS_PX} height=${GLASS_PX} role="img" aria-label="The mark of the ${chosen}, magnified"></canvas>
+    <div class="nudges" role="group" aria-label="Set the mark of the ${chosen}">${NUDGES.map(
+      ([arrow, way, du, dv]) =>
+        html`<button type="button" class="nudge" aria-label="Half a pixel ${way}" @click=${() => act.nudge(du, dv)}>${arrow}</button>`,
+    )}</div></div>`;
+}
+
+/** @param {number | null} value @param {number | null} sd @param {number} digits @param {string} unit */
+const measured = (value, sd, digits, unit) =>
+  value === null || sd === null
+    ? 'not seen'
+    : html`${number(value, digits)} <small>± ${number(2 * sd, digits)} ${unit}</small>`;
+
+/** @param {State} state @param {WatchedPutt} last @param {WatchActions} act */
+function seen({ settings, watchPage }, { value, aim_deg, kept }, act) {
+  const start = value.start_deg === null ? null : value.start_deg - aim_deg;
+  const small = smallUnit(settings);
+  const { stop } = value;
+  return html`<section class="seen-putt" aria-label="The last putt">
+    <p class="watch-words" role="status">${value.words}</p>
+    <dl>
+      <div><dt>Start, left of the line meant</dt><dd>${measured(start, value.start_sd_deg, 1, '°')}</dd></div>
+      <div><dt>Launch</dt><dd>${measured(value.launch_mps, value.launch_sd_mps, 2, 'm/s')}</dd></div>
+      <div><dt>Stop, where it is off by</dt><dd>${stop ? html`± ${inUnit(2 * stop.sd_m, small)} <small>${small.unit}</small>` : '–'}</dd></div>
+      <div><dt>Green here</dt><dd>${value.stimp_ft === null ? 'not seen' : measured(value.stimp_ft, value.stimp_sd_ft, 1, 'ft')}</dd></div>
+    </dl>
+    ${
+      kept
+        ? html`<p class="quiet">Kept in the notes. ${watchPage.count} seen here.</p>`
+        : html`<p>The end was not seen. Say it, and the putt is kept.</p>
+      <div class="does"><button type="button" class="watch-go" @click=${() => act.came('holed')}>Holed</button><button type="button" class="watch-go" @click=${() => act.came('missed')}>Missed</button></div>`
+    }
+    ${value.path_px.length ? html`<button type="button" class="word" @click=${act.give}>Save or share the picture</button>` : ''}
+  </section>`;
+}
