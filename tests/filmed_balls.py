@@ -9,7 +9,6 @@ import numpy as np
 
 from tests.struck_balls import HOLE, RADIUS, Camera, Rolled, Strike
 
-SIZE = (720, 1280)
 RATE = 30
 SUBFRAMES = 4  # moments of an exposure
 EXPOSED_S = 0.012
@@ -56,7 +55,9 @@ def write(scenes: list[Scene], path: Path) -> None:
         for scene in scenes:
             rng = np.random.default_rng(scene.seed)
             ground = _ground(scene, np.random.default_rng(1))  # the same green for all
-            noises = [rng.normal(0, scene.noise, (SIZE[1], SIZE[0], 1)).astype(np.int16) for _ in range(4)]
+            noises = [
+                rng.normal(0, scene.noise, (scene.camera.size[1], scene.camera.size[0], 1)).astype(np.int16) for _ in range(4)
+            ]
             for i in range(round(scene.seconds * RATE)):
                 frame = _frame(scene, ground, i / RATE - scene.still_s)
                 frame = np.clip(frame.astype(np.int16) + noises[i % 4], 0, 255).astype(np.uint8)
@@ -81,7 +82,7 @@ def _ground(scene: Scene, rng: np.random.Generator) -> np.ndarray:
     from_ = np.array([[(y + wide) * scale, (x + back) * scale] for x, y in corners], np.float32)
     to = np.array([scene.pixel(x, y) for x, y in corners], np.float32)
     turn = cv2.getPerspectiveTransform(from_, to)
-    picture = cv2.warpPerspective(ground, turn, SIZE, flags=cv2.INTER_AREA, borderMode=cv2.BORDER_REFLECT)
+    picture = cv2.warpPerspective(ground, turn, scene.camera.size, flags=cv2.INTER_AREA, borderMode=cv2.BORDER_REFLECT)
     ring = [(scene.strike.distance + HOLE * math.cos(a), HOLE * math.sin(a)) for a in np.linspace(0, 2 * math.pi, 40)]
     _fill(picture, np.array([scene.pixel(x, y) for x, y in ring]), DARK)
     if scene.second:
@@ -124,14 +125,17 @@ def _frame(scene: Scene, ground: np.ndarray, t: float) -> np.ndarray:
     if scene.steps and t > 0.8:
         light *= 0.82
     if scene.shadow:
-        edge = int(SIZE[0] * (0.25 * t + 0.2))
+        edge = int(scene.camera.size[0] * (0.25 * t + 0.2))
         if edge > 0:
             frame[:, :edge] = (frame[:, :edge] * 0.62).astype(np.uint8)
     if light != 1:
         frame = np.clip(frame * light, 0, 255).astype(np.uint8)
     if scene.nudged and t > 1.0:
         frame = cv2.warpAffine(
-            frame, np.array([[1, 0, scene.nudged], [0, 1, scene.nudged / 2]], float), SIZE, borderMode=cv2.BORDER_REFLECT
+            frame,
+            np.array([[1, 0, scene.nudged], [0, 1, scene.nudged / 2]], float),
+            scene.camera.size,
+            borderMode=cv2.BORDER_REFLECT,
         )
     return frame
 

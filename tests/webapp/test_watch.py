@@ -12,13 +12,14 @@ from playwright.sync_api import Page, Playwright, expect
 
 import browser
 import environment
-from tests.filmed_balls import SIZE, Scene, write
+from tests.filmed_balls import Scene, write
 from tests.struck_balls import Camera, Strike
 
 DOWNHILL = (0.0, -0.01)
+SIZE = (450, 800)  # a slow machine has to play it
 DISTANCE, STIMP = 2.5, 10.0
 PUTT = {"distance_m": DISTANCE, "slope_percent": 1.0, "fall_deg": 90.0, "stimp_ft": STIMP, "past_m": 0.3048}
-CAMERA = Camera(SIZE, 1100.0, 0.9, 0.05, 0.7, 0.3, 0.0, 0.0, 0.0, DOWNHILL)
+CAMERA = Camera(SIZE, 690.0, 0.9, 0.05, 0.7, 0.3, 0.0, 0.0, 0.0, DOWNHILL)
 FILM_MM = CAMERA.focal * math.hypot(36, 24) / math.hypot(*SIZE)
 HELD = {"alpha": 20, "beta": 90 - math.degrees(CAMERA.pitch), "gamma": 0}
 ENTRIES = "async () => (await (await import('/records/db.js')).readAll()).filter(({ kind }) => kind === 'putt')"
@@ -82,24 +83,27 @@ def mark(page: Page, seen: Scene) -> None:
     expect(says).to_have_text("Touch the ball", timeout=20_000)
     ball, hole = seen.pixel(0.0, 0.0, 0.021), seen.pixel(DISTANCE)
     for _ in range(40):
-        touch(page, (ball[0] + 9, ball[1] - 7))
+        touch(page, (ball[0] + 6, ball[1] - 4))
         expect(says).to_have_text("Touch the middle of the hole")
         if not page.get_by_role("alert").count():
             break
         page.get_by_role("button", name="Mark again").click()
         page.wait_for_timeout(400)
-    touch(page, (hole[0] - 8, hole[1] + 5))
+    touch(page, (hole[0] - 5, hole[1] + 3))
 
 
 def test_putt_after_putt_without_a_touch(filmed: Filmed, until: Any) -> None:
     putts = [
-        scene(1.85, 0.6, legs=True, second=True),
+        scene(1.8, 2.2, legs=True, second=True),
         scene(1.62, 3.2, second=True, shadow=True),
         scene(1.95, 4.4, second=True, steps=True, slip=0.4, hidden=(0.9, 1.1)),
     ]
     page = filmed(*putts)
     mark(page, putts[0])
-    until(page, f"({ENTRIES})().then((putts) => putts.length >= 3)", 90)
+    try:
+        until(page, f"({ENTRIES})().then((putts) => putts.length >= 3)", 90)
+    except BaseException:
+        pytest.fail(page.locator("main").inner_text())
     kept = page.evaluate(ENTRIES)
     truths = [each.rolled for each in putts]
     for entry in kept[:3]:
