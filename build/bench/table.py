@@ -6,7 +6,7 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 
 import dist
-from bench import answers, overlay, practice, record, solver, start, weight
+from bench import answers, overlay, practice, record, solver, start, watch, weight
 from bench.row import Row
 from environment import step
 from table import markdown
@@ -26,6 +26,8 @@ def show() -> int:
         with step("Asking in the browser"):
             rows += answers.rows(playwright, folder, Path(store))
             rows += practice.rows(playwright, folder, Path(store))
+        with step("Watching a ball"):
+            rows += watch.rows(playwright, folder, Path(store))
         with step("Filling a record"):
             rows += record.rows(playwright, folder, Path(store))
         with step("Dragging a mark"):

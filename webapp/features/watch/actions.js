@@ -1,7 +1,7 @@
 /**
  * What a touch on the watch can do, and what it does by itself: waits, sees, follows, says, keeps, and waits again.
  * @import {App} from '../../app.js'
- * @import {Attitude, PuttEntry, Refusal, Rim, WatchPage} from '../../types.js'
+ * @import {Attitude, PuttEntry, Refusal, Rim, WatchedPutt, WatchPage} from '../../types.js'
  * @import {Film, Phase, Sight} from '../../device/ball-watch.js'
  */
 import { watchAttitude } from '../../device/attitude.js';
@@ -14,6 +14,7 @@ import { say } from '../../device/speech.js';
 import { createWake } from '../../device/wake.js';
 import { enterSighted } from '../../parts/eye-height.js';
 import { refusalWords } from '../../refusal.js';
+import { counted } from './drills.js';
 import { FIELDS } from './fields.js';
 import { drawn } from './overlay.js';
 import { watchedFields } from './questions.js';
@@ -86,6 +87,8 @@ export function actions({ store, engine, record }) {
       }
       const aim_deg = read?.value.aim_deg ?? 0;
       set('seen', { last: { value, asked, putt, aim_deg, still, kept: false }, count: page().count + 1, share: 0 });
+      const practice = counted(store.state, /** @type {WatchedPutt} */ (page().last));
+      if (practice) store.change('counted', { practice });
       tell(value.words);
       await keep();
     } catch (error) {

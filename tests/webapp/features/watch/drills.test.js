@@ -1,0 +1,36 @@
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { counted, did } from '../../../../webapp/features/watch/drills.js';
+
+const PUTT = { distance_m: 3, fall_deg: 90 };
+const seen = (value, putt = PUTT) => ({
+  value: { start_deg: 1, result: 'missed', stop: { x_m: 3.4, y_m: 0.1 }, ...value },
+  aim_deg: 0.5,
+  putt,
+});
+
+test('a gate lets through what starts near the line meant', () => {
+  assert.equal(did('start_gate', seen({}), 0.6), true);
+  assert.equal(did('start_gate', seen({}), 0.4), false);
+  assert.equal(did('start_gate', seen({ start_deg: null }), 0.6), null);
+});
+
+test('a miss on the high side of a shallow break is the right side', () => {
+  assert.equal(did('shallow_breaks', seen({})), true); // falls right: high is left
+  assert.equal(did('shallow_breaks', seen({}, { distance_m: 3, fall_deg: -90 })), false);
+  assert.equal(did('shallow_breaks', seen({ result: 'holed', stop: null })), true);
+});
+
+test('pace is judged by where it stopped', () => {
+  assert.equal(did('foot_past', seen({})), true);
+  assert.equal(did('foot_past', seen({ stop: { x_m: 2.8, y_m: 0 } })), false);
+  assert.equal(did('long_pace', seen({ stop: { x_m: 4.1, y_m: 0 } })), false);
+  assert.equal(did('long_pace', seen({ result: 'unseen', stop: null })), null);
+});
+
+test('it counts in the block in hand, and not in a pause', () => {
+  const run = { block: 0, good: 3, bad: 1, paused: false };
+  const state = { practice: { run, blocks: [{ drill: 'foot_past' }] }, answers: {} };
+  assert.equal(counted(state, seen({})).run.good, 4);
+  assert.equal(counted({ ...state, practice: { ...state.practice, run: { ...run, paused: true } } }, seen({})), null);
+});
