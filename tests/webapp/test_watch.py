@@ -56,7 +56,7 @@ def filmed(playwright: Playwright, site: Any, tmp_path: Path) -> Iterator[Filmed
         page.goto(site.url)
         expect(page.get_by_role("button", name=re.compile(r"^Make .*%"))).to_be_visible(timeout=60_000)
         page.context.new_cdp_session(page).send("DeviceOrientation.setDeviceOrientationOverride", HELD)
-        page.get_by_role("link", name="Watch").click()
+        page.get_by_role("link", name="Watch it").click()
         return page
 
     yield filmed

@@ -57,7 +57,12 @@ function drawing(state, act) {
   };
   return html`<div class="stage ${read && read.aim_offset_m < 0 ? 'breaks-left' : ''}" @click=${roll}>
     ${picture(shown)}
-    ${read ? html`<button type="button" class="roll ${read.aim_offset_m < 0 ? 'roll-left' : ''}"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll it</button>` : ''}
+    ${
+      read
+        ? html`<button type="button" class="roll ${read.aim_offset_m < 0 ? 'roll-left' : ''}"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll it</button>
+    <a href="#watch" class="roll to-watch ${read.aim_offset_m < 0 ? 'roll-left' : ''}" @click=${(/** @type {Event} */ event) => event.stopPropagation()}>Watch it</a>`
+        : ''
+    }
     <button type="button" class="word to-key" @click=${toKey}>Key</button>
   </div>`;
 }

@@ -31,7 +31,6 @@ export function view(state, act) {
       <button type="button" class="word" @click=${() => act.open('player')}>${odds}</button>
       <button type="button" class="word" @click=${() => act.open('pace')}>Pace</button>
       <button type="button" class="word" @click=${() => act.open('costs')}>A miss</button>
-      <a class="word" href="#watch">Watch</a>
     </div>
     ${controls(state, act)} ${state.sheet ? SHEETS[state.sheet](state, act) : ''}
   </main>`;

@@ -23,7 +23,7 @@ export function did(drill, { value, aim_deg, putt }, passes_deg) {
     const falls = Math.sin((Math.PI / 180) * (putt.fall_deg ?? 0));
     return stop && falls ? stop.y_m * falls > 0 : null;
   }
-  if (drill === 'foot_past') return result === 'holed' || (past === null ? null : past > 0 && past < 2 * FOOT_M);
+  if (drill === 'foot_past') return result === 'holed' || (past === null ? null : past > 0 && past < FOOT_M);
   if (drill === 'long_pace')
     return result === 'holed' || (stop ? Math.hypot(stop.x_m - putt.distance_m, stop.y_m) < YARD_M : null);
   return null;

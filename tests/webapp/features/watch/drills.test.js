@@ -4,7 +4,7 @@ import { counted, did } from '../../../../webapp/features/watch/drills.js';
 
 const PUTT = { distance_m: 3, fall_deg: 90 };
 const seen = (value, putt = PUTT) => ({
-  value: { start_deg: 1, result: 'missed', stop: { x_m: 3.4, y_m: 0.1 }, ...value },
+  value: { start_deg: 1, result: 'missed', stop: { x_m: 3.2, y_m: 0.1 }, ...value },
   aim_deg: 0.5,
   putt,
 });
