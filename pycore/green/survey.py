@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from math import exp, hypot, log, sqrt, sumprod
-from statistics import median
 
+from pycore.stats.intervals import median
 from pycore.stats.linear import Row, forward
 from pycore.stats.process import Functional, Kernel, Kind, Process, Reading
 

@@ -8,8 +8,8 @@ Zisserman, Visual Reconstruction, 1987, ch. 7); the damping is Marquardt's (SIAM
 from collections.abc import Generator, Sequence
 from dataclasses import dataclass
 from math import hypot, sqrt, sumprod
-from statistics import median
 
+from pycore.stats.intervals import median
 from pycore.stats.linear import Row, backward, cholesky, forward, inverse
 from pycore.watch.ball import Place, Way
 from pycore.watch.scene import NUMBERS, OF_TIME, OF_WAY, STEPS, Scene, Seen

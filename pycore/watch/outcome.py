@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from math import exp, hypot, sqrt
-from statistics import median
 
 from pycore.constants import BALL_RADIUS, HOLE_RADIUS
+from pycore.stats.intervals import median
 from pycore.watch.answers import Result
 from pycore.watch.ball import Place
 from pycore.watch.fit import Fitted

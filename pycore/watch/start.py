@@ -2,13 +2,13 @@
 
 from collections.abc import Sequence
 from math import atan2, exp, hypot, log, sqrt
-from statistics import median
 
 from pycore.constants import BALL_RADIUS
 from pycore.sight.camera import Camera
 from pycore.sight.doubt import likeliest
 from pycore.sight.pose import Picture, pitch_of
 from pycore.sight.vectors import dot, minus, times
+from pycore.stats.intervals import median
 from pycore.watch.ball import Place
 from pycore.watch.scene import (
     ACROSS,

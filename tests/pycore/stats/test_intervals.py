@@ -1,5 +1,7 @@
 """Intervals against published rows, SciPy, and the promise they make."""
 
+import statistics
+
 import numpy as np
 import pytest
 import scipy.stats
@@ -74,3 +76,8 @@ def test_intervals_hold_the_truth_as_often_as_they_say():
     for name, found in held.items():
         share = np.mean([each.low <= truth[name] <= each.high for each in found])
         assert COVERED[0] <= share <= COVERED[1] + 0.01, name
+
+
+@pytest.mark.parametrize("values", [[3.0], [2.0, 1.0], [5.0, 1.0, 3.0], [4.0, 1.0, 3.0, 9.0]])
+def test_the_middle_is_that_of_the_standard_library(values: list[float]) -> None:
+    assert intervals.median(iter(values)) == statistics.median(values)
