@@ -205,6 +205,7 @@ export interface Answers {
   ballLine: Answer<'ball_line'>;
   eyes: Answer<'eyes'>;
   arc: Answer<'arc'>;
+  shim: Answer<'shim'>;
   strokeLength: Answer<'stroke_length'>;
 }
 

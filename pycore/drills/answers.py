@@ -64,6 +64,19 @@ class BallLineAnswer(TypedDict):
     make_right: float
 
 
+class Shim(TypedDict):
+    """What lies under one foot, and the slope that it makes."""
+
+    slope_percent: float
+    thickness_m: float
+
+
+class ShimAnswer(TypedDict):
+    """Thickness for each slope."""
+
+    shims: list[Shim]
+
+
 class EyesAnswer(TypedDict):
     """How a line laid by such eyes is turned, anticlockwise, and where it passes the hole, m to the left."""
 

@@ -1,4 +1,4 @@
-"""The endpoints of practice: drills, plan, gate, ball_line, eyes."""
+"""The endpoints of practice: drills, plan, gate, ball_line, eyes, shim."""
 
 from dataclasses import replace
 from math import atan2, degrees, radians, tan
@@ -16,7 +16,9 @@ from pycore.putt import chance
 from pycore.putt.requests import PlayerFields
 from pycore.putt.solve import NoPutt, read
 from pycore.putt.window import window
-from pycore.units import FOOT
+from pycore.units import FOOT, slope_from_percent
+
+SHIMS = 1.0, 2.0, 3.0  # %; slopes that greens have where holes are cut
 
 
 def answer_drills(fields: requests.DrillsFields) -> answers.DrillsAnswer:
@@ -101,6 +103,11 @@ def answer_eyes(fields: requests.EyesFields) -> answers.EyesAnswer:
     return {"turned_deg": -degrees(atan2(fields.left_m, fields.distance_m)), "at_hole_m": -fields.left_m}
 
 
+def answer_shim(fields: requests.ShimFields) -> answers.ShimAnswer:
+    """What thickness under one foot makes a slope: rise over run, the run being how far apart the feet are."""
+    return {"shims": [{"slope_percent": p, "thickness_m": slope_from_percent(p) * fields.apart_m} for p in SHIMS]}
+
+
 def _player(given: PlayerFields | None) -> chance.Player:
     return given.player() if given else chance.TOUR
 
@@ -111,6 +118,7 @@ ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
     "gate": Endpoint(requests.GateFields, answer_gate),
     "ball_line": Endpoint(requests.BallLineFields, answer_ball_line),
     "eyes": Endpoint(requests.EyesFields, answer_eyes),
+    "shim": Endpoint(requests.ShimFields, answer_shim),
 }
 EXAMPLES: list[dict[str, Any]] = [
     {"ask": "drills"},
@@ -118,4 +126,5 @@ EXAMPLES: list[dict[str, Any]] = [
     {"ask": "gate", "gap_m": 0.055, "at_m": 0.3048},
     {"ask": "ball_line", "distance_m": 2.53, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3048},
     {"ask": "eyes", "left_m": 0.02, "distance_m": 3},
+    {"ask": "shim", "apart_m": 0.3},
 ]

@@ -1,7 +1,12 @@
-"""The plan of a session: the same question has the same plan."""
+"""The plan of a session: the same question has the same plan.
+
+Set-up comes first and a putt that must drop last; no drill comes twice; no skill takes more than two fifths of the time unless
+the weights put it before all others; from twenty minutes on the tempo is in it.
+"""
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from math import inf
 from typing import get_args
 
 from pycore.drills.drill import Drill, Place, Skill, Thing
@@ -9,6 +14,8 @@ from pycore.drills.drill import Drill, Place, Skill, Thing
 SKILLS: tuple[Skill, ...] = get_args(Skill)
 LONG = 15  # minutes; from here on set-up and the last putt take three minutes in place of two
 USUAL = 6  # minutes of a block; short enough to stay with it
+MOST_SHARE = 0.4  # of a session for one skill
+TEMPO, TEMPO_FROM = "tempo", 20  # the drill, and the minutes from which on it is in every plan
 
 
 @dataclass(frozen=True)
@@ -30,17 +37,25 @@ def plan(
     ----------
     minutes : the whole session, 10 or more.
     weights : how much work each of ``SKILLS`` needs; any scale, all nought for even.
-    drills : the catalogue; it holds for every role a drill that needs nothing.
+    drills : the catalogue; it holds for every role a drill that needs nothing, and main ones of three skills.
     """
     fitting = [drill for drill in drills if drill.fits(place, at_hand)]
     first, last = (_best([drill for drill in fitting if drill.role == role]) for role in ("set_up", "last"))
     ends = 3 if minutes >= LONG else 2
+    most = _heaviest(weights)
+    room = {skill: inf if skill == most else MOST_SHARE * minutes for skill in SKILLS}
+    for end in (first, last):
+        room[end.skill] -= ends
     main = [drill for drill in fitting if drill.role == "main"]
-    chosen = _chosen(minutes - 2 * ends, main, weights)
-    heaviest = max(weights, key=weights.__getitem__)
-    most = heaviest if len(set(weights.values())) > 1 else None
-    blocks = [(first, ends), *_timed(minutes - 2 * ends, chosen), (last, ends)]
-    return [Block(drill, time, _why(drill, most), _instead(drill, time, fitting)) for drill, time in blocks]
+    blocks = [(first, ends), *_main(minutes - 2 * ends, main, weights, room, minutes >= TEMPO_FROM), (last, ends)]
+    chosen = {drill.id for drill, _ in blocks}
+    return [Block(drill, time, _why(drill, most), _instead(drill, time, fitting, chosen)) for drill, time in blocks]
+
+
+def _heaviest(weights: Mapping[Skill, float]) -> Skill | None:
+    """The one skill that needs work the most; None where two share that."""
+    ranked = sorted(SKILLS, key=lambda skill: -weights[skill])
+    return ranked[0] if weights[ranked[0]] > weights[ranked[1]] else None
 
 
 def _best(drills: Sequence[Drill]) -> Drill:
@@ -48,31 +63,66 @@ def _best(drills: Sequence[Drill]) -> Drill:
     return max(drills, key=lambda drill: (len(drill.needs), drill.id))
 
 
-def _chosen(minutes: int, drills: Sequence[Drill], weights: Mapping[Skill, float]) -> list[Drill]:
-    """Drills for ``minutes``: each next one from the skill that is furthest behind its weight, fresh ones first."""
-    there = [skill for skill in SKILLS if any(drill.skill == skill for drill in drills)]
-    weighed = {skill: weights[skill] for skill in there}
-    if not any(weighed.values()):
-        weighed = dict.fromkeys(there, 1.0)
-    chosen: list[Drill] = []
+def _main(
+    minutes: int, drills: Sequence[Drill], weights: Mapping[Skill, float], room: Mapping[Skill, float], tempo: bool
+) -> list[tuple[Drill, int]]:
+    """What fills ``minutes``: as many blocks as are usual, or the next number of them that comes out."""
     wanted = max(1, round(minutes / USUAL))
-    while len(chosen) < wanted or sum(drill.most for drill in chosen) < minutes:
-        given = {skill: sum(drill.skill == skill for drill in chosen) for skill in there}
-        ranked = sorted(there, key=lambda skill: -weighed[skill] / (2 * given[skill] + 1))  # Sainte-Lague
-        skill = next((skill for skill in ranked if weighed[skill] > 0), there[0])
-        before = chosen[-1:]
-        candidates = [drill for drill in drills if drill.skill == skill] if len(there) > 1 else list(drills)
-        chosen.append(min(candidates, key=lambda drill: ([drill] == before, chosen.count(drill), -len(drill.needs), drill.id)))
-    while len(chosen) > 1 and sum(drill.least for drill in chosen) > minutes:
-        chosen.pop()
-    return chosen
+    for count in sorted(range(1, len(drills) + 1), key=lambda n: (abs(n - wanted), -n)):
+        timed = _timed(minutes, _chosen(count, minutes, drills, weights, room, tempo), room)
+        if timed:
+            return timed
+    raise ValueError(f"no drills fill {minutes} minutes")
 
 
-def _timed(minutes: int, drills: Sequence[Drill]) -> list[tuple[Drill, int]]:
-    """Each drill's minutes: its least, then minute by minute to the shortest that may still grow."""
+def _chosen(
+    count: int,
+    minutes: int,
+    drills: Sequence[Drill],
+    weights: Mapping[Skill, float],
+    room: Mapping[Skill, float],
+    tempo: bool,
+) -> list[Drill]:
+    """So many drills: each next one from the skill that is furthest behind its weight, where that has time left."""
+    even = not any(weights[drill.skill] for drill in drills)
+    chosen: list[Drill] = [drill for drill in drills if tempo and drill.id == TEMPO]
+    while len(chosen) < count:
+        left = minutes - sum(drill.least for drill in chosen)
+        could = [
+            drill
+            for drill in drills
+            if drill not in chosen
+            and drill.least <= min(left, room[drill.skill] - sum(d.least for d in chosen if d.skill == drill.skill))
+        ]
+        if not could:
+            break
+        given = {skill: sum(drill.skill == skill for drill in chosen) for skill in SKILLS}
+
+        def behind(drill: Drill, given: Mapping[Skill, int] = given) -> float:
+            # Sainte-Lague; what has no weight comes after all that has
+            weight = 1.0 if even else weights[drill.skill]
+            return -weight / (2 * given[drill.skill] + 1)
+
+        chosen.append(
+            min(
+                could,
+                key=lambda drill: (behind(drill), SKILLS.index(drill.skill), drill.id != TEMPO, -len(drill.needs), drill.id),
+            )
+        )
+    # the tempo stands where its weight would have put it: after what needs more work
+    return sorted(chosen, key=lambda drill: -(1.0 if even else weights[drill.skill])) if tempo else chosen
+
+
+def _timed(minutes: int, drills: Sequence[Drill], room: Mapping[Skill, float]) -> list[tuple[Drill, int]]:
+    """Each drill's minutes: its least, then minute by minute to the shortest that may still grow; empty where none may."""
     times = [drill.least for drill in drills]
+    if sum(times) > minutes:
+        return []
     while sum(times) < minutes:
-        grows = [i for i, drill in enumerate(drills) if times[i] < drill.most]
+        spent = {skill: sum(t for d, t in zip(drills, times, strict=True) if d.skill == skill) for skill in SKILLS}
+        grows = [i for i, d in enumerate(drills) if times[i] < d.most and spent[d.skill] + 1 <= room[d.skill]]
+        if not grows:
+            return []
         times[min(grows, key=lambda i: times[i])] += 1
     return list(zip(drills, times, strict=True))
 
@@ -81,10 +131,13 @@ def _why(drill: Drill, most: Skill | None) -> str:
     return f"Needs work the most. {drill.why}" if drill.role == "main" and drill.skill == most else drill.why
 
 
-def _instead(drill: Drill, minutes: int, fitting: Sequence[Drill]) -> tuple[Drill, ...]:
+def _instead(drill: Drill, minutes: int, fitting: Sequence[Drill], chosen: set[str]) -> tuple[Drill, ...]:
+    """What could take its place and is not in the plan: of its own skill, so that the shares stay, or for an end any."""
     others = [
         other
         for other in fitting
-        if other is not drill and other.role == drill.role and (drill.role != "main" or other.least <= minutes <= other.most)
+        if other.id not in chosen
+        and other.role == drill.role
+        and (drill.role != "main" or (other.skill == drill.skill and other.least <= minutes <= other.most))
     ]
-    return tuple(sorted(others, key=lambda other: (other.skill != drill.skill, other.id)))
+    return tuple(sorted(others, key=lambda other: other.id))

@@ -61,6 +61,13 @@ class BallLineFields(PuttFields):
 
 
 @dataclass(frozen=True, kw_only=True)
+class ShimFields:
+    """How far apart the feet stand, from middle to middle."""
+
+    apart_m: Annotated[float, Range(0.1, 1.0, "m"), Doc("feet apart", "from middle to middle")] = 0.3
+
+
+@dataclass(frozen=True, kw_only=True)
 class EyesFields:
     """How far left of the ball line the eyes are, seen from behind the ball; right is negative."""
 

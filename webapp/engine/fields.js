@@ -39,6 +39,7 @@ export const REQUESTS = {
   "gate": "GateFields",
   "ball_line": "BallLineFields",
   "eyes": "EyesFields",
+  "shim": "ShimFields",
   "findings": "FindingsFields",
   "rounds": "RoundsFields"
 };
@@ -405,6 +406,9 @@ export const FIELDS = {
   EyesFields: {
     left_m: {"label": "eyes", "more": "how far left of the ball line", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -0.2, "high": 0.2, "unit": "m"},
     distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},
+  },
+  ShimFields: {
+    apart_m: {"label": "feet apart", "more": "from middle to middle", "needed": false, "default": 0.3, "nullable": false, "kind": "number", "low": 0.1, "high": 1, "unit": "m"},
   },
   FindingsFields: {
     putts: {"label": "putts", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "LoggedFields"}},

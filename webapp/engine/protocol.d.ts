@@ -36,6 +36,7 @@ export interface Asks {
   gate: { request: GateFields; value: GateAnswer };
   ball_line: { request: BallLineFields; value: BallLineAnswer };
   eyes: { request: EyesFields; value: EyesAnswer };
+  shim: { request: ShimFields; value: ShimAnswer };
   findings: { request: FindingsFields; value: FindingsAnswer };
   rounds: { request: RoundsFields; value: RoundsAnswer };
 }
@@ -1004,7 +1005,7 @@ export interface DrillCard {
   places: Array<"room" | "green">;
   least: number;
   most: number;
-  picture: "eyes" | "arc" | "tempo" | "gate" | "ball_line" | "string" | "feet" | "chalk" | "past" | "stop" | "shallow" | "long" | "walk" | "last";
+  picture: "eyes" | "arc" | "tempo" | "gate" | "ball_line" | "string" | "feet" | "chalk" | "past" | "stop" | "shallow" | "long" | "walk" | "last" | "stance" | "books" | "skirting" | "hand" | "closed" | "coins" | "wall" | "shim";
   setup: Array<string>;
   cues: Array<string>;
   good: string;
@@ -1091,6 +1092,22 @@ export interface EyesFields {
 export interface EyesAnswer {
   turned_deg: number;
   at_hole_m: number;
+}
+
+/** How far apart the feet stand, from middle to middle. */
+export interface ShimFields {
+  /** feet apart: from middle to middle; a number from 0.1 to 1 m */ apart_m?: number;
+}
+
+/** Thickness for each slope. */
+export interface ShimAnswer {
+  shims: Array<Shim>;
+}
+
+/** What lies under one foot, and the slope that it makes. */
+export interface Shim {
+  slope_percent: number;
+  thickness_m: number;
 }
 
 /** A record of putts, in any order, and the hand of the player. */
@@ -1468,6 +1485,7 @@ export interface Fields {
   GateFields: { gap_m: Described & NumberTaken; at_m: Described & NumberTaken; posts: Described & WordTaken; ball_m: Described & NumberTaken; stimp_ft: Described & NumberTaken; player: Described & ObjectTaken; };
   BallLineFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; off_deg: Described & NumberTaken; player: Described & ObjectTaken; };
   EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
+  ShimFields: { apart_m: Described & NumberTaken; };
   FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
   LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };

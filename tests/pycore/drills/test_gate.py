@@ -75,3 +75,10 @@ def test_eyes_beside_the_line(engine_ask):
     assert answer["turned_deg"] == pytest.approx(-0.382, abs=0.001)
     assert answer["at_hole_m"] == pytest.approx(-0.02, abs=MILLIMETRE / 1000)
     assert engine_ask("eyes", left_m=0, distance_m=3)["turned_deg"] == 0
+
+
+def test_a_shim_under_one_foot(engine_ask):
+    """By hand: 30 cm apart, 2 % is 6 mm; 45 cm apart, 3 % is 13.5 mm."""
+    thick = {shim["slope_percent"]: shim["thickness_m"] for shim in engine_ask("shim", apart_m=0.3)["shims"]}
+    assert thick == {1: pytest.approx(0.003), 2: pytest.approx(0.006), 3: pytest.approx(0.009)}
+    assert engine_ask("shim", apart_m=0.45)["shims"][2]["thickness_m"] == pytest.approx(0.0135)

@@ -112,6 +112,7 @@ export const questions = [
     when: pictured('eyes'),
     fields: ({ practice, putt: { distance_m } }) => ({ left_m: practice.eyes_m, distance_m }),
   },
+  { into: 'shim', ask: 'shim', when: pictured('shim'), fields: () => ({ apart_m: 0.3 }) },
   {
     into: 'arc',
     ask: 'arc',

@@ -126,6 +126,38 @@ const PICTURES = {
     box: '0 0 320 100',
     body: svg`${line('M40 60H200', 'd-aim')}${[60, 95, 130, 165].map((x, i) => svg`<ellipse class="d-foot" cx=${x} cy=${i % 2 ? 72 : 48} rx="12" ry="6"></ellipse>`)}${ball(215, 60, 9)}${hole(288, 60)}${label(160, 22, '40 s')}`,
   }),
+  stance: () => ({
+    box: '0 0 320 130',
+    body: svg`<rect class="d-foot" x="106" y="52" width="34" height="62" rx="16"></rect><rect class="d-foot" x="180" y="52" width="34" height="62" rx="16"></rect>${line('M123 42V24M197 42V24')}${line('M106 122H214', 'd-mark')}${label(160, 18, 'weight even')}${ball(160, 34, 8)}`,
+  }),
+  books: () => ({
+    box: '0 0 320 150',
+    body: svg`${line('M20 75H300', 'd-aim')}<rect class="d-head" x="153" y="50" width="14" height="50"></rect><rect class="d-foot" x="110" y="18" width="100" height="24"></rect><rect class="d-foot" x="110" y="108" width="100" height="24"></rect>${label(222, 36, 'book at the toe', 'start')}${label(222, 126, 'book at the heel', 'start')}`,
+  }),
+  skirting: () => ({
+    box: '0 0 320 130',
+    body: svg`<rect class="d-hole" x="20" y="6" width="280" height="14"></rect>${line('M40 62Q160 -2 280 62', 'd-mark')}<rect class="d-head" x="153" y="32" width="14" height="46"></rect>${label(160, 122, 'you stand here, facing the wall')}${label(30, 42, 'board', 'start')}`,
+  }),
+  hand: () => ({
+    box: '0 0 320 130',
+    body: svg`${line('M60 40A190 190 0 0 0 260 40', 'd-aim')}${line('M160 10V76', 'd-mark')}<circle class="d-dot" cx="160" cy="12" r="9"></circle><rect class="d-head" x="142" y="76" width="36" height="14"></rect>${label(176, 18, 'one hand', 'start')}${label(160, 116, 'as long as for 6 ft')}`,
+  }),
+  closed: () => ({
+    box: '0 0 320 120',
+    body: svg`${line('M30 78H290', 'd-aim')}<rect class="d-head" x="92" y="56" width="12" height="44"></rect><rect class="d-foot" x="226" y="20" width="26" height="46" rx="12"></rect>${line('M240 70V106', 'd-mark')}${label(262, 46, 'shoe', 'start')}${label(110, 36, 'eyes closed')}`,
+  }),
+  coins: () => ({
+    box: '0 0 320 110',
+    body: svg`${line('M40 90H290')}<rect class="d-foot" x="140" y="80" width="44" height="9" rx="3"></rect><rect class="d-hole" x="140" y="70" width="44" height="9" rx="3"></rect><rect class="d-head" x="84" y="58" width="14" height="24"></rect>${line('M104 70h28m-8 -5l8 5l-8 5', 'd-mark')}${label(196, 78, 'upper goes', 'start')}${label(196, 98, 'lower stays', 'start')}`,
+  }),
+  wall: () => ({
+    box: '0 0 320 140',
+    body: svg`<rect class="d-foot" x="20" y="8" width="280" height="62"></rect><rect class="d-hole" x="74" y="40" width="14" height="18"></rect><rect class="d-hole" x="232" y="40" width="14" height="18"></rect>${line('M84 66Q160 120 236 66', 'd-mark')}<rect class="d-head" x="142" y="88" width="36" height="12"></rect>${label(81, 32, 'back')}${label(239, 32, 'through')}${label(160, 132, 'facing the wall')}`,
+  }),
+  shim: ({ answers: { shim } }) => ({
+    box: '0 0 320 130',
+    body: svg`${line('M20 112H300')}<rect class="d-foot" x="76" y="56" width="44" height="56" rx="16"></rect><rect class="d-hole" x="196" y="100" width="52" height="12"></rect><rect class="d-foot" x="200" y="44" width="44" height="56" rx="16"></rect>${line('M98 30H222m-8 -5l8 5l-8 5M106 25l-8 5l8 5', 'd-mark')}${label(160, 22, '30 cm')}${label(256, 110, shim ? `2 %: ${Math.round((shim.shims[1]?.thickness_m ?? 0) * MM)} mm` : '', 'start')}`,
+  }),
   last: () => ({
     box: '0 0 320 100',
     body: svg`${line('M90 60H218', 'd-aim')}${ball(90, 60, 9)}${hole(230, 60, 14)}${label(160, 26, 'one ball')}`,

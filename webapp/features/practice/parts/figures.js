@@ -20,6 +20,10 @@ const FIGURES = {
     eyes
       ? `Eyes ${withUnit(Math.abs(eyes.at_hole_m), MM)} to one side turn the line ${number(Math.abs(eyes.turned_deg), 2)}° to the other: ${withUnit(Math.abs(eyes.at_hole_m), MM)} beside the middle at ${withUnit(putt.distance_m, distanceUnit(settings))}.`
       : '',
+  shim: ({ answers: { shim } }) =>
+    shim
+      ? `Under one foot, 30 cm apart: ${shim.shims.map(({ slope_percent, thickness_m }) => `${number(slope_percent, 0)} % is ${withUnit(thickness_m, MM)}`).join(', ')}.`
+      : '',
   arc: ({ answers: { arc } }) => {
     const last = arc?.points.at(-1);
     return last
