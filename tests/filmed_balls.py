@@ -1,6 +1,7 @@
 """Films of struck balls, drawn by OpenCV as a phone behind the ball would take them: Chromium plays them for a camera."""
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -53,15 +54,19 @@ def write(scenes: list[Scene], path: Path) -> None:
     """JPEG frames one after another, as Chromium's fake camera plays them: putt after putt, then from the first again."""
     with path.open("wb") as file:
         for scene in scenes:
-            rng = np.random.default_rng(scene.seed)
-            ground = _ground(scene, np.random.default_rng(1))  # the same green for all
-            noises = [
-                rng.normal(0, scene.noise, (scene.camera.size[1], scene.camera.size[0], 1)).astype(np.int16) for _ in range(4)
-            ]
-            for i in range(round(scene.seconds * RATE)):
-                frame = _frame(scene, ground, i / RATE - scene.still_s)
-                frame = np.clip(frame.astype(np.int16) + noises[i % 4], 0, 255).astype(np.uint8)
-                file.write(cv2.imencode(".jpg", frame, [cv2.IMWRITE_JPEG_QUALITY, 88])[1].tobytes())
+            file.writelines(frames(scene))
+
+
+def frames(scene: Scene) -> Iterator[bytes]:
+    """The frames of a putt, each a JPEG."""
+    width, height = scene.camera.size
+    rng = np.random.default_rng(scene.seed)
+    ground = _ground(scene, np.random.default_rng(1))  # the same green for all
+    noises = [rng.normal(0, scene.noise, (height, width, 1)).astype(np.int16) for _ in range(4)]
+    for i in range(round(scene.seconds * RATE)):
+        frame = _frame(scene, ground, i / RATE - scene.still_s)
+        frame = np.clip(frame.astype(np.int16) + noises[i % 4], 0, 255).astype(np.uint8)
+        yield cv2.imencode(".jpg", frame, [cv2.IMWRITE_JPEG_QUALITY, 88])[1].tobytes()
 
 
 def _ground(scene: Scene, rng: np.random.Generator) -> np.ndarray:
