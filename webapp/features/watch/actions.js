@@ -12,6 +12,7 @@ import { FILM, filmOf, watchFrames } from '../../device/film.js';
 import { give } from '../../device/share.js';
 import { say } from '../../device/speech.js';
 import { createWake } from '../../device/wake.js';
+import { plain } from '../../doubt.js';
 import { enterSighted } from '../../parts/eye-height.js';
 import { refusalWords } from '../../refusal.js';
 import { counted } from './drills.js';
@@ -75,17 +76,18 @@ export function actions({ store, engine, record }) {
   async function rolled(sights) {
     const { state } = store;
     const still = video && frameOf(video);
-    const asked = watchedFields(state, sights);
-    if (!asked) return set('no read', { problem: 'The putt in hand has no read: there is no line to hold the ball against.' });
     const { putt, read } = state;
     set('ask', { share: 0, problem: '' });
     try {
+      const meant = read?.putt === putt ? read.value : await engine.ask('read', plain(putt));
+      const asked = watchedFields(state, meant, sights);
+      if (!asked) return;
       const value = await engine.ask('watched', asked, { onShare: (share) => set('share', { share }) });
       if (value.start_deg === null && value.launch_mps === null) {
         set('not seen', { problem: sights.length < SHORT ? LEFT : value.words, share: 0 });
         return tell(value.words);
       }
-      const aim_deg = read?.value.aim_deg ?? 0;
+      const { aim_deg } = meant;
       set('seen', { last: { value, asked, putt, aim_deg, still, kept: false }, count: page().count + 1, share: 0 });
       const practice = counted(store.state, /** @type {WatchedPutt} */ (page().last));
       if (practice) store.change('counted', { practice });
@@ -206,6 +208,15 @@ export function actions({ store, engine, record }) {
     hush: (silent) => set('silent', { silent }),
     /** @param {keyof typeof FIELDS} name @param {string} text */
     enter: (name, text) => enterSighted(store, name, FIELDS[name], text),
+    /** The ball as a roll of the green's speed. @param {'out' | 'back'} way */
+    asRoll(way) {
+      const { calibration, place, watchPage } = store.state;
+      const { deceleration_mps2, deceleration_sd_mps2 } = watchPage.last?.value ?? {};
+      if (deceleration_mps2 == null || deceleration_sd_mps2 == null) return;
+      const roll = { deceleration_mps2, deceleration_sd_mps2, way, place, date: new Date().toISOString() };
+      store.change('keep roll', { calibration: { ...calibration, rolls: [...calibration.rolls, roll] } });
+      set('roll kept', { told: `Kept as a roll ${way}: Green, Speed has it.` });
+    },
     /** @param {'holed' | 'missed'} result */
     came: (result) => keep(/** @type {PuttEntry['result']} */ (result)),
     async give() {

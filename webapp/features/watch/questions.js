@@ -1,20 +1,22 @@
 /**
  * What the engine is asked about a ball that was seen.
- * @import {State} from '../../types.js'
+ * @import {Read, State} from '../../types.js'
  * @import {Sight} from '../../device/ball-watch.js'
  * @import {WatchedFields} from '../../engine/protocol.js'
  */
+import { plain, speedTold, tiltTold } from '../../doubt.js';
 import { fieldOfView } from '../../format.js';
 
 /** Points of the line that was meant: enough to draw it. */
 const POINTS = 40;
 
-/** @param {State} state @param {Sight[]} sights @returns {WatchedFields | null} */
-export function watchedFields({ watchPage, read, putt, sighted, settings }, sights) {
+/** @param {State} state @param {Read} meant the read of the putt in hand @param {Sight[]} sights @returns {WatchedFields | null} */
+export function watchedFields(state, meant, sights) {
+  const { watchPage, putt, sighted, settings } = state;
   const { width, height, attitude, hole } = watchPage;
-  if (!attitude || !hole || read?.putt !== putt) return null;
-  const { distance_m, slope_percent, fall_deg, stations, stimp_ft } = putt;
-  const path = read.value.path.filter(([t]) => t <= read.value.time_s);
+  if (!attitude || !hole) return null;
+  const { past_m: _, ...green } = plain(putt);
+  const path = meant.path.filter(([t]) => t <= meant.time_s);
   const step = Math.max(1, Math.ceil(path.length / POINTS));
   return {
     frames: sights.map(([t, u, v, wide]) => [t, round(u), round(v), wide && round(wide)]),
@@ -26,10 +28,10 @@ export function watchedFields({ watchPage, read, putt, sighted, settings }, sigh
     // the ball's first frames tell where it lay, finer than a touch
     ball_px: null,
     hole_px: [hole.u, hole.v],
-    distance_m,
-    ...(stations ? { stations } : { slope_percent, fall_deg }),
-    stimp_ft,
-    aim_deg: read.value.aim_deg,
+    ...green,
+    tilt_sd_percent: tiltTold(state).sd,
+    stimp_sd_ft: speedTold(state).sd,
+    aim_deg: meant.aim_deg,
     points_m: path.filter((_, i) => i % step === 0).map(([, x, y]) => [x, y]),
     unit: settings.distance === 'm' ? 'm' : 'ft',
   };

@@ -120,6 +120,12 @@ function seen({ settings, watchPage }, { value, aim_deg, kept }, act) {
         : html`<p>The end was not seen. Say it, and the putt is kept.</p>
       <div class="does"><button type="button" class="watch-go" @click=${() => act.came('holed')}>Holed</button><button type="button" class="watch-go" @click=${() => act.came('missed')}>Missed</button></div>`
     }
+    ${
+      value.deceleration_mps2 === null
+        ? ''
+        : html`<div class="does"><span class="quiet">Green’s speed:</span>
+      <button type="button" class="word" @click=${() => act.asRoll('out')}>a roll out</button><button type="button" class="word" @click=${() => act.asRoll('back')}>a roll back</button></div>`
+    }
     ${value.path_px.length ? html`<button type="button" class="word" @click=${act.give}>Save or share the picture</button>` : ''}
   </section>`;
 }
