@@ -29,7 +29,7 @@ export function watchedFields(state, meant, sights) {
     ball_px: null,
     hole_px: [hole.u, hole.v],
     ...green,
-    tilt_sd_percent: tiltTold(state).sd,
+    tilt_sd_percent: tiltTold(state).sd || null,
     stimp_sd_ft: speedTold(state).sd,
     aim_deg: meant.aim_deg,
     points_m: path.filter((_, i) => i % step === 0).map(([, x, y]) => [x, y]),
