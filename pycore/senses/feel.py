@@ -10,7 +10,7 @@ from math import ceil, sqrt
 from typing import Literal
 
 from pycore.stats.fits import Line, Prior, shrunk_line
-from pycore.stats.intervals import Estimate, Z, difference, mean, spread, spread_estimate, student
+from pycore.stats.intervals import TAIL, Estimate, Z, difference, mean, spread, spread_estimate, student
 
 Fall = Literal["left", "right", "toes", "heels"]
 FALLS: tuple[Fall, ...] = ("left", "right", "toes", "heels")
@@ -86,13 +86,13 @@ def sides(trials: Sequence[Trial], one: Fall, other: Fall) -> Sides:
     own, its = ([trial.error for trial in trials if trial.fall == fall] for fall in (one, other))
     fewer = min(len(own), len(its))
     if fewer < 2:
-        return Sides(one, other, None, False, _needed(PRIOR.noise, FINE, 2) - fewer)
+        return Sides(one, other, None, False, _needed(PRIOR.noise, FINE, 2, LOOKING_AGAIN) - fewer)
     found = difference(own, its, ROUNDED)
     settled = difference(own, its, ROUNDED, LOOKING_AGAIN)
     if settled.low > 0 or settled.high < 0:
         return Sides(one, other, found, True, 0)
     likely = max(_likely_spread(own), _likely_spread(its))
-    return Sides(one, other, found, False, max(1, _needed(likely, max(FINE, abs(found.value)), 2) - fewer))
+    return Sides(one, other, found, False, max(0, _needed(likely, max(FINE, abs(found.value)), 2, LOOKING_AGAIN) - fewer))
 
 
 def correction(trials: Sequence[Trial], fall: Fall) -> Line:
@@ -113,9 +113,9 @@ def _likely_spread(errors: Sequence[float]) -> float:
     return sqrt((believed * PRIOR.noise**2 + free * spread(errors) ** 2) / (believed + free))
 
 
-def _needed(sd: float, reach: float, samples: int) -> int:
+def _needed(sd: float, reach: float, samples: int, tail: float = TAIL) -> int:
     """How many trials a sample makes the interval of ``samples`` means' difference reach no further than ``reach``."""
     count = max(2, ceil(samples * (Z * sd / reach) ** 2))
-    while student(samples * (count - 1)) * sd * (samples / count) ** 0.5 > reach:
+    while student(samples * (count - 1), tail) * sd * (samples / count) ** 0.5 > reach:
         count += 1
     return count

@@ -244,7 +244,7 @@ def test_the_strip_prints_at_its_true_size(phone: Any) -> None:
     page.get_by_label("Lie").fill("79")
     page.keyboard.press("Tab")
     expect(page.locator(".figures")).not_to_contain_text("12 mm inside")
-    page.get_by_role("button", name="Strip to print").click()
+    page.get_by_role("button", name="Arc to print").click()
     assert len(re.findall(rb"/Type */Page\b", page.pdf(prefer_css_page_size=True, format="A4"))) == 1
     page.emulate_media(media="print")
     # what the margins leave of a sheet of A4 on its side

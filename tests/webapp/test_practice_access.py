@@ -35,7 +35,7 @@ def screens(page: Page) -> Iterator[str]:
     page.locator(".row", has_text="Laser along").click()
     expect(page.locator(".figures")).not_to_be_empty()
     yield "drill"
-    button("button", name="Strip to print").click()
+    button("button", name="Arc to print").click()
     yield "strip"
     tabs.get_by_role("button", name="Session").click()
     button("button", name="Start", exact=True).click()

@@ -4,6 +4,7 @@
  * @import {Sound} from '../../device/sound.js'
  * @import {Block, Practice, PracticePage, TempoSettings, Thing} from '../../types.js'
  */
+import { worn } from '../../device/theme.js';
 import { rangeOf } from '../../fields.js';
 import { refusalWords } from '../../refusal.js';
 import { createMotion } from '../../device/motion.js';
@@ -102,6 +103,11 @@ export function actions(app, sound) {
           at === i ? /** @type {Block} */ ({ drill: next, minutes, why, instead: [...rest, drill] }) : block,
         ),
       });
+    },
+    /** Of the phone's two, the one that it does not wear. */
+    theme() {
+      const { settings } = store.state;
+      store.change('theme', { settings: { ...settings, theme: worn(settings.theme) === 'dark' ? 'light' : 'dark' } });
     },
     speak: () => keep('speak', { spoken: !practice().spoken }),
     async chime() {

@@ -26,7 +26,7 @@ export function drill(state, act) {
       shown.picture === 'arc'
         ? html`<div class="fields pair">${practiceField(state, act, 'lie_deg')}${practiceField(state, act, 'length_m')}</div>
       <div class="fields">${practiceField(state, act, 'above_grip_m', 'About the base of the neck: 450 mm is assumed until you measure it.')}</div>
-      <button type="button" class="go plain" @click=${() => act.go('strip')}>Strip to print</button>`
+      <button type="button" class="go plain" @click=${() => act.go('strip')}>Arc to print</button>`
         : ''
     }
     ${shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate) ? html`<div class="fields">${practiceField(state, act, 'gap_m')}</div>` : ''}

@@ -4,6 +4,7 @@
  * @import {PracticeActions} from '../actions.js'
  */
 import { html } from 'lit-html';
+import { worn } from '../../../device/theme.js';
 import { current, remaining } from '../run.js';
 import { clock } from '../../../format.js';
 import { cautions } from './cautions.js';
@@ -14,7 +15,9 @@ const PLAYS = { off: 'Play the tempo', playing: 'Stop the sound', interrupted: '
 
 /** @param {State} state @param {PracticeActions} act */
 export function runner(state, act) {
-  const { practice, practicePage } = state;
+  const { practice, practicePage, settings } = state;
+  const { muted } = practice.tempo;
+  const other = worn(settings.theme) === 'dark' ? 'Light' : 'Dark';
   const { blocks } = practice;
   const run = /** @type {NonNullable<typeof practice.run>} */ (practice.run);
   const { drill, cue } = current(practice, practicePage.drills);
@@ -24,6 +27,7 @@ export function runner(state, act) {
   const note = practicePage.sound === 'interrupted' ? 'The phone has stopped the sound.' : practicePage.note;
   return html`<main class="run">
     <header class="run-head"><h1><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></h1>
+      <button type="button" class="word" aria-label="${other} screen" @click=${act.theme}>${other}</button>
       <button type="button" class="word" @click=${act.end}>End</button></header>
     <p class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</p>
     ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
@@ -31,7 +35,12 @@ export function runner(state, act) {
     ${cautions(drill)}
     <div class="run-next">
       <p>${next ? html`<span class="over">Next</span> ${practicePage.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
-      ${inTime ? html`<button type="button" class="word" @click=${act.play}>${PLAYS[practicePage.sound]}</button>` : ''}
+      ${
+        inTime
+          ? html`<span class="run-sound"><button type="button" class="pick" aria-pressed=${muted} @click=${() => act.setTempo({ muted: !muted })}>Mute</button>
+        <button type="button" class="word" @click=${act.play}>${PLAYS[practicePage.sound]}</button></span>`
+          : ''
+      }
     </div>
     <div class="run-counts">
       <button type="button" class="count good" aria-keyshortcuts="1" @click=${act.good}><span class="big">${run.good}</span> <span>${drill?.good ?? 'Good'}</span></button>

@@ -1,39 +1,72 @@
 /**
- * The head's way on the floor, on one page of paper at its true size: back and through, with a ruler to check the print.
+ * The stroke's arc from above, on one page of paper at its true size: the way of the head about the ball, with the face
+ * square to it, and a ruler to check the print.
  * @import {State} from '../../../types.js'
  * @import {PracticeActions} from '../actions.js'
  */
 import { html, svg } from 'lit-html';
+import { BALL_M } from '../../../format.js';
 import { sides } from '../words.js';
 
 const MM = 1000;
-const WIDE = 250;
-const HIGH = 84;
-/** Below the floor line. */
-const LOW = 40;
-const BAR = 100;
+/** What a page of A4 or Letter holds lengthways, mm. */
+const [WIDE, HIGH] = [250, 120];
+/** Of it lies below the floor line, where the feet are not. */
+const LOW = 52;
+const RULER = 100;
+/** The face is drawn at each of these, mm along the line; its length. */
+const EVERY = 20;
+const FACE = 26;
+const REACH = WIDE / 2 - 5;
+
+/** How far inside the line the head is, and how its way turns there, between the engine's points. @param {number[][]} points @param {number} along */
+function at(points, along) {
+  const i = Math.max(
+    1,
+    Math.min(
+      points.length - 1,
+      points.findIndex(([x]) => x >= Math.abs(along)),
+    ),
+  );
+  const [[a, u], [b, v]] = [points[i - 1], points[i]];
+  const slope = (v - u) / (b - a);
+  return { inside: u + (Math.abs(along) - a) * slope, turn: Math.sign(along) * slope };
+}
+
+/** @param {number[][]} points */
+function faces(points) {
+  const places = Array.from({ length: 2 * Math.floor(REACH / EVERY) + 1 }, (_, i) => (i - Math.floor(REACH / EVERY)) * EVERY);
+  return places
+    .filter((along) => along !== 0)
+    .map((along) => {
+      const { inside, turn } = at(points, along);
+      const length = Math.hypot(1, turn);
+      // square to the way: the way is (1, turn) with the feet's side up
+      const [dx, dy] = [(-turn / length) * (FACE / 2), FACE / 2 / length];
+      return `M${(along - dx).toFixed(2)} ${(-(inside - dy)).toFixed(2)}L${(along + dx).toFixed(2)} ${(-(inside + dy)).toFixed(2)}`;
+    })
+    .join('');
+}
 
 /** @param {State} state @param {PracticeActions} act */
 export function strip({ answers, practice, settings }, act) {
-  const points = (answers.arc?.points ?? [])
-    .map(({ along_m, inside_m }) => [along_m * MM, inside_m * MM])
-    .filter(([x]) => x <= WIDE - 10);
-  /** @param {string} side @param {number} sign */
-  const half = (side, sign) => {
-    const edge = sign < 0 ? -WIDE : 0;
-    return svg`<svg class="strip" viewBox=${`${edge} ${LOW - HIGH} ${WIDE} ${HIGH}`} role="img" aria-label="${side}, true size when printed">
-    <line class="d-aim" x1=${-WIDE} x2=${WIDE} y1="0" y2="0"></line>
-    <path class="d-mark" d=${points.length ? `M${points.map(([x, y]) => `${(sign * x).toFixed(2)} ${(-y).toFixed(2)}`).join('L')}` : ''}></path>
-    ${[0, 50, 100, 150, 200].map((at) => svg`<line class="d-line" x1=${sign * at} x2=${sign * at} y1="-4" y2="4"></line><text class="s-text" x=${sign * (at + 2)} y="10" text-anchor=${sign < 0 ? 'end' : 'start'}>${at}</text>`)}
-    <path class="d-line" d=${`M${edge + 20} 24h${BAR}m0 -4v8m${-BAR} 0v-8m${BAR / 2} 2v4`}></path><text class="s-text" x=${edge + 20} y="34">This bar is ${BAR} mm. If not, print at 100 %.</text>
-    <text class="s-text" x=${edge + 130} y="26">${side}. Lie ${practice.lie_deg}°, putter ${Math.round(practice.length_m * MM)} mm.</text>
-    <text class="s-text" x=${edge + 130} y="34">Straight line on the floor line, feet on the curve’s side.</text>
-  </svg>`;
-  };
+  const points = (answers.arc?.points ?? []).map(({ along_m, inside_m }) => [along_m * MM, inside_m * MM]);
+  const near = points.filter(([x]) => x <= REACH);
+  const way = [...near.toReversed().map(([x, y]) => [-x, y]), ...near.slice(1)];
   const [left, right] = sides(settings);
-  return html`<h1>Strip to print</h1>
-    <p>One page at true size. Print at 100 %, measure the bar, cut in two, join at 0.</p>
+  const words = `The stroke’s arc from above, true size when printed: ${left} on the left, ${right} on the right`;
+  return html`<h1>Arc to print</h1>
+    <p>One page at true size: the head’s way about the ball, the face square to it. Print at 100 % and measure the ruler.</p>
     <button type="button" class="go" @click=${() => window.print()}>Print</button>
-    <div class="strips">${half(left, -1)}${half(right, 1)}</div>
+    <div class="strips"><svg class="strip" viewBox=${`${-WIDE / 2} ${LOW - HIGH} ${WIDE} ${HIGH}`} role="img" aria-label=${words}>
+      <line class="d-aim" x1=${-WIDE / 2} x2=${WIDE / 2} y1="0" y2="0"></line>
+      <circle class="d-ball" cx="0" cy="0" r=${(BALL_M * MM) / 2}></circle>
+      ${points.length > 1 ? svg`<path class="d-mark" d=${`M${way.map(([x, y]) => `${x.toFixed(2)} ${(-y).toFixed(2)}`).join('L')}`}></path><path class="d-face" d=${faces(points)}></path>` : ''}
+      <text class="s-text" x=${-REACH} y="-58">${left}</text><text class="s-text" x=${REACH} y="-58" text-anchor="end">${right}</text>
+      <text class="s-text" x="0" y="-58" text-anchor="middle">feet on this side</text>
+      <path class="d-line" d=${`M${-RULER / 2} 34h${RULER}${Array.from({ length: RULER / 10 + 1 }, (_, i) => `M${-RULER / 2 + 10 * i} ${i % 5 ? 31 : 29}V34`).join('')}`}></path>
+      <text class="s-text" x="0" y="41" text-anchor="middle">This ruler is ${RULER} mm. If not, print at 100 %.</text>
+      <text class="s-text" x="0" y="48" text-anchor="middle">Lie ${practice.lie_deg}°, putter ${Math.round(practice.length_m * MM)} mm. Dashed: the line to the hole.</text>
+    </svg></div>
     <button type="button" class="word" @click=${() => act.go('drill')}>Back to the drill</button>`;
 }
