@@ -63,13 +63,20 @@ export const PLAYER = {
   pace_bias_fraction: 0,
 };
 
-/** An aim could be held up at arm's length once. @param {unknown} settings */
-const withoutArm = (settings) => (isRecord(settings) && settings.aim === 'arm' ? { ...settings, aim: SETTINGS.aim } : settings);
+/** An aim could be held up at arm's length once, and light was what nobody had chosen. @param {unknown} settings */
+const asNow = (settings) =>
+  isRecord(settings)
+    ? {
+        ...settings,
+        ...(settings.aim === 'arm' && { aim: SETTINGS.aim }),
+        ...(settings.theme === 'light' && { theme: SETTINGS.theme }),
+      }
+    : settings;
 
 /** What a phone of schema 3 kept, or a file of version 3 tells of it. @param {Record<string, unknown> | undefined} phone */
 export const newerPhone = (phone) => ({
   ...phone,
-  ...(phone?.settings !== undefined && { settings: withoutArm(phone.settings) }),
+  ...(phone?.settings !== undefined && { settings: asNow(phone.settings) }),
   ...(phone?.player !== undefined && { player: withMisread(phone.player) }),
 });
 

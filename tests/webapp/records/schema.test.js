@@ -56,3 +56,42 @@ test('a part of a file is taken whole or not at all', () => {
   assert.deepEqual(good, { settings: { handed: 'left' } });
   assert.deepEqual(bad, ['player', 'sighted']);
 });
+
+test('a player of before gets the misread of the preset, a typed one keeps its own', () => {
+  const of = (player, felt) => restore({ schema: 3, player, felt }).player.slope_sd_percent;
+  assert.equal(of({ start_line_sd_deg: 1, pace_sd_fraction: 0.065, slope_sd_percent: 0 }), 0.31);
+  assert.equal(of({ start_line_sd_deg: 1, pace_sd_fraction: 0.065, slope_sd_percent: 0.87 }), 0.31); // of a slope measured once
+  assert.equal(of({ start_line_sd_deg: 1.5, pace_sd_fraction: 0.085, slope_sd_percent: 0 }), 0.61);
+  assert.equal(of({ start_line_sd_deg: 1.2, pace_sd_fraction: 0.08, slope_sd_percent: 0.5 }), 0.5);
+  assert.equal(of({ start_line_sd_deg: 1.2, pace_sd_fraction: 0.08, slope_sd_percent: 0 }), 0.31);
+});
+
+test('a slope that was felt keeps its spread when an older version is left', () => {
+  const felt = {
+    felt_percent: 2,
+    fall: 'right',
+    slope_percent: 2.3,
+    slope_sd_percent: 0.7,
+    correction_percent: 0.3,
+    trials: 8,
+  };
+  const putt = { distance_m: 3, slope_percent: 2.3, fall_deg: 90, stimp_ft: 10, past_m: 0.3 };
+  assert.deepEqual(restore({ schema: 3, putt, felt }).putt, { ...putt, tilt_source: 'felt', tilt_sd_percent: 0.7 });
+  assert.deepEqual(restore({ schema: 3, putt }).putt, putt);
+});
+
+test('an aim at arm’s length becomes inches, and a screen that nobody chose follows the phone', () => {
+  const { settings } = restore({ schema: 3, settings: { ...SETTINGS, aim: 'arm', theme: 'dark', arm_m: 0.66 } });
+  assert.equal(settings.aim, 'in');
+  assert.equal(settings.theme, 'dark');
+  assert.equal(restore({ schema: 3, settings: { ...SETTINGS, theme: 'light' } }).settings.theme, 'system');
+  assert.equal(restore({ schema: SCHEMA, settings: { ...SETTINGS, theme: 'light' } }).settings.theme, 'light');
+});
+
+test('a source without its spread is no putt', () => {
+  const putt = { distance_m: 3, slope_percent: 2, fall_deg: 90, stimp_ft: 11.5, past_m: 0.3, tilt_source: 'level' };
+  assert.notEqual(restore({ schema: SCHEMA, putt }).putt.stimp_ft, 11.5);
+  const whole = { ...putt, tilt_sd_percent: 0.4 };
+  assert.deepEqual(restore({ schema: SCHEMA, putt: whole }).putt, whole);
+  assert.notEqual(restore({ schema: SCHEMA, putt: { ...whole, tilt_source: 'guessed' } }).putt.stimp_ft, 11.5);
+});

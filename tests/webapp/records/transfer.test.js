@@ -31,6 +31,25 @@ test('what is written as JSON comes back as it was', () => {
   assert.deepEqual(back.bad, []);
 });
 
+test('where slope and speed came from goes with the putt, in both kinds of file', () => {
+  const told = { tilt_source: 'level', tilt_sd_percent: 0.4 };
+  const putt = { ...PUTT, ...told, stimp_source: 'rolls', stimp_sd_ft: 0.3 };
+  const places = { ...STATIONS, stations: [{ ...STATIONS.stations[0], ...told }], stimp_source: 'kept', stimp_sd_ft: 0.8 };
+  const note = { ...NOTE, stimp_sd_ft: 0.3, stimp_source: 'stimpmeter' };
+  assert.deepEqual(fromFile(toJson([putt, places, note], [], {})).entries, [putt, places, note]);
+  assert.deepEqual(fromFile(toCsv([putt, places])).entries, [putt, places]);
+  const { bad } = fromFile(toJson([{ ...putt, tilt_source: 'guess' }], [], {}));
+  assert.match(bad[0], /tilt_source is "guess"; it takes felt, level/);
+});
+
+test('a file of version 3 tells of a player without a misread', () => {
+  const player = { start_line_sd_deg: 1.5, pace_sd_fraction: 0.085, slope_sd_percent: 0 };
+  const text = toJson([PUTT], [], { player, settings: { aim: 'arm' } }).replace('"version": 4', '"version": 3');
+  const { phone } = fromFile(text);
+  assert.equal(phone.player.slope_sd_percent, 0.61);
+  assert.equal(phone.settings.aim, 'in');
+});
+
 test('putts come back from CSV with their commas, quotes, line ends and stations', () => {
   const text = toCsv([PUTT, NOTE, STATIONS]);
   assert.match(text, /^id,at,changed,place,text,distance_m,/);

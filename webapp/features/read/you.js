@@ -16,6 +16,14 @@ function within(name, value) {
   return Math.min(high, Math.max(low, value));
 }
 
+/** How far all reads are off the same way: it makes putts miss as a spread does. @param {SkillAnswer} skill @param {End} end */
+function lean({ bias, bias_low, bias_high }, end) {
+  const sizes = [bias_low ?? 0, bias_high ?? 0].map(Math.abs);
+  if (end === 'value') return Math.abs(bias ?? 0);
+  if (end === 'high') return Math.max(...sizes);
+  return (bias_low ?? 0) * (bias_high ?? 0) <= 0 ? 0 : Math.min(...sizes);
+}
+
 /** None as long as the putts say too little of a skill. @param {State['findings']} findings @returns {You | null} */
 export function youOf(findings) {
   if (!findings) return null;
@@ -31,7 +39,7 @@ export function youOf(findings) {
     return {
       start_line_sd_deg: within('start_line_sd_deg', Math.hypot(of(alignment, sd), of(start_line, sd))),
       pace_sd_fraction: within('pace_sd_fraction', of(pace, sd)),
-      slope_sd_percent: within('slope_sd_percent', tilt * of(reading, sd)),
+      slope_sd_percent: within('slope_sd_percent', tilt * Math.hypot(of(reading, sd), lean(reading, end))),
       start_line_bias_deg: within('start_line_bias_deg', of(alignment, bias) + of(start_line, bias)),
       pace_bias_fraction: within('pace_bias_fraction', of(pace, bias)),
     };
