@@ -148,11 +148,13 @@ def test_the_caution_is_said_once(phone: Any) -> None:
 
 
 @pytest.mark.parametrize("phone", [{"color_scheme": "dark"}], indirect=True)
-def test_paper_by_day_slate_by_choice(phone: Any) -> None:
+def test_the_screen_follows_the_phone_unless_chosen(phone: Any) -> None:
     page = phone.open()
     theme = page.locator("html")
-    expect(theme).to_have_attribute("data-theme", "light")
+    expect(theme).to_have_attribute("data-theme", "dark")
     page.get_by_role("link", name="Settings").click()
+    page.get_by_label("light", exact=True).check(force=True)
+    expect(theme).to_have_attribute("data-theme", "light")
     page.get_by_label("as the phone").check(force=True)
     expect(theme).to_have_attribute("data-theme", "dark")
     page.emulate_media(color_scheme="light")
