@@ -36,8 +36,7 @@ def webkit(display: str) -> Any:
     return webdriver.Browser(["WebKitWebDriver"], {"webkitgtk:browserOptions": options}, variables)
 
 
-# "webkit" starts and reads; it joins once its other jobs have been seen to hold on a quiet machine
-ENGINES = ("firefox",)
+ENGINES = ("firefox", "webkit")
 
 
 @pytest.fixture(scope="session", params=ENGINES)

@@ -4,6 +4,8 @@ import json
 from pathlib import Path
 from typing import Any
 
+from PIL import Image
+
 READ = "document.querySelector('.window:not(.stale)') && document.querySelector('.answer .pace').innerText"
 READY = "document.querySelector('.engine')?.textContent === ''"
 INSTALLED = "navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === 'activated')"
@@ -54,6 +56,77 @@ def test_a_file_is_taken_in_and_listed(used: Any, tmp_path: Path) -> None:
     browser.click("button", "Take in")
     browser.click(".pick", "Notes")
     browser.until("document.body.innerText.includes('Slow after rain')")
+
+
+def test_metres_are_chosen_and_kept(used: Any) -> None:
+    browser, site = used
+    go(browser, "Settings")
+    browser.click(".choice label", "metres")
+    go(browser, "Read")
+    browser.until("document.querySelector('.cells').innerText.includes('m')")
+    browser.open(site.url + "#settings")
+    browser.until("document.querySelector('.choice input:checked').parentElement.innerText.trim() === 'metres'")
+    browser.click(".choice label", "feet")
+
+
+def test_a_photograph_is_taken_from_a_file(used: Any, tmp_path: Path) -> None:
+    browser, _ = used
+    picture = tmp_path / "green.jpg"
+    Image.effect_noise((480, 640), 40).convert("RGB").save(picture, quality=90)
+    go(browser, "Line")
+    browser.click(".pick", "Photo")
+    browser.choose("input[type=file]", picture)
+    browser.until("document.querySelector('canvas#photo')?.width > 0 && document.body.innerText.includes('ball')")
+
+
+def test_the_tempo_sounds_or_says_that_it_cannot(used: Any) -> None:
+    browser, _ = used
+    go(browser, "Practice")
+    browser.click(".pick", "Tempo")
+    browser.click(".go", "Play")
+    # A machine without a sound device: what plays elsewhere is said to be silent here
+    browser.until("document.querySelector('.go').innerText.trim() !== 'Play' || /no sound/i.test(document.body.innerText)")
+
+
+def test_a_session_outlives_a_reload(used: Any) -> None:
+    browser, site = used
+    left = "document.querySelector('.run-time')?.innerText"
+    browser.open(site.url + "#practice")
+    browser.click(".pick", "Session")
+    browser.until("document.querySelector('.plan strong')?.innerText")
+    browser.click(".go", "Start")
+    before = browser.until(left)
+    browser.until(f"{left} !== arguments[0]", before)
+    browser.click(".go", "Pause")
+    paused = browser.until(left)
+    browser.until("document.querySelector('.go').innerText.trim() === 'Go on'")
+    browser.run("location.reload()")
+    assert browser.until(left) == paused
+    browser.until("document.querySelector('.go').innerText.trim() === 'Go on'")
+    browser.click(".word", "End")
+
+
+def test_the_invented_player_is_found_out_and_exported(used: Any) -> None:
+    browser, site = used
+    browser.open(site.url + "#record")
+    browser.click(".pick", "File")
+    browser.click(".word", "Load an invented player")
+    browser.until("document.body.innerText.includes('An invented player is loaded')")
+    # The file that a player would get, read where the page gives it away
+    browser.run(
+        """const real = URL.createObjectURL;
+        URL.createObjectURL = (file) => { file.text().then((text) => { window.given = text; }); return real(file); };
+        Object.defineProperty(navigator, 'canShare', { value: undefined, configurable: true });"""
+    )
+    browser.click("button", "Export everything")
+    file = json.loads(browser.until("window.given"))
+    assert sum(each["kind"] == "putt" for each in file["entries"]) > 100
+    browser.open(site.url + "#findings")
+    assert browser.until("document.querySelector('.findings h2') && document.querySelector('h1').innerText")
+    browser.open(site.url + "#record")
+    browser.click(".pick", "File")
+    browser.click(".word", "Remove the invented player")
+    browser.until("document.body.innerText.includes('The invented player is gone')")
 
 
 def test_a_later_start_needs_no_network(used: Any) -> None:
