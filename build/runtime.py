@@ -49,8 +49,7 @@ def files() -> dict[str, bytes]:
     wanted = {name: library[name] for name in needed(source)}
     return {
         **{name: (PYODIDE / name).read_bytes() for name in PROGRAM},
-        # Without docstrings, which are a sixth of what it weighs
-        "python.zip": archive.packed(archive.compiled(wanted, "-OO")),
+        "python.zip": archive.packed(archive.compiled(wanted)),
         "engine.zip": archive.packed(archive.compiled(source)),
     }
 
