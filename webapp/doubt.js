@@ -15,10 +15,32 @@ const WIDEST_STIMP = rangeOf('ReadFields', 'stimp_sd_ft').high;
 /** @type {Source[]} */
 export const SOURCES = ['felt', 'level', 'rolls', 'stimpmeter', 'kept', 'surveyed', 'filmed'];
 
-/** The putt as the engine knows it. @param {Putt} putt @returns {Putt} */
-export function plain({ tilt_source: _, tilt_sd_percent: __, stimp_source: ___, stimp_sd_ft: ____, stations, ...putt }) {
-  if (!stations) return putt;
-  return { ...putt, stations: stations.map(({ at_m, slope_percent, fall_deg }) => ({ at_m, slope_percent, fall_deg })) };
+/** Putts on a walked green by what was asked of them. @type {WeakMap<object, Putt>} */
+const walked = new WeakMap();
+
+/**
+ * The putt as the engine knows it. One on a green that was walked is told by where ball and hole lie on the map: its length and
+ * the slopes along its line, which the screens show and the record keeps, follow from that.
+ * @param {Putt} putt @returns {Putt}
+ */
+export function plain(putt) {
+  const { tilt_source: _, tilt_sd_percent: __, stimp_source: ___, stimp_sd_ft: ____, stations, survey, ...rest } = putt;
+  if (survey) {
+    const asked = /** @type {Putt} */ ({ survey, stimp_ft: rest.stimp_ft, past_m: rest.past_m });
+    walked.set(asked, putt);
+    return asked;
+  }
+  if (!stations) return rest;
+  return { ...rest, stations: stations.map(({ at_m, slope_percent, fall_deg }) => ({ at_m, slope_percent, fall_deg })) };
+}
+
+/** The putt that was asked about. @param {Putt} asked @returns {Putt} */
+export const puttAsked = (asked) => walked.get(asked) ?? asked;
+
+/** A putt of another length or other slopes than before lies on no map. @param {Putt} putt @param {Putt} before @returns {Putt} */
+export function offMap({ survey, ...putt }, before) {
+  const same = putt.distance_m === before.distance_m && putt.stations === before.stations;
+  return survey && same ? { ...putt, survey } : putt;
 }
 
 /** A slope with what it was measured by. @param {Slope} slope @param {Source} source @param {number} sd_percent of each of its parts @returns {Slope} */

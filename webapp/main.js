@@ -18,6 +18,7 @@ import { read } from './features/read/index.js';
 import { line } from './features/line/index.js';
 import { watch } from './features/watch/index.js';
 import { green } from './features/green/index.js';
+import { walk } from './features/walk/index.js';
 import { practice } from './features/practice/index.js';
 import { record } from './features/record/index.js';
 import { findings } from './features/findings/index.js';
@@ -26,7 +27,7 @@ import { about } from './features/about/index.js';
 import './page.css';
 
 /** @type {import('./app.js').Feature[]} */
-const FEATURES = [read, line, watch, green, practice, record, findings, settings, about];
+const FEATURES = [read, line, watch, green, walk, practice, record, findings, settings, about];
 
 /** @param {unknown} error @returns {never} */
 function raise(error) {

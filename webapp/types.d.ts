@@ -38,7 +38,13 @@ export interface Putt extends Partial<Slope> {
   stimp_sd_ft?: number;
   past_m: number;
   stations?: Station[];
+  /** Where it lies on a green walked once; its length and stations follow from that. */
+  survey?: Engine.PlacedFields;
 }
+
+/** A place on a green's map, m: to the right and up. */
+export type OnMap = [number, number];
+export type Survey = Engine.SurveyAnswer;
 
 export interface Player {
   start_line_sd_deg: number;
@@ -207,6 +213,10 @@ export interface Answers {
   arc: Answer<'arc'>;
   shim: Answer<'shim'>;
   strokeLength: Answer<'stroke_length'>;
+  laid: Answer<'level'>;
+  survey: Answer<'survey'>;
+  placed: Answer<'survey_stations'>;
+  putts: Answer<'find_putts'>;
 }
 
 /** What the engine says against a question. */
@@ -302,6 +312,43 @@ export interface GreenPage {
   sent: boolean;
   /** When the ball left, ms; null while none rolls. */
   rolling: number | null;
+}
+
+/** The walked green's screen as it stands; gone with the page. */
+export interface WalkPage {
+  page: 'map' | 'walk' | 'readings' | 'greens';
+  /** The green's id; empty for the one that was changed last. */
+  green: string;
+  /** The new green, or the reading in hand, as typed: SI by field, and texts. */
+  draft: Record<string, number>;
+  texts: Record<string, string>;
+  tilt: Tilt;
+  /** The phone has been lifted since the last reading. */
+  lifted: boolean;
+  /** Places that were passed over. */
+  passed: OnMap[];
+  /** The reading that is being mended, by its number. */
+  mending: number | null;
+  /** The kept putt whose slopes are placed on the map; empty for none. */
+  lent: string;
+  size: { width: number; height: number };
+  /** What of the map is in sight: its middle, and pixels a metre; null for all of it. */
+  view: { at: OnMap; scale: number } | null;
+  ball: OnMap | null;
+  hole: OnMap | null;
+  /** What a touch on the map places. */
+  placing: 'ball' | 'hole';
+  /** What a finger drags. */
+  dragged: 'ball' | 'hole' | null;
+  finding: boolean;
+  want: {
+    distance_m: number;
+    slope_percent: number;
+    break: 'left' | 'right' | 'none' | null;
+    way: 'up' | 'down' | 'across' | null;
+    here: boolean;
+  };
+  told: string;
 }
 
 export type Drill = Engine.DrillCard;
@@ -430,7 +477,19 @@ export interface PuttEntry extends EntryHead, Putt {
   finish_sd_m?: number;
 }
 
-export type Entry = PuttEntry | NoteEntry | DrillEntry;
+/** A green walked once: its size, the level read at places on it, and where its hole was by day. */
+export interface GreenEntry extends EntryHead {
+  kind: 'green';
+  name: string;
+  breadth_m: number;
+  length_m: number;
+  /** How many places its walk has. */
+  places: number;
+  points: Engine.PointFields[];
+  holes: Record<string, OnMap>;
+}
+
+export type Entry = PuttEntry | NoteEntry | DrillEntry | GreenEntry;
 
 /** What taking a file in would do. */
 export interface Preview {
@@ -475,6 +534,7 @@ export interface State {
   practicePage: PracticePage;
   calibration: Calibration;
   greenPage: GreenPage;
+  walkPage: WalkPage;
   sighted: Sighted;
   linePage: LinePage;
   watchPage: WatchPage;

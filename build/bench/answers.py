@@ -33,6 +33,27 @@ TIME = """async ({ ask, fields }) => {
   }
   return taken.slice(10);
 }"""
+# Forty readings of a wavy green; each time another one of them, so that the survey is worked out anew
+SURVEYED = """async ({ readings, reads }) => {
+  const points = (turn) => Array.from({ length: readings }, (_, i) => ({
+    x_m: 1.5 * (i % 8), y_m: 2 * Math.floor(i / 8), sd_percent: 0.12,
+    slope_percent: 1.8 + Math.sin(i % 8) + 0.01 * turn, fall_deg: 160 + 40 * Math.cos(i / 8),
+  }));
+  const timed = async (ask, fields) => {
+    const start = performance.now();
+    await engine.ask(ask, fields);
+    return performance.now() - start;
+  };
+  const surveys = [];
+  for (let turn = 0; turn < 6; turn += 1) surveys.push(await timed('survey', { points: points(turn), place_sd_m: 0.25 }));
+  const read = (i) => timed('read', {
+    survey: { points: points(5), place_sd_m: 0.25, ball: [2 + i / 20, 2], hole: [6, 5 + i / 30] }, stimp_ft: 10, past_m: 0.3,
+  });
+  const taken = [];
+  for (let i = 0; i < reads; i += 1) taken.push(await read(i));
+  return { surveys: surveys.slice(1), reads: taken.slice(1) };
+}"""
+SURVEY_LIMIT, SURVEYED_READ_LIMIT = 0.600, 0.060  # s
 START = """async () => {
   const { createEngine } = await import('/engine/client.js');
   window.engine = createEngine();
@@ -46,6 +67,9 @@ def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
         for what, ask, fields, limit in LIMITS:
             taken: list[float] = page.evaluate(TIME, {"ask": ask, "fields": fields})
             result.append(answered(what, taken, limit))
+        walked: dict[str, list[float]] = page.evaluate(SURVEYED, {"readings": 40, "reads": 40})
+        result.append(answered("survey of 40 readings", walked["surveys"], SURVEY_LIMIT))
+        result.append(answered("read on it", walked["reads"], SURVEYED_READ_LIMIT))
     return result
 
 

@@ -2,13 +2,12 @@
 
 from cmath import phase, rect
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import degrees, pi, radians, sqrt
 from typing import Literal
 
 from pycore.green.surveyed import Surveyed
 from pycore.green.walked import EDGE, Walked
-from pycore.stats.process import Functional
 from pycore.units import percent_from_slope, slope_from_percent
 
 Side = Literal["left", "right", "none"]
@@ -20,8 +19,6 @@ STRAIGHT = slope_from_percent(0.3)  # across the line; a putt on less does not b
 DIAGONAL = radians(45)
 MOST = 10
 APART = 0.12  # of the green's longer side; nearer than that, two putts are the same
-LOOKS = (0.125, 0.375, 0.625, 0.875)  # of the way; with the weights of ``surface.mean_of``
-WEIGHTS = (0.0625, 0.1875, 0.3125, 0.4375)
 
 
 @dataclass(frozen=True)
@@ -107,9 +104,7 @@ def _about(green: Walked, place: complex) -> float:
 
 def _sure(green: Walked, found: Found) -> Found:
     """With the spread of this putt's own tilt."""
-    places = [found.ball + share * (found.hole - found.ball) for share in LOOKS]
-    variances = [green.survey.tell(Functional(places, [weight * part for weight in WEIGHTS]))[1] for part in (1, 1j)]
-    return Found(found.ball, found.hole, found.tilt, sqrt(sum(variances) / 2))
+    return replace(found, sd=green.mean_sd(found.ball, found.hole))
 
 
 def _apart(one: Found, other: Found) -> float:

@@ -50,6 +50,25 @@ class Relief:
             (a_v + u * (b_v + u * (c_v + u * d_v))) / high,
         )
 
+    def downhill(self, x: float, y: float) -> tuple[float, float]:
+        """Downhill vector at a place: that of ``at``, without the drop, for the many places of a roll."""
+        xs, ys = self.xs, self.ys
+        i, j = bisect_right(xs, x) - 1, bisect_right(ys, y) - 1
+        cell = self.cells.get((i, j))
+        if cell is None:
+            return self.at(x, y)[1:]
+        _, a1, a2, a3, b0, b1, b2, b3, c0, c1, c2, c3, d0, d1, d2, d3, wide, high = cell
+        u, v = (x - xs[i]) / wide, (y - ys[j]) / high
+        double, triple = 2 * v, 3 * v
+        b = b0 + v * (b1 + v * (b2 + v * b3))
+        c = c0 + v * (c1 + v * (c2 + v * c3))
+        d = d0 + v * (d1 + v * (d2 + v * d3))
+        a_v = a1 + double * a2 + v * triple * a3
+        b_v = b1 + double * b2 + v * triple * b3
+        c_v = c1 + double * c2 + v * triple * c3
+        d_v = d1 + double * d2 + v * triple * d3
+        return (b + u * (2 * c + u * 3 * d)) / wide, (a_v + u * (b_v + u * (c_v + u * d_v))) / high
+
     def _cell(self, i: int, j: int) -> tuple[float, ...]:
         """Coefficients of a cell's bicubic, and its sides."""
         wide, high = self.xs[i + 1] - self.xs[i], self.ys[j + 1] - self.ys[j]

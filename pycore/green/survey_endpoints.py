@@ -76,10 +76,11 @@ class StationAnswer(TypedDict):
 
 
 class SurveyStationsAnswer(TypedDict):
-    """What a kept putt keeps of the survey."""
+    """What a kept putt keeps of the survey: its slopes, and the spread of each part of the one tilt that does as much."""
 
     distance_m: float
     stations: list[StationAnswer]
+    sd_percent: float
 
 
 def answer_survey_stations(fields: requests.StationsFields) -> SurveyStationsAnswer:
@@ -91,6 +92,7 @@ def answer_survey_stations(fields: requests.StationsFields) -> SurveyStationsAns
             {"at_m": at, "slope_percent": min(slope, STEEPEST), "fall_deg": fall}
             for at, slope, fall in green.stations(length, STATIONS)
         ],
+        "sd_percent": percent_from_slope(fields.survey.tilt_sd),
     }
 
 

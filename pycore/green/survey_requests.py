@@ -88,6 +88,11 @@ class PlacedFields(MapFields):
                 )
         return Surveyed(green.relief, place(self.ball), self.line / length)
 
+    @property
+    def tilt_sd(self) -> float:
+        """Spread of each part of the putt's one tilt, as the survey leaves it open, rise over run."""
+        return self.walked().mean_sd(place(self.ball), place(self.hole))
+
 
 @dataclass(frozen=True, kw_only=True)
 class StationsFields:

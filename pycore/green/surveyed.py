@@ -1,8 +1,9 @@
 """A surveyed green as a putt sees it: from the ball to the hole and to the left of that line."""
 
 from cmath import phase, rect
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 from math import degrees, hypot
 
 from pycore.green.relief import Relief
@@ -12,14 +13,10 @@ from pycore.units import percent_from_slope
 
 @dataclass(frozen=True, eq=False)
 class Field:
-    """The one patch of a surveyed green."""
+    """The one patch of a surveyed green, by its downhill vector (rise over run) at x, y."""
 
-    surface: "Surveyed"
+    downhill: Callable[[float, float], tuple[float, float]]
     start: float = float("-inf")
-
-    def downhill(self, x: float, y: float) -> tuple[float, float]:
-        """Downhill vector (rise over run) at x, y."""
-        return self.surface.downhill(x, y)
 
 
 @dataclass(frozen=True, eq=False)
@@ -40,21 +37,26 @@ class Surveyed:
 
     is_plane = False
 
-    @property
+    @cached_property
     def patches(self) -> Sequence[Field]:
         """The green is of one piece."""
-        return (Field(self),)
+        return (Field(self.downhill),)
+
+    @cached_property
+    def downhill(self) -> Callable[[float, float], tuple[float, float]]:
+        """Downhill vector (rise over run) at x, y. A roll asks for it a thousand times: so it is made of plain numbers."""
+        bx, by, right, up = self.ball.real, self.ball.imag, self.line.real, self.line.imag
+        share, along, left, on_map = self.share, self.plane.real, self.plane.imag, self.relief.downhill
+
+        def downhill(x: float, y: float) -> tuple[float, float]:
+            gx, gy = on_map(bx + x * right - y * up, by + x * up + y * right)
+            return along + share * (gx * right + gy * up), left + share * (gy * right - gx * up)
+
+        return downhill
 
     def patch_at(self, x: float) -> int:
         """Index of the patch under x."""
         return 0
-
-    def downhill(self, x: float, y: float) -> tuple[float, float]:
-        """Downhill vector (rise over run) at x, y."""
-        place = self.ball + complex(x, y) * self.line
-        _, gx, gy = self.relief.at(place.real, place.imag)
-        downhill = self.plane + self.share * complex(gx, gy) * self.line.conjugate()
-        return downhill.real, downhill.imag
 
     def slope(self, x: float, y: float) -> float:
         """Tilt (rise over run) at x, y."""

@@ -4,12 +4,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
+from math import sqrt
 
 from pycore.green.contours import Place, contours
 from pycore.green.relief import Relief, bake
 from pycore.green.survey import Survey, survey
 from pycore.stats.linear import Row
-from pycore.stats.process import Reading
+from pycore.stats.process import Functional, Reading
 
 EDGE = 1.0  # m; so far outside the outermost readings the green still counts as surveyed
 MARGIN = 2.0  # m; so far outside it is baked
@@ -18,6 +19,8 @@ LEAST_CELL, MOST_CELLS = 0.4, 40  # m, and along the longer side
 DRAWN = 8  # squares of the drawn grid along the longer side
 LATTICE = 0.25  # m; between points of height lines
 MOST_LATTICE = 80  # squares of that along the longer side
+LOOKS = (0.125, 0.375, 0.625, 0.875)  # of a putt's way; with the weights of ``surface.mean_of``
+WEIGHTS = (0.0625, 0.1875, 0.3125, 0.4375)
 
 
 @dataclass(frozen=True)
@@ -67,6 +70,12 @@ class Walked:
     def doubt(self) -> list[Row]:
         """Covariance of the tilts at ``drawn``."""
         return self.survey.doubt(self.drawn)
+
+    def mean_sd(self, ball: complex, hole: complex) -> float:
+        """Spread of each part of the one tilt that does to a putt what the green does (``surface.mean_of``)."""
+        places = [ball + share * (hole - ball) for share in LOOKS]
+        variances = [self.survey.tell(Functional(places, [weight * part for weight in WEIGHTS]))[1] for part in (1, 1j)]
+        return sqrt(sum(variances) / 2)
 
     @cached_property
     def contours(self) -> list[tuple[float, list[Place]]]:

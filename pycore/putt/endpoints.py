@@ -76,8 +76,7 @@ def answer_window(fields: requests.WindowFields) -> answers.WindowAnswer:
 def answer_best_pace(fields: requests.PaceFields) -> Generator[float, None, answers.PaceAnswer]:
     """The pace that takes the fewest putts."""
     putt = Putt(fields.distance, fields.surface(), fields.stimp_ft, pace.PASTS[0])
-    player = fields.player.player() if fields.player else chance.TOUR
-    found = yield from pace.costs(putt, player)
+    found = yield from pace.costs(putt, fields.striker())
     if len(found) < LEAST_PACES:
         _found(putt)
         raise Refusal("no_window", "the hole takes this ball at too few paces to tell the best", None)
@@ -208,6 +207,7 @@ EXAMPLES: list[dict[str, Any]] = [
     {"ask": "read", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
     {"ask": "window", **_PLANE, "past_m": 0.3, "tilt_sd_percent": 0.3, "stimp_sd_ft": 0.5},
     {"ask": "best_pace", **_PLANE},
+    {"ask": "best_pace", "survey": _SURVEY, "stimp_ft": 10},
     {"ask": "roll", **_STATIONS, "launch_mps": 1.8, "aim_deg": 4},
     {"ask": "read", "survey": _SURVEY, "stimp_ft": 10, "past_m": 0.3},
     {"ask": "window", "survey": _SURVEY, "stimp_ft": 10, "past_m": 0.3},

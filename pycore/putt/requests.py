@@ -1,14 +1,14 @@
 """What may be asked about a putt: the fields, and what each takes."""
 
-from dataclasses import dataclass
-from math import radians
+from dataclasses import dataclass, replace
+from math import hypot, radians
 from typing import Annotated
 
 from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range, missing, outside
 from pycore.green.surface import Green, Station, Surface
 from pycore.green.survey_requests import PlacedFields
-from pycore.putt.chance import Player
+from pycore.putt.chance import TOUR, Player
 from pycore.putt.doubt import Doubt
 from pycore.putt.putt import Putt
 from pycore.quantities import Distance, Fall, Launch, Past, Slope, Stimp
@@ -137,7 +137,8 @@ class PlayerFields:
 
 @dataclass(frozen=True, kw_only=True)
 class WindowFields(ReadFields):
-    """A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's.
+    """A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's, and
+    so does what a survey leaves open.
 
     A player who is known from a record comes with the ends of each skill's interval.
     """
@@ -146,12 +147,25 @@ class WindowFields(ReadFields):
     player_low: Annotated[PlayerFields, Doc("least", "the lower ends of the player's intervals")] | None = None
     player_high: Annotated[PlayerFields, Doc("most", "the upper ends of the player's intervals")] | None = None
 
+    def doubt(self, slope_sd: float = 0.0) -> Doubt:
+        """The doubt of the green; of one walked once, what the walk leaves open and what is told besides."""
+        if self.survey is None:
+            return super().doubt(slope_sd)
+        told = super().doubt()
+        return replace(told, tilt=hypot(told.tilt, self.survey.tilt_sd))
+
 
 @dataclass(frozen=True, kw_only=True)
 class PaceFields(GreenFields):
-    """A putt without its pace, and who strikes it; without a player, the tour preset."""
+    """A putt without its pace, and who strikes it; without a player, the tour preset. What a survey leaves open stands in
+    place of how the player reads slopes."""
 
     player: Annotated[PlayerFields, Doc("player", "who strikes it; the tour preset if left out")] | None = None
+
+    def striker(self) -> Player:
+        """Who strikes it, reading the green as surely as it is known."""
+        player = self.player.player() if self.player else TOUR
+        return player if self.survey is None else replace(player, slope_sd=self.survey.tilt_sd)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -11,7 +11,7 @@ from bisect import bisect_right
 from cmath import phase, rect
 from collections.abc import Callable
 from functools import partial
-from math import copysign, exp, hypot, inf, log
+from math import copysign, exp, hypot, inf, log, sqrt
 from typing import NamedTuple
 
 from pycore.green.surface import Green, Patch, Piece
@@ -119,6 +119,7 @@ class Trace:
     def _follow(self) -> None:
         origin = self.last.z
         patch = self.surface.patch_at(origin.real)
+        rate = self._rate(self.surface.patches[patch])
         h = FIRST_STEP
         for _ in range(MOST_STEPS):
             z, u, _ = self.last
@@ -128,7 +129,6 @@ class Trace:
                 return
             if abs(u) < TOO_SLOW:
                 break
-            rate = self._rate(self.surface.patches[patch])
             rates, after, error = _step(rate, self.last, h)
             if error > self.step_error:
                 h *= max(0.2, 0.9 * (self.step_error / error) ** 0.2)
@@ -148,7 +148,9 @@ class Trace:
             self.steps.append(step)
             self.s += step.h
             self.last = after
-            patch = self.surface.patch_at(after.z.real + copysign(SEAM, after.u.real))
+            entered = self.surface.patch_at(after.z.real + copysign(SEAM, after.u.real))
+            if entered != patch:
+                patch, rate = entered, self._rate(self.surface.patches[entered])
         self.runs_away = True
 
     def _rests(self) -> bool:
@@ -176,10 +178,10 @@ class Trace:
             downhill = patch.downhill
 
             def on_relief(z: complex, u: complex) -> Point:
-                g = complex(*downhill(z.real, z.imag))
+                gx, gy = downhill(z.real, z.imag)
                 v = abs(u)
-                time = v * hypot(1, abs(g)) / drag
-                return Point(time * u, v / rho * g - u, complex(time, time * v))
+                time, pull = v * sqrt(1 + gx * gx + gy * gy) / drag, v / rho
+                return Point(time * u, complex(pull * gx, pull * gy) - u, complex(time, time * v))
 
             return on_relief
         gx0, gxx, gy0, gxy = patch.gx, patch.gxx, patch.gy, patch.gxy

@@ -101,7 +101,8 @@ export interface Point {
 }
 
 /**
- * A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's.
+ * A putt and who strikes it; without a player, the tour preset. A doubt of the tilt stands in place of the player's, and
+ * so does what a survey leaves open.
  *
  * A player who is known from a record comes with the ends of each skill's interval.
  */
@@ -146,7 +147,10 @@ export interface WindowAnswer {
   make_interval: [low: number, high: number] | null;
 }
 
-/** A putt without its pace, and who strikes it; without a player, the tour preset. */
+/**
+ * A putt without its pace, and who strikes it; without a player, the tour preset. What a survey leaves open stands in
+ * place of how the player reads slopes.
+ */
 export interface PaceFields {
   /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
   /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent?: number | null;
@@ -527,10 +531,11 @@ export interface StationsFields {
   /** survey: the green's readings, and where ball and hole lie */ survey: PlacedFields;
 }
 
-/** What a kept putt keeps of the survey. */
+/** What a kept putt keeps of the survey: its slopes, and the spread of each part of the one tilt that does as much. */
 export interface SurveyStationsAnswer {
   distance_m: number;
   stations: Array<StationAnswer>;
+  sd_percent: number;
 }
 
 /** Slope and fall at a place along a putt, as a read takes them. */

@@ -21,6 +21,6 @@ export function takenSlope(store, { slope_percent, fall_deg }, source, sd) {
 }
 
 /** The putt with one slope in place of all that it had. @param {Putt} putt @param {Slope} slope @returns {Putt} */
-export function withSlope({ stations: _, ...rest }, slope) {
+export function withSlope({ stations: _, survey: __, ...rest }, slope) {
   return { ...rest, ...slope };
 }

@@ -2,7 +2,7 @@
  * What an entry of the record may hold, checked wherever one comes in: typed, measured or from a file.
  * @import {Entry} from '../types.js'
  */
-import { isRecord } from './forms.js';
+import { asked, between, field, isRecord, whole } from './forms.js';
 
 import { SOURCES } from '../doubt.js';
 import { FIELDS } from '../engine/fields.js';
@@ -35,6 +35,9 @@ export const RANGES = {
   good: [0, 100_000],
   bad: [0, 100_000],
 };
+/** Of a green: how long a side may be, and at how many places it is walked. @satisfies {Record<string, [number, number]>} */
+export const GREEN = /** @type {const} */ ({ side_m: [3, 80], places: [3, FIELDS.MapFields.points.high] });
+const isOnMap = field('PlacedFields', 'hole');
 export const WHOLE = ['good', 'bad'];
 export const GATES = ['left', 'clean', 'right'];
 const [EARLIEST, LATEST] = [Date.UTC(1900, 0), Date.UTC(2200, 0)];
@@ -126,7 +129,9 @@ export function checked(data) {
     };
     return /** @type {Entry} */ (/** @type {unknown} */ (drilled));
   }
-  if (data.kind !== 'putt') throw new Error(`kind is ${shown(data.kind)}; it takes putt, note or drill`);
+  if (data.kind === 'green')
+    return /** @type {Entry} */ (/** @type {unknown} */ ({ kind: 'green', ...head, ...walkedOf(data) }));
+  if (data.kind !== 'putt') throw new Error(`kind is ${shown(data.kind)}; it takes putt, note, drill or green`);
   const numbers = numbersOf(data, [...NEEDED, ...known(data, OPTIONAL)]);
   const { stations, result, gate } = data;
   if (
@@ -148,6 +153,25 @@ export function checked(data) {
     result: result === 'holed' ? result : checkFinish(result),
   };
   return /** @type {Entry} */ (/** @type {unknown} */ (putt));
+}
+
+/** A green may be as large as its map reaches, and is walked at as many places as the engine takes. @type {Record<string, import('./forms.js').Check>} */
+const OF_A_GREEN = {
+  breadth_m: between(...GREEN.side_m),
+  length_m: between(...GREEN.side_m),
+  places: whole(...GREEN.places),
+  points: (value) => Array.isArray(value) && value.length <= GREEN.places[1] && value.every(asked('PointFields')),
+  holes: (value) => isRecord(value) && Object.entries(value).every(([day, at]) => /^\d{4}-\d\d-\d\d$/.test(day) && isOnMap(at)),
+};
+
+/** @param {Record<string, unknown>} data */
+function walkedOf(data) {
+  const bad = Object.keys(OF_A_GREEN).find((name) => !OF_A_GREEN[name](data[name]));
+  if (bad) throw new Error(`${bad} is ${shown(data[bad])}; it is none of a green`);
+  return {
+    name: checkText('name', data.name, LONGEST_TEXT),
+    ...Object.fromEntries(Object.keys(OF_A_GREEN).map((name) => [name, data[name]])),
+  };
 }
 
 /** @param {unknown} result */

@@ -1,7 +1,7 @@
 /**
  * The record as the screens have it. What the store calls an entry is on the disk; what could not be kept is said.
  * @import {Store} from '../store.js'
- * @import {DrillEntry, Entry, NoteEntry, PuttEntry, State} from '../types.js'
+ * @import {DrillEntry, Entry, GreenEntry, NoteEntry, PuttEntry, State} from '../types.js'
  */
 import * as db from './db.js';
 import { checked } from './entry.js';
@@ -11,7 +11,7 @@ const AGAIN_MS = 3000;
 export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
 
 /** Screens that show entries. The first screen does not wait for them. */
-const NEEDS = ['record', 'findings', 'practice', 'green'];
+const NEEDS = ['record', 'findings', 'practice', 'green', 'walk'];
 
 const NO_ROOM = 'The phone has no room left. Nothing was lost; free some and try again.';
 
@@ -112,7 +112,7 @@ export function createRecord(store) {
     load,
     write,
     keep,
-    /** A field that is undefined is taken away. @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry>} patch */
+    /** A field that is undefined is taken away. @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry>} patch */
     change: (id, patch) =>
       inTurn(async () => {
         const entry = all().find((each) => each.id === id);

@@ -291,7 +291,8 @@ const PRACTICE_CHECKS = {
 /** @param {unknown} value */
 function isPutt(value) {
   if (!isRecord(value) || !record({ distance_m: field('PuttFields', 'distance_m'), ...PACE })(value)) return false;
-  const { stations, distance_m } = /** @type {Record<string, any>} */ (value);
+  const { stations, distance_m, survey } = /** @type {Record<string, any>} */ (value);
+  if (survey !== undefined && !asked('PlacedFields')(survey)) return false;
   if (stations === undefined) return record(SURFACE)(value) && isSurelyTold(value);
   return (
     field('PuttFields', 'stations')(stations) &&

@@ -23,6 +23,8 @@ const NEXT = [
   },
   // entries may be drill results, which an app of version 1 would take for putts: it is kept away from them
   () => {},
+  // or greens, of which an app of version 2 knows nothing
+  () => {},
 ];
 const VERSION = NEXT.length;
 export const STRICT = /** @type {const} */ ({ durability: 'strict' });

@@ -7,7 +7,12 @@ from math import degrees
 import numpy as np
 import pytest
 
+from pycore.green.surveyed import Surveyed
 from pycore.green.walked import walked
+from pycore.putt.doubt import Doubt, read_sds
+from pycore.putt.line_doubt import spread
+from pycore.putt.putt import Putt
+from pycore.putt.solve import solve
 from pycore.stats.process import Functional, Kernel, Process
 from tests.invented_greens import MISPLACED, invented, walk
 
@@ -179,3 +184,37 @@ def test_ways_of_putts_found(engine_ask):
         for each in engine_ask("find_putts", survey={"points": POINTS}, want=want, hole=[6, 6])["putts"]:
             assert within[0] <= abs((each["fall_deg"] + 180) % 360 - 180) <= within[1]
             assert each["hole"] == [6, 6]
+
+
+def test_the_window_and_the_best_pace_know_what_the_survey_leaves_open(engine_ask):
+    """Read at four corners alone, the same green is holed less often than read at 36 places; a told doubt comes on top."""
+    putt = {"ball": [5, 4], "hole": [7, 7.5]}
+    even = [{"x_m": x, "y_m": y, "slope_percent": 2, "fall_deg": 90, "sd_percent": 0.12} for x, y in walk(6)]
+    sure = {"points": even, **putt}
+    unsure = {"points": [{**even[corner], "sd_percent": 0.6} for corner in (0, 5, 30, 35)], **putt}
+    for ask, fields in (("window", {"stimp_ft": 10, "past_m": 0.3}), ("best_pace", {"stimp_ft": 10})):
+        known, open_ = (engine_ask(ask, survey=each, **fields)["make_probability"] for each in (sure, unsure))
+        assert open_ < 0.9 * known, ask
+    told = {"stimp_ft": 10, "past_m": 0.3, "tilt_sd_percent": 0.6}
+    assert (
+        engine_ask("window", survey=sure, **told)["make_probability"]
+        < 0.9 * engine_ask("window", survey=sure, stimp_ft=10, past_m=0.3)["make_probability"]
+    )
+
+
+def test_the_spread_of_a_putts_one_tilt_is_that_of_its_read():
+    """Turning the whole green by that spread moves the aim as far as the survey lets it be off, on the average over greens."""
+    shares = []
+    for number in range(4):
+        chance = np.random.default_rng(number)
+        found = walked(invented(number).read(walk(5), chance), MISPLACED)
+        for ball, hole in ((3 + 3j, 6 + 5j), (9 + 8j, 6 + 6j), (4 + 9j, 7 + 9j)):
+            line = (hole - ball) / abs(hole - ball)
+            surface = Surveyed(found.relief, ball, line)
+            putt = Putt(abs(hole - ball), surface, 10.0, 0.3)
+            if read := solve(putt):
+                sds = read_sds(putt, read, Doubt(found.mean_sd(ball, hole)))
+                assert sds
+                shares.append(sds[0] / spread(putt, read, surface, found.survey).aim)
+    assert np.mean(shares) == pytest.approx(1, abs=0.1)
+    assert all(0.7 < share < 1.5 for share in shares)

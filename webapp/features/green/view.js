@@ -24,7 +24,7 @@ export function view(state, act) {
     html`<button type="button" class="pick" aria-pressed=${id === part} @click=${() => act.show(id)}>${name}</button>`;
   return html`<main class="page green" tabindex="-1">
     <h1 class="unseen">Green</h1>
-    <div class="parts" role="group" aria-label="The green">${NAMES.map(pick)}</div>
+    <div class="parts" role="group" aria-label="The green">${NAMES.map(pick)}<a class="pick" href="#walk">Map</a></div>
     ${undoLine(state, act.undo)}
     ${PARTS[part](state, act)}
   </main>`;

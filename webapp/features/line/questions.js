@@ -89,12 +89,11 @@ export function linesOnGreen({ read, window, putt }) {
 function pictured(state, { width, height }) {
   const lines = linesOnGreen(state);
   if (!lines || !width) return null;
-  const { distance_m, slope_percent, fall_deg, stations } = plain(state.putt);
+  const { distance_m, slope_percent, fall_deg, stations, survey } = plain(state.putt);
   return {
     width_px: SHOWN_PX,
     height_px: (SHOWN_PX * height) / width,
-    distance_m,
-    ...(stations ? { stations } : { slope_percent, fall_deg }),
+    ...(survey ? { survey } : { distance_m, ...(stations ? { stations } : { slope_percent, fall_deg }) }),
     eye_height_m: state.sighted[`${state.sighted.eye}_m`],
     points_m: Object.values(lines).flat(),
   };

@@ -59,6 +59,14 @@ export function actions(app, sound) {
       if (practice().chime) void sound.ready();
       run.pause();
     },
+    /** Where on the green that was walked a drill's putt is. @param {Partial<import('../../types.js').WalkPage['want']>} want */
+    seek(want) {
+      const { walkPage } = store.state;
+      store.change('seek a putt', {
+        walkPage: { ...walkPage, page: 'map', finding: true, want: { ...walkPage.want, ...want } },
+      });
+      location.hash = 'walk';
+    },
     /** @param {PracticePage['page']} page */
     go: (page) =>
       store.change('turn page', {

@@ -46,7 +46,7 @@ const FALL_DEG = { toes: 0, right: 90, heels: 180, left: 270 };
 
 /** The putt in hand as the feet have it. @param {State} state @returns {Putt | null} */
 export function asFelt({ putt, practicePage, answers: { felt } }) {
-  const { stations: _, ...rest } = putt;
+  const { stations: _, survey: __, ...rest } = putt;
   return felt ? { ...rest, slope_percent: felt.slope_percent, fall_deg: FALL_DEG[practicePage.fall] } : null;
 }
 

@@ -3,7 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {InputField, Player, Putt, Refusal, Sheet, Station} from '../../types.js'
  */
-import { plain, untilted } from '../../doubt.js';
+import { offMap, plain, untilted } from '../../doubt.js';
 import { fromText, smallUnit, unitOf } from '../../format.js';
 import { nameOf, refusalWords } from '../../refusal.js';
 import { undoable } from '../../parts/undo.js';
@@ -13,7 +13,8 @@ import { withValue } from './inputs.js';
 export function actions({ store, engine, record }) {
   const { undo } = undoable({ store, record });
   /** @param {string} action @param {Putt} putt */
-  const setPutt = (action, putt) => store.change(action, { putt, problem: null, restarted: false, ...unfelt(putt) });
+  const setPutt = (action, putt) =>
+    store.change(action, { putt: offMap(putt, inHand()), problem: null, restarted: false, ...unfelt(putt) });
   const inHand = () => store.state.putt;
 
   /** Another slope in place of the one that was felt was not. @param {Putt} putt */
@@ -49,7 +50,7 @@ export function actions({ store, engine, record }) {
     enter(
       field,
       text,
-      (value) => engine.ask('read', plain(put(value))),
+      (value) => engine.ask('read', plain(offMap(put(value), inHand()))),
       (value) => setPutt(`enter ${field}`, put(value)),
     );
 
@@ -69,15 +70,18 @@ export function actions({ store, engine, record }) {
       ),
     addStation: () =>
       store.change('add station', {
-        putt: withStations((list) => halved(list, inHand().distance_m)),
+        putt: offMap(
+          withStations((list) => halved(list, inHand().distance_m)),
+          inHand(),
+        ),
         station: store.state.putt.stations ? store.state.station + 1 : 1,
         problem: null,
       }),
     /** @param {number} index */
     removeStation(index) {
       const list = (inHand().stations ?? []).filter((_, i) => i !== index);
-      const { stations: _, ...rest } = inHand();
-      const { at_m: __, ...only } = list[0];
+      const { stations: _, survey: __, ...rest } = inHand();
+      const { at_m: ___, ...only } = list[0];
       store.change('remove station', {
         putt: list.length > 1 ? { ...rest, stations: list } : { ...rest, ...only },
         station: 0,

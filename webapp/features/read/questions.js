@@ -3,7 +3,7 @@
  * @import {Question} from '../../questions.js'
  * @import {Player, Read, Putt, State} from '../../types.js'
  */
-import { plain, speedTold, tiltTold } from '../../doubt.js';
+import { plain, puttAsked, speedTold, tiltTold } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
 import { isYou } from './you.js';
 
@@ -17,12 +17,14 @@ export const alike = (one, other) => one === other || (one !== undefined && same
 const isRead = ({ read, putt, refusal }) => alike(read?.putt, putt) && !refusal;
 
 /** Which putt was asked about: one of some, if it is the same. @param {Putt} asked @param {(Putt | undefined)[]} some */
-const puttOf = (asked, some) => some.find((each) => alike(each, asked)) ?? asked;
+const puttOf = (asked, some) => some.find((each) => alike(each, asked)) ?? puttAsked(asked);
+
+/** How far the tilt may be off beside what the engine itself knows a surveyed green to be off. @param {State} state */
+const tiltSd = (state) => (state.putt.survey ? 0 : tiltTold(state).sd);
 
 /** With how sure its green is. @param {State} state */
 function doubted(state) {
-  const [tilt, speed] = [tiltTold(state), speedTold(state)];
-  return { ...plain(state.putt), tilt_sd_percent: tilt.sd, stimp_sd_ft: speed.sd };
+  return { ...plain(state.putt), tilt_sd_percent: tiltSd(state), stimp_sd_ft: speedTold(state).sd };
 }
 
 /**
@@ -32,12 +34,12 @@ function doubted(state) {
  */
 export function windowFields(state) {
   const { putt, player, you } = state;
-  const { source, sd } = tiltTold(state);
+  const { source } = tiltTold(state);
   return {
     ...plain(putt),
     player,
     ...(you && isYou(state) && { player_low: you.low, player_high: you.high }),
-    ...(source !== 'typed' && { tilt_sd_percent: sd }),
+    ...(source !== 'typed' && { tilt_sd_percent: tiltSd(state) }),
   };
 }
 
@@ -99,7 +101,7 @@ export const questions = [
     into: 'byTilt',
     ask: 'read',
     when: on('doubt'),
-    fields: (state) => ({ ...plain(state.putt), tilt_sd_percent: tiltTold(state).sd }),
+    fields: (state) => ({ ...plain(state.putt), tilt_sd_percent: tiltSd(state) }),
   },
   {
     into: 'bySpeed',
@@ -113,7 +115,7 @@ export const questions = [
     when: on('costs'),
     on: ({ putt }) => [putt],
     fields: ({ putt }) => plain(putt),
-    lands: ({ rows }, putt) => ({ costs: { putt, value: rows } }),
+    lands: ({ rows }, asked, { putt }) => ({ costs: { putt: puttOf(asked, [putt]), value: rows } }),
   },
   {
     into: 'bestPace',

@@ -76,7 +76,14 @@ export function actions({ store, engine, record }) {
         const fresh = read?.putt === putt;
         const meant = fresh ? read.value : await engine.ask('read', plain(putt));
         /** @type {PuttEntry} */
-        const entry = { kind: 'putt', ...struck, text: '', ...putt, aim_deg: meant.aim_deg, result };
+        const entry = {
+          kind: 'putt',
+          ...struck,
+          text: '',
+          ...putt,
+          aim_deg: meant.aim_deg,
+          result,
+        };
         const kept = await record.write([entry]);
         if (kept)
           store.change('logged', { problem: null, recordPage: { ...store.state.recordPage, last: entry.id, said: '' } });

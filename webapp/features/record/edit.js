@@ -12,7 +12,7 @@ import { entryUnit, FINISH } from './actions.js';
 import { extras, STARTS } from './log.js';
 import { beforeWords, inputTime } from './words.js';
 
-const TITLES = { putt: 'Putt', note: 'Note', drill: 'Drill' };
+const TITLES = { putt: 'Putt', note: 'Note', drill: 'Drill', green: 'Green' };
 /** @type {['distance_m' | 'slope_percent' | 'fall_deg' | 'stimp_ft' | 'past_m' | 'aim_deg', string][]} */
 const NUMBERS = [
   ['distance_m', 'Distance'],
@@ -34,7 +34,7 @@ export function edit(state, act) {
   const entry = entries?.find(({ id }) => id === recordPage.editing);
   if (!entry) return '';
   const body = html`${entry.sample ? html`<p class="quiet">Invented</p>` : ''}
-    ${entry.kind === 'putt' ? putt(entry, state, act) : entry.kind === 'note' ? note(entry, state, act) : drill(entry, state, act)}
+    ${entry.kind === 'putt' ? putt(entry, state, act) : entry.kind === 'note' ? note(entry, state, act) : entry.kind === 'drill' ? drill(entry, state, act) : ''}
     ${entry.kind === 'note' ? '' : text(entry, 'text', 'Remark', act)} ${text(entry, 'place', 'Place', act)}
     <label class="text-field">When<input type="datetime-local" required .value=${inputTime(entry.at)} @change=${(
       /** @type {Event} */ event,

@@ -25,6 +25,7 @@ export function entryWords(entry, settings) {
     return [entry.stimp_ft && `Stimp ${number(entry.stimp_ft, 1)}`, entry.weather, entry.text].filter(Boolean).join(' · ');
   if (entry.kind === 'drill')
     return `${entry.name} · ${entry.good || entry.bad ? `${entry.good} of ${entry.good + entry.bad}` : clock(entry.spent_s)}`;
+  if (entry.kind === 'green') return `${entry.name || 'A green'} · ${several(entry.points.length, 'reading')}`;
   return `${withUnit(entry.distance_m, distanceUnit(settings))} · ${resultWords(entry.result, settings)}`;
 }
 

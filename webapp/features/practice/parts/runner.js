@@ -6,6 +6,7 @@
 import { html } from 'lit-html';
 import { worn } from '../../../device/theme.js';
 import { current, remaining } from '../run.js';
+import { sought } from '../sought.js';
 import { clock } from '../../../format.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
@@ -35,6 +36,7 @@ export function runner(state, act) {
     ${cautions(drill)}
     <div class="run-next">
       <p>${next ? html`<span class="over">Next</span> ${practicePage.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+      ${sought(state, drill, act)}
       ${
         inTime
           ? html`<span class="run-sound"><button type="button" class="pick" aria-pressed=${muted} @click=${() => act.setTempo({ muted: !muted })}>Mute</button>

@@ -1,0 +1,214 @@
+"""A green walked once: the walk with a sensor that the browser plays, its map, and the putts on it."""
+
+import re
+from cmath import phase
+from math import degrees, hypot
+from typing import Any
+
+import numpy as np
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.invented_greens import SIDE, invented, walk
+from tests.webapp.test_green import Sensor
+
+PACE_M = 0.9144
+INCH_M = 0.0254
+ZEROED = {"phone": {"bias_deg": [0.1, -0.2], "date": "2026-05-03"}}
+LIE_MS = 3300  # how long a phone has to lie before what it showed in the hand is forgotten
+SEED = """async (green) => (await import('/records/db.js')).write([green])"""
+
+
+# A page whose time the test makes pass, and whose sensor is heard ten times as often; the engine's patience stays its own
+HASTE = """(() => {
+  const now = performance.now.bind(performance), every = setInterval;
+  let passed = 0;
+  performance.now = () => now() + passed;
+  globalThis.setInterval = (work, ms) => every(work, ms === 250 ? 25 : ms);
+  globalThis.pass = (ms) => { passed += ms; };
+  addEventListener('deviceorientation', ({ beta, gamma }) => { globalThis.heard = [beta, gamma]; });
+})()"""
+
+
+class Walker(Sensor):
+    """The phone's tilt on a walk."""
+
+    def __init__(self, page: Page) -> None:
+        page.add_init_script(HASTE)
+        self.page, self.shown = page, [0.0, 0.0]
+        self.session = page.context.new_cdp_session(page)
+
+
+def points(number: int) -> list[dict[str, float]]:
+    return [
+        {
+            "x_m": each.place.real,
+            "y_m": each.place.imag,
+            "slope_percent": 100 * abs(each.gradient),
+            "fall_deg": (90 - degrees(phase(each.gradient))) % 360,
+            "sd_percent": 0.12,
+        }
+        for each in invented(number).read(walk(5), np.random.default_rng(number))
+    ]
+
+
+GREEN = {
+    "kind": "green",
+    "id": "lower",
+    "at": "2026-05-03T10:00:00.000Z",
+    "changed": "2026-05-03T10:00:00.000Z",
+    "place": "Larkmoor (invented)",
+    "text": "",
+    "name": "Lower green",
+    "breadth_m": SIDE,
+    "length_m": SIDE,
+    "places": 25,
+    "points": points(3),
+    "holes": {},
+}
+
+
+def open_map(phone: Any, **settings: Any) -> Page:
+    """The map of a green that has been walked."""
+    page: Page = phone.open("#walk", settings=settings, calibration=ZEROED)
+    expect(page.get_by_text("A new green")).to_be_visible()
+    page.evaluate(SEED, GREEN)
+    page.reload()
+    expect(page.locator("svg.map .contour.known")).to_be_attached(timeout=60_000)
+    return page
+
+
+def touch(page: Page, x_m: float, y_m: float) -> None:
+    """A place of the map, whose edge is the green's."""
+    edge = page.locator("svg.map > g > .edge").bounding_box()
+    assert edge
+    page.mouse.click(edge["x"] + edge["width"] * x_m / SIDE, edge["y"] + edge["height"] * (1 - y_m / SIDE))
+
+
+def test_a_walk_loses_nothing_when_it_is_killed(phone: Any) -> None:
+    sensor = Walker(phone.page)
+    phone.page.add_init_script("globalThis.spoken = []; speechSynthesis.speak = ({ text }) => spoken.push(text)")
+    sensor.show(0, 0)
+    page = phone.open("#walk", calibration=ZEROED)
+    page.get_by_role("button", name="Lay out the walk").click()
+
+    def lay(slope: float, fall: float, count: int) -> None:
+        sensor.show(40, 10)  # in the hand
+        sensor.wait(200)
+        sensor.lie(slope, fall, bias_deg=(0.1, -0.2))
+        sensor.wait(LIE_MS)
+        expect(page.locator(".next")).to_contain_text(f"{count} taken", timeout=60_000)
+
+    page.get_by_role("button", name="Start walking").click()
+    for i in range(3):
+        lay(1.5 + i, 60 * i, i + 1)
+    assert page.evaluate("spoken") == [
+        "1 on, 1 from the left",
+        "Taken. 1 on, 4 from the left",
+        "Taken. 1 on, 7 from the left",
+        "Taken. 1 on, 10 from the left",
+    ]
+    page.reload()
+    expect(page.locator("svg.map")).to_be_visible(timeout=60_000)
+    page.get_by_role("button", name="Readings").click()
+    expect(page.locator(".list li")).to_have_count(3)
+    for i, way in enumerate(("falls on", "falls on and right", "falls back and right")):
+        row = page.locator(".list li").nth(i)
+        expect(row).to_contain_text(way)
+        # a browser tells tenths of a degree
+        assert float(re.findall(r"([\d.]+)\s%", row.inner_text())[0]) == pytest.approx(1.5 + i, abs=0.15)
+    page.get_by_role("button", name="Walk", exact=True).click()
+    page.get_by_role("button", name="Start walking").click()
+    lay(2, 270, 4)
+    page.get_by_role("button", name="Take the last back").click()
+    expect(page.locator(".next")).to_contain_text("3 taken")
+
+
+def test_without_a_zeroed_phone_there_is_no_walk(phone: Any) -> None:
+    page = phone.open("#walk")
+    page.get_by_role("button", name="Lay out the walk").click()
+    expect(page.get_by_role("link", name="Zero the phone")).to_be_visible()
+    expect(page.get_by_role("button", name="Start walking")).to_have_count(0)
+    page.get_by_label("Slope").fill("1.8")
+    page.get_by_label("Falls").fill("120")
+    page.get_by_label("Falls").blur()
+    page.get_by_role("button", name="Take it at this place").click()
+    expect(page.locator(".next")).to_contain_text("1 taken")
+
+
+def test_ball_and_hole_are_touched_and_the_putt_is_read(phone: Any, engine: Any) -> None:
+    page = open_map(phone, aim="in")
+    expect(page.get_by_text("Touch where the ball lies")).to_be_visible()
+    touch(page, 4, 3)
+    shown = page.locator(".map-read")
+    expect(shown).to_contain_text("Make", timeout=60_000)
+    putt = phone.kept("putt")
+    ball, hole = putt["survey"]["ball"], putt["survey"]["hole"]
+    assert ball == pytest.approx([4, 3], abs=0.05)
+    assert putt["distance_m"] == pytest.approx(hypot(hole[0] - ball[0], hole[1] - ball[1]))
+    read = engine("read", survey=putt["survey"], stimp_ft=putt["stimp_ft"], past_m=putt["past_m"])
+    aim = abs(read["aim_offset_m"]) / INCH_M
+    number = float(re.findall(r"[\d.]+", page.locator(".map-read .big").inner_text())[0])
+    assert number == pytest.approx(aim, abs=0.5)
+    spread = float(re.findall(r"± (\d+)", shown.inner_text())[0])
+    assert spread == pytest.approx(read["aim_offset_sd_m"] / INCH_M, abs=0.5)
+    # the hole goes where it is dragged, by arrow keys too
+    page.get_by_role("button", name="Hole, ").press("ArrowLeft")
+    page.wait_for_function("x => document.querySelector('.map-read') && true", arg=0)
+    assert phone.kept("putt.survey.hole")[0] == pytest.approx(hole[0] - 0.1)
+    page.get_by_role("button", name="Hole is here today").click()
+    expect(page.get_by_text("The hole is here today.")).to_be_visible()
+    page.reload()
+    expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
+    assert phone.violations() == []
+
+
+def test_a_putt_of_the_map_is_seen_from_behind_and_leaves_it_when_it_is_changed(phone: Any) -> None:
+    page = open_map(phone)
+    touch(page, 4, 3)
+    expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
+    page.get_by_role("link", name="From behind the ball").click()
+    expect(page.locator("svg.seen")).to_be_visible(timeout=60_000)
+    page.get_by_role("link", name="Read", exact=True).click()
+    expect(page.get_by_role("button", name="7 slopes")).to_be_visible()
+    page.locator(".cell[aria-label^='Stimp']").click()
+    page.locator("#ruler").press("ArrowRight")
+    assert "survey" in phone.kept("putt")
+    page.locator(".cell[aria-label^='Distance']").click()
+    page.locator("#ruler").press("ArrowRight")
+    assert "survey" not in phone.kept("putt")
+    assert len(phone.kept("putt.stations")) == 7
+
+
+def test_a_putt_is_found_and_taken(phone: Any, engine: Any) -> None:
+    page = open_map(phone)
+    page.get_by_role("button", name="Find a putt").click()
+    page.get_by_text("any", exact=True).first.click()
+    first = page.locator(".found button").first
+    expect(first).to_be_visible(timeout=60_000)
+    want = {"distance_m": [0.9 * 3.6576, 1.1 * 3.6576], "slope_percent": [1.7, 2.3], "break": None, "way": None}
+    putts = engine("find_putts", survey={"points": GREEN["points"], "place_sd_m": 0.25}, want=want, hole=None)["putts"]
+    expect(page.locator(".found li")).to_have_count(len(putts))
+    first.click()
+    expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
+    assert phone.kept("putt.survey.ball") == pytest.approx(putts[0]["ball"], abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    "phone",
+    [{"viewport": {"width": 390, "height": 844}}, {"viewport": {"width": 320, "height": 640}, "color_scheme": "dark"}],
+    indirect=True,
+    ids=str,
+)
+def test_it_fits_the_phone(phone: Any) -> None:
+    page = open_map(phone, theme="system")
+    touch(page, 4, 3)
+    expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
+    assert phone.misfits() == []
+    page.get_by_role("button", name="Find a putt").click()
+    expect(page.locator(".find")).to_be_visible()
+    assert phone.misfits() == []
+    for name in ("Walk", "Readings", "Greens"):
+        page.get_by_role("button", name=name, exact=True).click()
+        assert phone.misfits() == []
+        assert phone.violations() == []

@@ -1,0 +1,97 @@
+/**
+ * The ground of a map in a surveyor's ink: height lines and falls, fainter the less is known.
+ * @import {Survey, WalkPage} from '../../types.js'
+ * @import {Frame} from './frame.js'
+ * @typedef {'known' | 'fair' | 'guessed'} Sure
+ */
+import { svg } from 'lit-html';
+import { number } from '../../format.js';
+import { line } from './frame.js';
+
+/** Spread of each part of the tilt, %, up to which it is known well, and fairly. */
+const KNOWN_PERCENT = 0.25;
+const FAIR_PERCENT = 0.5;
+/** Length of a stroke for each per cent that the green falls, and the longest, m of the grid's step. */
+const STROKE = 0.16;
+const LONGEST = 0.7;
+/** A height line shorter than this has no room for its height. */
+const NAMED_PX = 90;
+
+/** @param {number} sd_percent @returns {Sure} */
+export const sureOf = (sd_percent) => (sd_percent <= KNOWN_PERCENT ? 'known' : sd_percent <= FAIR_PERCENT ? 'fair' : 'guessed');
+
+/** @typedef {{runs: {sure: Sure, points: readonly (readonly number[])[]}[], lines: Survey['contours'], lowest_m: number, step_m: number, grid_m: number}} Ground */
+/** @type {WeakMap<Survey, Ground>} */
+const grounds = new WeakMap();
+
+/** What is drawn of a survey, worked out once. @param {Survey} survey @returns {Ground} */
+export function groundOf(survey) {
+  const known = grounds.get(survey);
+  if (known) return known;
+  const { contours, grid } = survey;
+  const about = (/** @type {readonly number[]} */ [x, y]) =>
+    grid.reduce((best, each) =>
+      Math.hypot(each.x_m - x, each.y_m - y) < Math.hypot(best.x_m - x, best.y_m - y) ? each : best,
+    );
+  /** @type {Ground['runs']} */
+  const runs = [];
+  for (const { points } of contours)
+    for (let i = 0; i < points.length - 1; i++) {
+      const sure = sureOf(about(points[i]).sd_percent);
+      const last = runs.at(-1);
+      if (i && last?.sure === sure) /** @type {(readonly number[])[]} */ (last.points).push(points[i + 1]);
+      else runs.push({ sure, points: [points[i], points[i + 1]] });
+    }
+  const heights = [...new Set(contours.map(({ height_m }) => height_m))].toSorted((a, b) => a - b);
+  const xs = [...new Set(grid.map(({ x_m }) => x_m))].toSorted((a, b) => a - b);
+  const ground = {
+    runs,
+    lines: contours,
+    lowest_m: heights[0] ?? 0,
+    step_m: heights.length > 1 ? heights[1] - heights[0] : 0,
+    grid_m: xs.length > 1 ? xs[1] - xs[0] : 1,
+  };
+  grounds.set(survey, ground);
+  return ground;
+}
+
+/** A stroke at a place of the grid, broad uphill and pointed downhill. @param {Frame} frame @param {Survey['grid'][number]} at @param {number} grid_m */
+function stroke({ px, scale }, { x_m, y_m, slope_percent, fall_deg }, grid_m) {
+  const length = scale * grid_m * Math.min(LONGEST, STROKE * slope_percent);
+  const [u, v] = px([x_m, y_m]);
+  const [dx, dy] = [Math.sin((fall_deg * Math.PI) / 180), -Math.cos((fall_deg * Math.PI) / 180)];
+  const broad = Math.min(2.2, 0.6 + length / 14);
+  const [x0, y0] = [u - (dx * length) / 2, v - (dy * length) / 2];
+  const f = (/** @type {number} */ value) => value.toFixed(1);
+  return `M${f(x0 - dy * broad)} ${f(y0 + dx * broad)}L${f(x0 + dy * broad)} ${f(y0 - dx * broad)}L${f(u + (dx * length) / 2)} ${f(v + (dy * length) / 2)}Z`;
+}
+
+/** Where a height is written: every other line that is long enough, at its middle. @param {Frame} frame @param {Ground} ground @param {WalkPage['size']} size @param {{si: number}} unit */
+function heights({ px }, { lines, lowest_m, step_m }, { width, height }, unit) {
+  return lines.flatMap(({ height_m, points }) => {
+    const drawn = points.map(px).filter(([u, v]) => u > 14 && u < width - 14 && v > 14 && v < height - 14);
+    const long = drawn.slice(1).reduce((sum, [u, v], i) => sum + Math.hypot(u - drawn[i][0], v - drawn[i][1]), 0);
+    const order = Math.round((height_m - lowest_m) / (step_m || 1));
+    if (order % 2 || long < NAMED_PX) return [];
+    const [u, v] = drawn[Math.floor(drawn.length / 2)];
+    return [svg`<text class="height" x=${u} y=${v + 4}>${number((height_m - lowest_m) / unit.si, 1)}</text>`];
+  });
+}
+
+/** @param {Frame} frame @param {Survey} survey @param {WalkPage['size']} size @param {{si: number}} unit of the heights */
+export function groundInk(frame, survey, size, unit) {
+  const ground = groundOf(survey);
+  const of = (/** @type {Sure} */ sure) =>
+    ground.runs
+      .filter((run) => run.sure === sure)
+      .map(({ points }) => line(frame, points))
+      .join('');
+  const falls = (/** @type {Sure} */ sure) =>
+    survey.grid
+      .filter(({ sd_percent }) => sureOf(sd_percent) === sure)
+      .map((each) => stroke(frame, each, ground.grid_m))
+      .join('');
+  const all = /** @type {Sure[]} */ (['known', 'fair', 'guessed']);
+  return svg`${all.map((sure) => svg`<path class="contour ${sure}" d=${of(sure)}></path><path class="fall-ink ${sure}" d=${falls(sure)}></path>`)}
+    <g aria-hidden="true">${heights(frame, ground, size, unit)}</g>`;
+}
