@@ -132,7 +132,15 @@ test('of one entry the newer wins, and what is the same stays', () => {
 test('a walked green comes back from a file, and one that does not fit is named', () => {
   const point = { x_m: 1, y_m: 2, slope_percent: 1.8, fall_deg: 95, sd_percent: 0.12 };
   const head = { kind: 'green', id: 'g', at: PUTT.at, changed: PUTT.changed, place: 'Larkmoor (invented)', text: '' };
-  const green = { ...head, name: 'Lower', breadth_m: 12, length_m: 14, places: 25, points: [point], holes: { '2026-05-03': [3, 4] } };
+  const green = {
+    ...head,
+    name: 'Lower',
+    breadth_m: 12,
+    length_m: 14,
+    places: 25,
+    points: [point],
+    holes: { '2026-05-03': [3, 4] },
+  };
   assert.deepEqual(fromFile(toJson([green], [], {})).entries, [green]);
   for (const wrong of [
     { points: [{ ...point, slope_percent: 21 }] },

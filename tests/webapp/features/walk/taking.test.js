@@ -44,7 +44,9 @@ function walk(points = []) {
   });
   const record = {
     async change(id, patch) {
-      store.change('written', { entries: store.state.entries.map((entry) => (entry.id === id ? { ...entry, ...patch } : entry)) });
+      store.change('written', {
+        entries: store.state.entries.map((entry) => (entry.id === id ? { ...entry, ...patch } : entry)),
+      });
       return true;
     },
   };
