@@ -43,7 +43,10 @@ export function offMap({ survey, ...putt }, before) {
   return survey && same ? { ...putt, survey } : putt;
 }
 
-/** A slope with what it was measured by. @param {Slope} slope @param {Source} source @param {number} sd_percent of each of its parts @returns {Slope} */
+/**
+ * A slope with what it was measured by.
+ * @param {Slope} slope @param {Source} source @param {number} sd_percent of each of its parts @returns {Slope}
+ */
 export const measured = ({ slope_percent, fall_deg }, source, sd_percent) => ({
   slope_percent,
   fall_deg,
@@ -58,7 +61,11 @@ export const clocked = (stimp_ft, source, sd_ft) => ({
   stimp_sd_ft: Number(Math.min(sd_ft, WIDEST_STIMP).toFixed(2)),
 });
 
-/** A putt of another slope, or place of it, whose slope is no longer what was measured. @template {Partial<Slope>} T @param {T} slope @returns {Omit<T, 'tilt_source' | 'tilt_sd_percent'>} */
+/**
+ * A putt of another slope, or place of it, whose slope is no longer what was measured.
+ * @template {Partial<Slope>} T
+ * @param {T} slope @returns {Omit<T, 'tilt_source' | 'tilt_sd_percent'>}
+ */
 export function untilted({ tilt_source: _, tilt_sd_percent: __, ...slope }) {
   return slope;
 }

@@ -29,7 +29,8 @@ export function faultView(store, feature, fault) {
   }
   return html`<main class="page prose">
     <h1>This screen has failed</h1>
-    <p>What you kept is untouched: the other screens work. Try again first. If it fails again, export everything, then set this part back to how it was when it was new; what it had is put aside and goes out with the next export.</p>
+    <p>What you kept is untouched: the other screens work. Try again first. If it fails again, export everything, then set this
+      part back to how it was when it was new; what it had is put aside and goes out with the next export.</p>
     ${fault.said ? html`<p class="said" role="status">${fault.said}</p>` : ''}
     <div class="does">
       <button type="button" class="word" @click=${fault.again}>Try again</button>

@@ -15,5 +15,9 @@ export function rangeOf(type, name) {
   return { low, high };
 }
 
-/** How many a list takes at most. @template {keyof Fields} Type @param {Type} type @param {keyof Fields[Type] & string} name @returns {number} */
+/**
+ * How many a list takes at most.
+ * @template {keyof Fields} Type
+ * @param {Type} type @param {keyof Fields[Type] & string} name @returns {number}
+ */
 export const mostOf = (type, name) => /** @type {any} */ (FIELDS[type])[name].high;

@@ -1,6 +1,7 @@
 /**
  * The one way to ask the engine. A feature declares what it wants to know and what that hangs on; here it is asked when it is
- * wanted, asked anew when what it hangs on has changed or the engine has come back, and dropped when it belongs to older fields.
+ * wanted, asked anew when what it hangs on has changed or the engine has come back, and dropped when it belongs to older
+ * fields.
  * What a touch asks once (a try of typed words, a log) is no question of this kind: it goes to the engine by itself.
  * @import {App} from './app.js'
  * @import {Asks} from './engine/protocol.js'

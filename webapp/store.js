@@ -1,6 +1,9 @@
 /** @import {State} from './types.js' */
 
-/** One that throws takes nothing from the others. @param {(state: State, before: State, action: string) => void} listener @param {[State, State, string]} change */
+/**
+ * One that throws takes nothing from the others.
+ * @param {(state: State, before: State, action: string) => void} listener @param {[State, State, string]} change
+ */
 function hear(listener, change) {
   try {
     listener(...change);

@@ -4,7 +4,10 @@
  */
 import { allowed } from './motion.js';
 
-/** From a touch: some phones ask their holder. @param {(attitude: Attitude) => void} onAttitude @returns {() => void} stops it */
+/**
+ * From a touch: some phones ask their holder.
+ * @param {(attitude: Attitude) => void} onAttitude @returns {() => void} stops it
+ */
 export function watchAttitude(onAttitude) {
   const hear = (/** @type {DeviceOrientationEvent} */ { alpha, beta, gamma }) => {
     if (beta !== null && gamma !== null)

@@ -1,4 +1,6 @@
-/** A ball that drops into a cup, two short knocks on something hollow, or runs past it over the grass; made sample by sample. */
+/**
+ * A ball that drops into a cup, two short knocks on something hollow, or runs past it over the grass; made sample by sample.
+ */
 
 const KNOCKS = [
   { at_s: 0, loud: 0.9 },
@@ -31,7 +33,10 @@ export function createBallSound() {
   /** @type {AudioContext | undefined} */
   let context;
 
-  /** @param {number} seconds @param {(samples: Float32Array, rate: number) => void} into @param {(context: AudioContext) => AudioNode[]} [through] */
+  /**
+   * @param {number} seconds @param {(samples: Float32Array, rate: number) => void} into
+   * @param {(context: AudioContext) => AudioNode[]} [through]
+   */
   function play(seconds, into, through = () => []) {
     if (context?.state !== 'running') return;
     const buffer = context.createBuffer(1, Math.ceil(seconds * context.sampleRate), context.sampleRate);

@@ -25,6 +25,9 @@ export async function openPicture(file) {
 /** How far its shape may be off by rounding, as a share. */
 const SAME_SHAPE = 0.01;
 
-/** Whether a picture is of another shape than it was taken in. @param {{width: number, height: number}} picture @param {{width: number, height: number} | null} taken */
+/**
+ * Whether a picture is of another shape than it was taken in.
+ * @param {{width: number, height: number}} picture @param {{width: number, height: number} | null} taken
+ */
 export const isCropped = (picture, taken) =>
   taken !== null && Math.abs((picture.width * taken.height) / (picture.height * taken.width) - 1) > SAME_SHAPE;

@@ -10,7 +10,10 @@ const NOTE_S = 0.07;
 const FADE_S = 0.018;
 /** The time it takes from a touch until the first beat. */
 const AHEAD_S = 0.15;
-/** Pitch tells them apart: low away from the ball, middle at the top, high at the ball. @type {Record<string, {hz: number, loud: number}>} */
+/**
+ * Pitch tells them apart: low away from the ball, middle at the top, high at the ball.
+ * @type {Record<string, {hz: number, loud: number}>}
+ */
 export const VOICES = {
   count: { hz: 440, loud: 0.35 },
   start: { hz: 440, loud: 0.8 },
@@ -21,7 +24,11 @@ export const VOICES = {
 /** Three notes in a quick row: no stroke sounds so. */
 const CHIME = { lead_s: 0, cycle_s: 0.6, events: [0, 0.16, 0.32].map((at_s) => ({ at_s, kind: 'over', stroke: 0 })) };
 
-/** The count-in and one cycle. @param {{lead_s: number, cycle_s: number, events: {at_s: number, kind: string, stroke: number}[]}} tempo @param {number} rate samples a second */
+/**
+ * The count-in and one cycle.
+ * @param {{lead_s: number, cycle_s: number, events: {at_s: number, kind: string, stroke: number}[]}} tempo
+ * @param {number} rate samples a second
+ */
 export function render({ lead_s, cycle_s, events }, rate) {
   const samples = new Float32Array(Math.round((lead_s + cycle_s) * rate));
   for (const { at_s, kind } of events) {
@@ -44,7 +51,10 @@ function bufferOf(context, samples) {
   return buffer;
 }
 
-/** Lets a context play a row of strokes from `when` on. @param {BaseAudioContext} context @param {Tempo} tempo @param {AudioNode} into @param {number} when */
+/**
+ * Lets a context play a row of strokes from `when` on.
+ * @param {BaseAudioContext} context @param {Tempo} tempo @param {AudioNode} into @param {number} when
+ */
 export function schedule(context, tempo, into, when) {
   const source = new AudioBufferSourceNode(context, {
     buffer: bufferOf(context, render(tempo, context.sampleRate)),
@@ -119,7 +129,10 @@ export function createSound(onState) {
     },
     /** @param {number} volume 0 to 1 */
     setVolume: (volume) => context && gain.gain.setTargetAtTime(volume, context.currentTime, 0.01),
-    /** Seconds since the first beat, as the ear has it: what left the page is heard later. @param {number} delay_s of headphones */
+    /**
+     * Seconds since the first beat, as the ear has it: what left the page is heard later.
+     * @param {number} delay_s of headphones
+     */
     heard: (delay_s) =>
       source && context ? context.currentTime - (context.outputLatency || context.baseLatency || 0) - delay_s - began : null,
   };

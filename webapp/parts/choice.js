@@ -9,7 +9,8 @@ export const choice = ({ label, name, value, options, onValue }) => html`<fields
   <div class="choice-row">
     ${options.map(
       ([id, words]) =>
-        html`<label><input type="radio" name=${name} value=${id} .checked=${id === value} @change=${() => onValue(id)}><span>${words}</span></label>`,
+        html`<label><input type="radio" name=${name} value=${id} .checked=${id === value}
+          @change=${() => onValue(id)}><span>${words}</span></label>`,
     )}
   </div>
 </fieldset>`;

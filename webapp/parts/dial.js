@@ -47,13 +47,15 @@ export function dial({ label, words, value, onValue }) {
     onValue(pointedAt(event, element));
     grip(event, { start: element, move: (_dx, dial, moved) => onValue(pointedAt(moved, dial)) });
   };
-  return html`<div class="dial" role="slider" tabindex="0" id="dial" aria-label=${label} aria-valuemin="0" aria-valuemax="359" aria-valuenow=${deg}
+  return html`<div class="dial" role="slider" tabindex="0" id="dial" aria-label=${label} aria-valuemin="0" aria-valuemax="359"
+    aria-valuenow=${deg}
     aria-valuetext=${words} @keydown=${key} @pointerdown=${down}>
     <svg viewBox="0 0 160 160" aria-hidden="true">
       <circle class="dial-ring" cx="80" cy="80" r="77"></circle>${TICKS}
       <line class="dial-line" x1="80" y1="128" x2="80" y2="32"></line>
       <circle class="dial-hole" cx="80" cy="27" r="5"></circle><circle class="dial-ball" cx="80" cy="133" r="4"></circle>
-      <g transform="rotate(${deg} 80 80)"><path class="dial-fall" d="M80 122V46"></path><path class="dial-head" d="M80 18L71 46H89Z"></path></g>
+      <g transform="rotate(${deg} 80 80)"><path class="dial-fall" d="M80 122V46"></path><path class="dial-head"
+        d="M80 18L71 46H89Z"></path></g>
     </svg>
   </div>`;
 }

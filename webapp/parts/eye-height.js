@@ -23,7 +23,10 @@ export const EYE = {
   back_m: { label: 'Eye behind ball or hole', unit: measured, ...rangeOf('ViewFields', 'back_m') },
 };
 
-/** @param {Pick<State, 'sighted' | 'settings' | 'problem'>} state @param {FieldName} name @param {Field} field @param {(text: string) => void} onText */
+/**
+ * @param {Pick<State, 'sighted' | 'settings' | 'problem'>} state @param {FieldName} name @param {Field} field
+ * @param {(text: string) => void} onText
+ */
 export function sightedField({ sighted, settings, problem }, name, { label, unit, hint }, onText) {
   const mine = problem?.field === name ? problem : null;
   const said = unit(settings);

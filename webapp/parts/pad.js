@@ -20,7 +20,8 @@ export const outside = (finishes, reach_m) =>
     .length;
 
 /**
- * @param {{reach_m: number, putt: Pick<Putt, 'past_m'>, finishes: Point[], words: string, ringWords: (radius_m: number) => string, onPoint?: (point: Point) => void}} pad
+ * @param {{reach_m: number, putt: Pick<Putt, 'past_m'>, finishes: Point[], words: string, ringWords: (radius_m: number) =>
+ *   string, onPoint?: (point: Point) => void}} pad
  */
 export function pad({ reach_m, putt, finishes, words, ringWords, onPoint }) {
   const scale = scaleOf(reach_m);
@@ -33,8 +34,12 @@ export function pad({ reach_m, putt, finishes, words, ringWords, onPoint }) {
     onPoint?.({ x_m: Number(((SIZE * ABOVE - down) / scale).toFixed(3)), y_m: Number(((SIZE / 2 - left) / scale).toFixed(3)) });
   };
   const rings = Array.from({ length: RINGS }, (_, i) => ((i + 1) * reach_m) / RINGS);
-  return html`<div class="pad-frame"><svg class="pad" role="img" aria-label=${words} viewBox="0 0 ${SIZE} ${SIZE}" @click=${onPoint ? touch : null}>
-    ${rings.map((r) => svg`<circle class="pad-ring" cx=${hx} cy=${hy} r=${r * scale}></circle><text class="pad-text" x=${hx + 4} y=${hy + r * scale - 4}>${ringWords(r)}</text>`)}
+  return html`<div class="pad-frame"><svg class="pad" role="img" aria-label=${words} viewBox="0 0 ${SIZE} ${SIZE}"
+    @click=${onPoint ? touch : null}>
+    ${rings.map(
+      (r) => svg`<circle class="pad-ring" cx=${hx} cy=${hy} r=${r * scale}></circle><text class="pad-text" x=${hx + 4}
+      y=${hy + r * scale - 4}>${ringWords(r)}</text>`,
+    )}
     <path class="pad-line" d="M${hx} ${SIZE}V0"></path>
     <circle class="hole" cx=${hx} cy=${hy} r=${(HOLE_M / 2) * scale}></circle>
     ${finishes.map(({ x_m, y_m }) => {

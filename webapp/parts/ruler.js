@@ -19,7 +19,10 @@ const PAGE = 10;
  * @property {(value: number) => void} onValue
  */
 
-/** Where a value lies among the stops, between two of them if need be. @param {readonly number[]} stops @param {number} value */
+/**
+ * Where a value lies among the stops, between two of them if need be.
+ * @param {readonly number[]} stops @param {number} value
+ */
 export function placeOf(stops, value) {
   if (value <= stops[0]) return 0;
   const above = stops.findIndex((stop) => stop >= value - 1e-9);
@@ -32,7 +35,9 @@ export function placeOf(stops, value) {
 /** @param {readonly number[]} stops @param {number} place */
 const nearest = (stops, place) => stops[Math.max(0, Math.min(stops.length - 1, Math.round(place)))];
 
-/** @param {string} key @param {number} place @param {number} last @returns {number | undefined} the place that a key leads to */
+/**
+ * @param {string} key @param {number} place @param {number} last @returns {number | undefined} the place that a key leads to
+ */
 function placeAfter(key, place, last) {
   /** @type {Record<string, number>} */
   const places = {
@@ -73,10 +78,14 @@ export function ruler({ label, words, value, stops, mark, onValue }) {
     ticks += `M${x} 14V${text ? 54 : 38}`;
     if (text) numbers.push(svg`<text class="tick-text" x=${x} y="86">${text}</text>`);
   }
-  return html`<div class="ruler" role="slider" tabindex="0" id="ruler" aria-label=${label} aria-valuemin=${stops[0]} aria-valuemax=${stops[last]}
+  return html`<div class="ruler" role="slider" tabindex="0" id="ruler" aria-label=${label} aria-valuemin=${stops[0]}
+    aria-valuemax=${stops[last]}
     aria-valuenow=${value} aria-valuetext=${words} @keydown=${key}
-    @pointerdown=${(/** @type {PointerEvent} */ event) => grip(event, { start: place, move: (dx, start) => onValue(nearest(stops, start - dx / STOP_PX)) })}>
-    <svg class="tape" width=${2 * HALF_PX} height="104" viewBox="0 0 ${2 * HALF_PX} 104" aria-hidden="true"><path class="tick" d=${ticks}></path>${numbers}</svg>
-    <svg class="ruler-mark" width="16" height="104" viewBox="0 0 16 104" aria-hidden="true"><path d="M8 0V62M1 0H15L8 11Z"></path></svg>
+    @pointerdown=${(/** @type {PointerEvent} */ event) =>
+      grip(event, { start: place, move: (dx, start) => onValue(nearest(stops, start - dx / STOP_PX)) })}>
+    <svg class="tape" width=${2 * HALF_PX} height="104" viewBox="0 0 ${2 * HALF_PX} 104" aria-hidden="true"><path class="tick"
+      d=${ticks}></path>${numbers}</svg>
+    <svg class="ruler-mark" width="16" height="104" viewBox="0 0 16 104" aria-hidden="true"><path
+      d="M8 0V62M1 0H15L8 11Z"></path></svg>
   </div>`;
 }

@@ -9,7 +9,8 @@ function show(element) {
 
 /** @param {{title: string, body: unknown, onClose: () => void}} sheet */
 export const sheet = ({ title, body, onClose }) => html`<dialog class="sheet" aria-label=${title} @close=${onClose}
-  @click=${(/** @type {MouseEvent} */ event) => event.target === event.currentTarget && /** @type {HTMLDialogElement} */ (event.currentTarget).close()}>
+  @click=${(/** @type {MouseEvent} */ event) =>
+    event.target === event.currentTarget && /** @type {HTMLDialogElement} */ (event.currentTarget).close()}>
   <div class="sheet-body">
     <header class="sheet-head"><h2>${title}</h2><button type="button" class="word" @click=${onClose}>Done</button></header>
     ${body}

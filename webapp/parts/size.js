@@ -1,4 +1,7 @@
-/** Tells how large an element is, whichever stands in its place. @param {(size: {width: number, height: number}) => void} onSize */
+/**
+ * Tells how large an element is, whichever stands in its place.
+ * @param {(size: {width: number, height: number}) => void} onSize
+ */
 export function watchSize(onSize) {
   const sizes = new ResizeObserver(([{ contentRect }]) => {
     const [width, height] = [Math.round(contentRect.width), Math.round(contentRect.height)];

@@ -7,7 +7,11 @@ import { html } from 'lit-html';
 
 /** @param {Pick<App, 'store' | 'record'>} app */
 export const undoable = ({ store, record }) => ({
-  /** Changes what lasts, and remembers how it was. @param {string} words @param {Partial<State>} patch @param {Partial<State>} [also] what is not undone @param {string} [entry] that came or went @param {string} [screen] that tells of it */
+  /**
+   * Changes what lasts, and remembers how it was.
+   * @param {string} words @param {Partial<State>} patch @param {Partial<State>} [also] what is not undone
+   * @param {string} [entry] that came or went @param {string} [screen] that tells of it
+   */
   keep(words, patch, also = {}, entry, screen = store.state.screen) {
     const { state } = store;
     const before = Object.fromEntries(Object.keys(patch).map((name) => [name, state[/** @type {keyof State} */ (name)]]));

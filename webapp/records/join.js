@@ -13,14 +13,20 @@ export const ERASED = 'erased';
  * @typedef {{entries: Entry[], before: Entry[], marks: Mark[]}} Rows
  */
 
-/** The next of a chain of numbers below 2^47: two chains that once differed differ for ever. @param {unknown} last @param {number} salt */
+/**
+ * The next of a chain of numbers below 2^47: two chains that once differed differ for ever.
+ * @param {unknown} last @param {number} salt
+ */
 export const nextWritten = (last, salt) => ((typeof last === 'number' ? last : 0) * 31 + salt) % 2 ** 47;
 export const newSalt = () => Math.floor(Math.random() * 2 ** 46);
 
 /** @param {{changed?: unknown}} row */
 const changedOf = ({ changed }) => (typeof changed === 'string' ? changed : '');
 
-/** @template {{changed?: string}} Row @param {Row[]} mine @param {Row[]} its @param {(row: Row) => string} key @returns {Row[]} rows of both, of one key the newer */
+/**
+ * @template {{changed?: string}} Row
+ * @param {Row[]} mine @param {Row[]} its @param {(row: Row) => string} key @returns {Row[]} rows of both, of one key the newer
+ */
 function newest(mine, its, key) {
   const rows = new Map(mine.map((row) => [key(row), row]));
   for (const row of its) {

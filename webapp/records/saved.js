@@ -63,7 +63,11 @@ function paint(state) {
 const same = (/** @type {unknown} */ a, /** @type {unknown} */ b) => JSON.stringify(a) === JSON.stringify(b);
 const pause = (/** @type {number} */ ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
-/** What was changed before the truth was known, on the truth. @template T @param {T} base @param {T} mine @param {T} truth @returns {T} */
+/**
+ * What was changed before the truth was known, on the truth.
+ * @template T
+ * @param {T} base @param {T} mine @param {T} truth @returns {T}
+ */
 function touched(base, mine, truth) {
   if (mine === base) return same(mine, truth) ? mine : truth;
   if (typeof mine !== 'object' || !mine || !base || !truth) return mine;
@@ -71,13 +75,20 @@ function touched(base, mine, truth) {
   return { ...truth, ...Object.fromEntries(changed) };
 }
 
-/** The picture of an older version tells of the same entries as what it moves over from. @template {{id: string}} T @param {T[]} own @param {T[]} truth */
+/**
+ * The picture of an older version tells of the same entries as what it moves over from.
+ * @template {{id: string}} T
+ * @param {T[]} own @param {T[]} truth
+ */
 function joined(own, truth) {
   const ids = new Set(own.map(({ id }) => id));
   return [...own, ...truth.filter(({ id }) => !ids.has(id))];
 }
 
-/** @param {Store} store @param {Pick<Records, 'keep'>} record @returns {Promise<void>} when what is kept has been read, or a newer app's is left alone */
+/**
+ * @param {Store} store @param {Pick<Records, 'keep'>} record
+ * @returns {Promise<void>} when what is kept has been read, or a newer app's is left alone
+ */
 export function keepSaved(store, record) {
   /** What lies on the disk, as text by part. @type {Map<string, string>} */
   const disk = new Map();

@@ -51,10 +51,19 @@ export function chalk(state, _act) {
     );
   return html`<p>A string from ball to hole. Dots of chalk beside it, on a practice green only: ask before you mark one.</p>
     <table class="chalk"><caption>${across.name} beside the string, L left, R right</caption>
-      <thead><tr><th scope="col">${along.shown.unit}</th><th scope="col">Chosen</th><th scope="col">High</th><th scope="col">Low</th></tr></thead>
+      <thead><tr><th scope="col">${along.shown.unit}</th><th scope="col">Chosen</th><th scope="col">High</th><th
+        scope="col">Low</th></tr></thead>
       <tbody>${rows.map(
         (row) => html`<tr><th scope="row">${inUnit(row.at_m, along.shown)}</th>
-        <td class="dot">${cell(row.chosen_m, settings)}</td><td>${cell(row.high_m, settings)}</td><td>${cell(row.low_m, settings)}</td></tr>`,
+        <td class="dot">${cell(
+          row.chosen_m,
+          settings,
+        )}</td><td>${cell(row.high_m, settings)}</td><td>${cell(row.low_m, settings)}</td></tr>`,
       )}</tbody></table>
-    ${found && !rows.length ? html`<p>The putt is shorter than the first dot.</p>` : html`<button type="button" class="word" ?disabled=${!rows.length} @click=${aloud}>Say the dots</button>`}`;
+    ${
+      found && !rows.length
+        ? html`<p>The putt is shorter than the first dot.</p>`
+        : html`<button type="button" class="word"
+      ?disabled=${!rows.length} @click=${aloud}>Say the dots</button>`
+    }`;
 }

@@ -13,12 +13,14 @@ const known = (mm, date) => (date ? `${number(mm, 1)} mm, measured ${date}` : `t
 
 /** What is known of the lenses, and the way to know more. @param {State} state @param {LineActions} act */
 export const lenses = ({ sighted: { lens_mm, lens_date, live_mm, live_date } }, act) => html`<section><h2>Lens</h2>
-  <p class="quiet">Moving picture: ${known(live_mm, live_date)}. Photographs tell theirs; where one does not: ${known(lens_mm, lens_date)}.</p>
+  <p class="quiet">Moving picture: ${known(live_mm, live_date)}. Photographs tell theirs; where one does not:
+    ${known(lens_mm, lens_date)}.</p>
   <button type="button" class="word" @click=${() => act.measure(true)}>Measure the lens</button></section>`;
 
 /** @param {LineActions} act */
 export const howToMeasure = (act) => html`<h2>Measure the lens</h2>
-  <p>Lay a club or a tape across, square to the way you look. Measure how long it is, and how far its middle is from the phone. Have both ends in the picture.</p>
+  <p>Lay a club or a tape across, square to the way you look. Measure how long it is, and how far its middle is from the phone.
+    Have both ends in the picture.</p>
   <button type="button" class="word" @click=${() => act.measure(false)}>Leave the lens as it is</button>`;
 
 /** @param {State} state @param {Photo} photo @param {LineActions} act */
@@ -33,9 +35,18 @@ export function measured(state, photo, act) {
     ${
       done && lens && !refusals.lens
         ? html`<p class="say">${number(lens.lens_mm, 1)} mm: ${number(lens.fov_deg, 1)}° from top to bottom</p>
-        <p class="quiet">A touch 1 mm off makes it ${number(lens.error_deg, 1)}° wrong. ${photo.live ? 'This is the lens of the moving picture.' : 'This is the lens of photographs that do not tell theirs.'}</p>
+        <p class="quiet">A touch 1 mm off makes it ${number(lens.error_deg, 1)}° wrong.
+          ${
+            photo.live ? 'This is the lens of the moving picture.' : 'This is the lens of photographs that do not tell theirs.'
+          }</p>
         <button type="button" class="line-go" @click=${act.keepLens}>Keep this lens</button>`
         : ''
     }
-    <div class="does">${photo.end ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${() => act.measure(false)}>Leave the lens as it is</button></div>`;
+    <div class="does">${
+      photo.end
+        ? html`<button type="button" class="word"
+      @click=${act.again}>Mark again</button>`
+        : ''
+    }<button type="button" class="word"
+        @click=${() => act.measure(false)}>Leave the lens as it is</button></div>`;
 }

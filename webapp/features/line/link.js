@@ -44,7 +44,10 @@ export function fragmentOf(putt) {
 /** @param {Putt} putt */
 export const addressOf = (putt) => `${location.origin}${location.pathname}#${fragmentOf(putt)}`;
 
-/** The putt that a fragment holds: undefined where it is of another kind, null where it is damaged. @param {string} fragment @returns {Putt | null | undefined} */
+/**
+ * The putt that a fragment holds: undefined where it is of another kind, null where it is damaged.
+ * @param {string} fragment @returns {Putt | null | undefined}
+ */
 export function puttIn(fragment) {
   if (!fragment.startsWith('putt')) return undefined;
   const plain = fragment.replace(/^putt%3F/i, MARK); // as some messengers write it

@@ -47,7 +47,10 @@ export function liveActions(store, set) {
         set('no camera', { photoProblem: /** @type {Error} */ (error).message });
       }
     },
-    /** A first frame, or the phone on its other side: marks of another picture say nothing. @param {number} width @param {number} height */
+    /**
+     * A first frame, or the phone on its other side: marks of another picture say nothing.
+     * @param {number} width @param {number} height
+     */
     sizeLive: (width, height) => change('size of the moving picture', { width, height, ball: null, hole: null }),
     /** @param {Share} at */
     markLive(at) {

@@ -40,12 +40,34 @@ export function moving(state, live, act) {
     if (video) act.takeLive(video);
   };
   const told = live.hole && !refusals.follow ? marked : undefined;
-  return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${words(live, measuring)}</p>${told ? doubts(told, state.settings) : ''}</div>
-    <div class="photo moving" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
+  return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say"
+    role="status">${words(live, measuring)}</p>${told ? doubts(told, state.settings) : ''}</div>
+    <div class="photo moving" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream}
+      @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
       <canvas class="over-video" width=${live.width || 900} height=${live.height || 1200} aria-hidden="true"></canvas></div>
-    ${live.hole && refusals.follow ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusalWords(refusals.follow, state.settings)}</p>` : ''}
+    ${
+      live.hole && refusals.follow
+        ? html`<p class="problem" role="alert">It cannot be drawn so:
+      ${refusalWords(refusals.follow, state.settings)}</p>`
+        : ''
+    }
     <button type="button" class="line-go" @click=${take}>Take this picture</button>
     ${told ? against(told) : ''}
-    <div class="does">${live.ball ? html`<button type="button" class="word" @click=${act.liveAgain}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.closeLive}>Close the camera</button></div>
-    ${measuring ? '' : html`${cameraHeight(state, act)}<div class="fields two">${lineField(state, act, state.sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}${lineField(state, act, 'live_mm')}</div>`}`;
+    <div class="does">${
+      live.ball
+        ? html`<button type="button" class="word"
+      @click=${act.liveAgain}>Mark again</button>`
+        : ''
+    }<button type="button" class="word"
+        @click=${act.closeLive}>Close the camera</button></div>
+    ${
+      measuring
+        ? ''
+        : html`${cameraHeight(state, act)}<div
+      class="fields two">${lineField(
+        state,
+        act,
+        state.sighted.eye === 'standing' ? 'standing_m' : 'crouching_m',
+      )}${lineField(state, act, 'live_mm')}</div>`
+    }`;
 }

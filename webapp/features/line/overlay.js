@@ -13,7 +13,10 @@ const AIM = '#ffd400';
 /** Of the picture's width. */
 const THIN = 1 / 260;
 
-/** @param {CanvasRenderingContext2D} pen @param {Pixel[]} points @param {number} width @param {string} colour @param {number[]} [dash] */
+/**
+ * @param {CanvasRenderingContext2D} pen @param {Pixel[]} points @param {number} width @param {string} colour
+ * @param {number[]} [dash]
+ */
 function trace(pen, points, width, colour, dash = []) {
   for (const [ink, broad, pattern] of /** @type {[string, number, number[]][]} */ ([
     [CASING, width * 1.9, []],
@@ -29,7 +32,10 @@ function trace(pen, points, width, colour, dash = []) {
   pen.setLineDash([]);
 }
 
-/** The lines as they lie in a picture so many pixels wide. @param {State} state @param {Answers['camera'] | Answers['follow'] | undefined} answer @param {number} width */
+/**
+ * The lines as they lie in a picture so many pixels wide.
+ * @param {State} state @param {Answers['camera'] | Answers['follow'] | undefined} answer @param {number} width
+ */
 export function placed(state, answer, width) {
   const lines = linesOnGreen(state);
   // a new read is known a moment before its place in the picture
@@ -50,7 +56,10 @@ export function placed(state, answer, width) {
   };
 }
 
-/** @param {CanvasRenderingContext2D} pen @param {NonNullable<ReturnType<typeof placed>>} lines @param {number} off how far they may be off */
+/**
+ * @param {CanvasRenderingContext2D} pen @param {NonNullable<ReturnType<typeof placed>>} lines
+ * @param {number} off how far they may be off
+ */
 function inked(pen, { chosen, high, low, spot, marks }, off) {
   const thin = pen.canvas.width * THIN;
   pen.lineCap = 'round';

@@ -57,8 +57,10 @@ function drawing(seen, words) {
     y: hole.reduce((sum, [, v]) => sum + v, 0) / hole.length,
   };
   const wide = Math.max(...hole.map(([u]) => u)) - at.x;
-  return html`<svg class="picture seen" role="img" aria-label=${words} width=${width} height=${height} viewBox="0 0 ${width} ${height}">
-    <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch-line" d="M0 2.5H5"></path></pattern></defs>
+  return html`<svg class="picture seen" role="img" aria-label=${words} width=${width} height=${height}
+    viewBox="0 0 ${width} ${height}">
+    <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path
+      class="hatch-line" d="M0 2.5H5"></path></pattern></defs>
     <path class="horizon" d="M0 ${horizon_px}H${width}"></path>
     <path class="ground" d="${line(seen.turf)}Z"></path>
     <path class="turf" d=${seen.grid.map((each) => line(each)).join('')}></path>
@@ -78,7 +80,12 @@ function drawing(seen, words) {
     ${spot ? svg`<path class="spot" d="M${spot[0] - 7} ${spot[1]}h14M${spot[0]} ${spot[1] - 7}v14"></path>` : nothing}
     ${apex ? svg`<circle class="apex" cx=${apex[0]} cy=${apex[1]} r="4"></circle>` : nothing}
     <circle class="ball" data-rolls cx=${ball[1]} cy=${ball[2] - ball[3]} r=${ball[3]}></circle>
-    ${ball[3] < SMALL_PX ? svg`<circle class="ring" cx=${ball[1]} cy=${ball[2] - ball[3]} r=${SMALL_PX + 2}></circle>` : nothing}
+    ${
+      ball[3] < SMALL_PX
+        ? svg`<circle class="ring" cx=${ball[1]} cy=${ball[2] - ball[3]}
+      r=${SMALL_PX + 2}></circle>`
+        : nothing
+    }
     <text class="rolling-name" x="16" y=${height - 14} aria-hidden="true"></text>
   </svg>`;
 }
@@ -86,7 +93,10 @@ function drawing(seen, words) {
 /** @type {{seen: Answers['view'], shown: unknown} | undefined} */
 let last;
 
-/** Drawn anew only when it has changed, so that nothing else on the screen stops a rolling ball. @param {Answers['view']} seen @param {State} state */
+/**
+ * Drawn anew only when it has changed, so that nothing else on the screen stops a rolling ball.
+ * @param {Answers['view']} seen @param {State} state
+ */
 function kept(seen, { settings, window, putt }) {
   if (last?.seen !== seen) {
     const from = STANDS.find(([stand]) => stand === seen.asked.stand)?.[1];
@@ -116,12 +126,42 @@ export function perspective(state, act) {
     if (root && seen) void rollBalls(root, seen, sound);
   };
   return html`<div class="eye-stage" @click=${roll}>
-      ${refusals.view ? noPutt(state) || html`<p class="problem" role="alert">${refusalWords(refusals.view, settings)}</p>` : seen ? kept(seen, state) : ''}
-      ${seen && !refusals.view ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll</button>` : ''}
+      ${
+        refusals.view
+          ? noPutt(state) ||
+            html`<p class="problem"
+        role="alert">${refusalWords(refusals.view, settings)}</p>`
+          : seen
+            ? kept(seen, state)
+            : ''
+      }
+      ${
+        seen && !refusals.view
+          ? html`<button type="button" class="roll"><svg width="12" height="14" viewBox="0 0 12 14"
+        aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll</button>`
+          : ''
+      }
     </div>
-    ${seen ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}; strokes point downhill. Dashed: high and soft. Dotted: low and firm.</p>` : ''}
-    ${choice({ label: 'Seen from', name: 'stand', value: stand, options: STANDS, onValue: (value) => act.standAt(/** @type {any} */ (value)) })}
-    ${choice({ label: 'Eye', name: 'eye', value: sighted.eye, options: EYES, onValue: (value) => act.hold(/** @type {any} */ (value)) })}
+    ${
+      seen
+        ? html`<p class="quiet">Squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}; strokes point downhill.
+      Dashed: high and soft. Dotted: low and firm.</p>`
+        : ''
+    }
+    ${choice({
+      label: 'Seen from',
+      name: 'stand',
+      value: stand,
+      options: STANDS,
+      onValue: (value) => act.standAt(/** @type {any} */ (value)),
+    })}
+    ${choice({
+      label: 'Eye',
+      name: 'eye',
+      value: sighted.eye,
+      options: EYES,
+      onValue: (value) => act.hold(/** @type {any} */ (value)),
+    })}
     ${choice({
       label: 'Sound of the roll',
       name: 'sound',
@@ -132,5 +172,6 @@ export function perspective(state, act) {
       ],
       onValue: (value) => act.hear(value === 'on'),
     })}
-    <a class="word" href="#settings">Eye ${withUnit(sighted[`${sighted.eye}_m`], small(settings))} high, ${withUnit(sighted.back_m, measured(settings))} back</a>`;
+    <a class="word" href="#settings">Eye ${withUnit(sighted[`${sighted.eye}_m`], small(settings))} high,
+      ${withUnit(sighted.back_m, measured(settings))} back</a>`;
 }

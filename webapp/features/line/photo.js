@@ -37,12 +37,21 @@ export function photoView(state, act) {
   const problem = photoProblem ? html`<p class="problem" role="alert">${photoProblem}</p>` : '';
   if (live) return moving(state, live, act);
   const cropped = photo?.cropped
-    ? html`<p class="problem" role="alert">This picture was cropped: the line can be off. Take it anew or choose the original.</p>`
+    ? html`<p class="problem" role="alert">This picture was cropped: the line can be off. Take it anew or choose the
+      original.</p>`
     : '';
   if (photo)
-    return html`${problem}${cropped}${board(state, photo, act)}${measuring ? measured(state, photo, act) : below(state, photo, act)}`;
-  return html`${problem}${measuring ? howToMeasure(act) : html`<p>From behind the ball, with ball and hole in the picture, and not cropped. It stays on this phone.</p>`}
-    <button type="button" class="line-go" @click=${act.openLive}>Open the camera</button>${chooser('Take or choose a photograph', act)}
+    return html`${problem}${cropped}${board(state, photo, act)}${
+      measuring ? measured(state, photo, act) : below(state, photo, act)
+    }`;
+  return html`${problem}${
+    measuring
+      ? howToMeasure(act)
+      : html`<p>From behind the ball, with ball and hole in the picture, and
+    not cropped. It stays on this phone.</p>`
+  }
+    <button type="button" class="line-go" @click=${act.openLive}>Open the
+      camera</button>${chooser('Take or choose a photograph', act)}
     ${measuring ? '' : lenses(state, act)}`;
 }
 
@@ -72,8 +81,11 @@ function board(state, photo, act) {
     act.mark(next, [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
   };
   const seen = next || measuring || refusals.camera ? undefined : camera;
-  return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say" role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
-    <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width} height=${picture.height} role="img" aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
+  return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say"
+    role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
+    <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width}
+      height=${picture.height} role="img"
+        aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
       ${marks.map((name) => {
         const at = photo[name];
         return at ? mark(name, at, act) : '';
@@ -96,7 +108,8 @@ function mark(name, at, act) {
     event.preventDefault();
     act.mark(name, [at[0] + way[0], at[1] + way[1]]);
   };
-  return html`<button type="button" class="photo-mark" data-mark=${name} data-at=${at.join(' ')} aria-label="Mark of ${MARKS[name].name}: drag it, or use the arrow keys"
+  return html`<button type="button" class="photo-mark" data-mark=${name} data-at=${at.join(' ')}
+    aria-label="Mark of ${MARKS[name].name}: drag it, or use the arrow keys"
     @pointerdown=${down} @keydown=${key} @click=${(/** @type {Event} */ event) => event.stopPropagation()}></button>`;
 }
 
@@ -108,17 +121,37 @@ function below(state, photo, act) {
     sighted,
   } = state;
   const done = photo.ball && photo.hole;
-  return html`${done && refusals.camera ? html`<p class="problem" role="alert">It cannot be drawn so: ${refusalWords(refusals.camera, state.settings)}</p>` : ''}
+  return html`${
+    done && refusals.camera
+      ? html`<p class="problem" role="alert">It cannot be drawn so:
+    ${refusalWords(refusals.camera, state.settings)}</p>`
+      : ''
+  }
     ${
       done && camera && !refusals.camera
-        ? html`<button type="button" class="line-go" @click=${act.givePhoto}>Save or share the picture</button>${against(camera)}${causes(camera, state.settings)}`
+        ? html`<button type="button" class="line-go" @click=${act.givePhoto}>Save or share the
+          picture</button>${against(camera)}${causes(camera, state.settings)}`
         : nothing
     }
-    <div class="does">${photo.ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}<button type="button" class="word" @click=${act.dropPhoto}>Another picture</button></div>
+    <div class="does">${
+      photo.ball
+        ? html`<button type="button" class="word"
+      @click=${act.again}>Mark again</button>`
+        : ''
+    }<button type="button" class="word"
+        @click=${act.dropPhoto}>Another picture</button></div>
     ${cameraHeight(state, act)}
     <div class="fields two">${lineField(state, act, sighted.eye === 'standing' ? 'standing_m' : 'crouching_m')}
-      ${photo.lens_mm !== null ? told('Lens, told by the picture', `${number(photo.lens_mm, 0)} mm`) : lineField(state, act, photo.live ? 'live_mm' : 'lens_mm')}
-      ${photo.attitude ? told('Camera leans right, told by the phone', camera && done ? `${number(camera.roll_deg, 1)}°` : '–') : lineField(state, act, 'roll_deg')}</div>`;
+      ${
+        photo.lens_mm !== null
+          ? told('Lens, told by the picture', `${number(photo.lens_mm, 0)} mm`)
+          : lineField(state, act, photo.live ? 'live_mm' : 'lens_mm')
+      }
+      ${
+        photo.attitude
+          ? told('Camera leans right, told by the phone', camera && done ? `${number(camera.roll_deg, 1)}°` : '–')
+          : lineField(state, act, 'roll_deg')
+      }</div>`;
 }
 
 /** @param {string} label @param {string} value */

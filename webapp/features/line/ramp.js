@@ -29,12 +29,20 @@ export function ramp(state, act) {
       ? `Your ramp keeps ${number(found.kept_fraction * 100, 0)} % of the height, tried at Stimp ${stimp}.`
       : '';
   return html`<section class="result" aria-live="polite">
-      <p><span class="over">Let go at</span> <span class="big">${found && read?.putt === putt && !refusals.ramp ? inUnit(found.height_m, unit) : '–'}<small> ${unit.unit}</small></span></p>
+      <p><span class="over">Let go at</span> <span
+        class="big">${found && read?.putt === putt && !refusals.ramp ? inUnit(found.height_m, unit) : '–'}<small>
+          ${unit.unit}</small></span></p>
       <p>From the ball’s place on the ramp straight down to its place at the foot. ${words}</p>
     </section>
-    ${refusals.ramp ? html`<p class="problem" role="alert">From so low a ball does not roll so far on a level green of ${stimp} ft. Check both, or the green’s speed.</p>` : ''}
+    ${
+      refusals.ramp
+        ? html`<p class="problem" role="alert">From so low a ball does not roll so far on a level green of ${stimp}
+      ft. Check both, or the green’s speed.</p>`
+        : ''
+    }
     <h2>Try the ramp</h2>
-    <p class="quiet">Let a ball go from a height you measure, on to a level part of this green. Measure from the foot to where it rests.</p>
+    <p class="quiet">Let a ball go from a height you measure, on to a level part of this green. Measure from the foot to where
+      it rests.</p>
     <div class="fields two">${lineField(state, act, 'height_m')}${lineField(state, act, 'rolled_m')}</div>
     ${tried ? html`<button type="button" class="word" @click=${act.forgetTrial}>Forget the trial</button>` : ''}
     <p class="quiet">Practice only: Rule 13.1e does not let you test a green by rolling a ball in a round.</p>`;

@@ -1,6 +1,7 @@
 /**
  * Balls in real time, one after the other: the soft high line, the chosen one, the firm low one, and the chosen one where it
- * misses the hole. They differ in pace as much as in place. Only the drawn ball moves, and rolls on where the view is drawn anew.
+ * misses the hole. They differ in pace as much as in place. Only the drawn ball moves, and rolls on where the view is drawn
+ * anew.
  * @import {Answers, PathPoint} from '../../types.js'
  */
 import { createBallSound } from '../../device/ball-sound.js';
@@ -14,7 +15,10 @@ const heard = createBallSound();
 /** @param {PathPoint[] | null} path */
 const end = (path) => path?.at(-1)?.[0] ?? 0;
 
-/** Its line, until when it rolls, and whether it drops then. @type {[string, (seen: Answers['view']) => PathPoint[] | null, (seen: Answers['view']) => number, boolean][]} */
+/**
+ * Its line, until when it rolls, and whether it drops then.
+ * @type {[string, (seen: Answers['view']) => PathPoint[] | null, (seen: Answers['view']) => number, boolean][]}
+ */
 const BALLS = [
   ['High and soft', ({ high }) => high, ({ high }) => end(high), true],
   ['Chosen', ({ chosen }) => chosen, ({ time_s }) => time_s, true],
@@ -91,7 +95,10 @@ export async function rollBalls(root, seen, aloud) {
   if (!over) mine.stop();
 }
 
-/** @param {(t_s: number) => boolean} put false where it is over @param {number} until_s @param {number} sounds_s @param {() => void} sound @returns {Promise<void>} */
+/**
+ * @param {(t_s: number) => boolean} put false where it is over @param {number} until_s @param {number} sounds_s
+ * @param {() => void} sound @returns {Promise<void>}
+ */
 const once = (put, until_s, sounds_s, sound) =>
   new Promise((resolve) => {
     if (matchMedia('(prefers-reduced-motion: reduce)').matches) {

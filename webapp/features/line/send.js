@@ -19,7 +19,8 @@ export function send({ linePage: { sent }, putt, settings }, act) {
       <label class="link"><span class="quiet">Link</span><input readonly .value=${addressOf(putt)}></label>
       <button type="button" class="word" @click=${act.giveLink}>Send the link</button></section>
     <section><h2>A card for the pocket</h2>
-      <p>Aim and pace by distance and slope, for today’s green speed: Green, Compare.</p><a class="word" href="#green">To the card</a></section>`;
+      <p>Aim and pace by distance and slope, for today’s green speed: Green, Compare.</p><a class="word"
+        href="#green">To the card</a></section>`;
 }
 
 /** @param {State['linePage']['sent'] & object} sent @param {Settings} settings @param {LineActions} act */

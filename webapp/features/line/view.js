@@ -26,7 +26,10 @@ export function view(state, act) {
   const { part, told } = state.linePage;
   return html`<main class="page line-page line-${part}" tabindex="-1">
     <h1 class="unseen">Line</h1>
-    <div class="parts" role="group" aria-label="The line">${NAMES.map(([id, name]) => html`<button type="button" class="pick" aria-pressed=${id === part} @click=${() => act.show(id)}>${name}</button>`)}</div>
+    <div class="parts" role="group" aria-label="The line">${NAMES.map(
+      ([id, name]) => html`<button type="button" class="pick"
+      aria-pressed=${id === part} @click=${() => act.show(id)}>${name}</button>`,
+    )}</div>
     ${PARTS[part](state, act)}
     <p class="told" role="status">${told}</p>
   </main>`;

@@ -36,7 +36,10 @@ export function frame(size, distance_m, offset_m, lowSidePx, points) {
   return { scale, px: (x, y) => [axis - y * scale, foot - x * scale] };
 }
 
-/** Magnified: the hole at a point of the screen. @param {number} scale @param {number} distance_m @param {number} cx @param {number} cy @returns {Frame} */
+/**
+ * Magnified: the hole at a point of the screen.
+ * @param {number} scale @param {number} distance_m @param {number} cx @param {number} cy @returns {Frame}
+ */
 export const frameAtHole = (scale, distance_m, cx, cy) => ({
   scale,
   px: (x, y) => [cx - y * scale, cy - (x - distance_m) * scale],
@@ -56,7 +59,10 @@ export const line = (frame, path) =>
 /** @param {readonly PathPoint[]} path @param {number} x_m @returns {PathPoint} the path's first point at or beyond x */
 export const pointBeyond = (path, x_m) => path.find(([, x]) => x >= x_m) ?? path[path.length - 1];
 
-/** Where the ball is at a time, between two points of its path. @param {readonly PathPoint[]} path @param {number} t_s @returns {[number, number]} */
+/**
+ * Where the ball is at a time, between two points of its path.
+ * @param {readonly PathPoint[]} path @param {number} t_s @returns {[number, number]}
+ */
 export function ballAt(path, t_s) {
   const next = path.findIndex(([t]) => t > t_s);
   if (next <= 0) {
@@ -69,7 +75,10 @@ export function ballAt(path, t_s) {
   return [x0 + part * (x1 - x0), y0 + part * (y1 - y0)];
 }
 
-/** The path up to a time, ending exactly there. @param {readonly PathPoint[]} path @param {number} t_s @returns {PathPoint[]} */
+/**
+ * The path up to a time, ending exactly there.
+ * @param {readonly PathPoint[]} path @param {number} t_s @returns {PathPoint[]}
+ */
 export const pathUntil = (path, t_s) => [...path.filter(([t]) => t < t_s), [t_s, ...ballAt(path, t_s), 0]];
 
 /** @param {readonly PathPoint[]} path @param {number} t_s @returns {PathPoint[]} */

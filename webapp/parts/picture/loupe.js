@@ -19,7 +19,8 @@ export const radiusIn = ({ width, height }) => Math.round(Math.max(40, Math.min(
 
 /**
  * Where it stands: in the top corner of the low side; nowhere when the hole is large enough to see.
- * @param {{width: number, height: number}} size @param {1 | -1} side @param {number} distance_m @param {Frame} view @returns {Loupe | null}
+ * @param {{width: number, height: number}} size @param {1 | -1} side @param {number} distance_m @param {Frame} view @returns
+ *   {Loupe | null}
  */
 export function place(size, side, distance_m, view) {
   if (view.scale * HOLE_M >= NEEDED_BELOW_PX) return null;
@@ -48,7 +49,12 @@ export function loupe({ cx, cy, radius, frame: close }, hole, distance_m, read, 
     <circle class="loupe-ground" cx=${cx} cy=${cy} r=${radius}></circle>
     <g clip-path="url(#loupe-clip)">
       ${window ? svg`<path class="band" d="${band(close, window)}"></path>` : ''}
-      ${window ? svg`<path class="high" d=${line(close, window.high_line)}></path><path class="low" d=${line(close, window.low_line)}></path>` : ''}
+      ${
+        window
+          ? svg`<path class="high" d=${line(close, window.high_line)}></path><path class="low"
+        d=${line(close, window.low_line)}></path>`
+          : ''
+      }
       ${read ? svg`<path class="path" d=${line(close, pathUntil(read.path, read.time_s))}></path>` : ''}
       <circle class="hole" cx=${cx} cy=${cy} r=${(close.scale * HOLE_M) / 2}></circle>
       ${entering ? svg`<circle class="ball" cx=${entering[0]} cy=${entering[1]} r=${(close.scale * BALL_M) / 2}></circle>` : ''}
@@ -58,7 +64,10 @@ export function loupe({ cx, cy, radius, frame: close }, hole, distance_m, read, 
   </g>`;
 }
 
-/** Where the ball is when it comes to the edge of the hole. @param {Read} read @param {number} distance_m @returns {[number, number] | undefined} */
+/**
+ * Where the ball is when it comes to the edge of the hole.
+ * @param {Read} read @param {number} distance_m @returns {[number, number] | undefined}
+ */
 function atTheLip({ path, time_s }, distance_m) {
   const away = path.map(([, x, y]) => Math.hypot(x - distance_m, y) - (HOLE_M + BALL_M) / 2);
   const i = path.findLastIndex(([t], n) => t < time_s && away[n] >= 0);

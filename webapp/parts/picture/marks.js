@@ -9,7 +9,8 @@ const LINE_PX = 19;
 
 /**
  * Notes in a column on the low side, a hairline from each to what it names; kept apart, in order.
- * @param {Note[]} notes @param {number} x where the words begin @param {1 | -1} side to which they run: 1 right, -1 left @param {number} top none stands above it
+ * @param {Note[]} notes @param {number} x where the words begin @param {1 | -1} side to which they run: 1 right, -1 left @param
+ *   {number} top none stands above it
  */
 export function notes(notes, x, side, top) {
   if (!notes.length) return '';
@@ -24,11 +25,15 @@ export function notes(notes, x, side, top) {
   }
   return sorted.map(
     ({ text, at, strong }, i) => svg`<path class="leader" d="M${at[0]} ${at[1]}L${x - 4 * side} ${ys[i]}"></path>
-      <text class=${strong ? 'note strong' : 'note'} x=${x} y=${ys[i] + 4.5} text-anchor=${side > 0 ? 'start' : 'end'}>${text}</text>`,
+      <text class=${strong ? 'note strong' : 'note'} x=${x} y=${ys[i] + 4.5}
+        text-anchor=${side > 0 ? 'start' : 'end'}>${text}</text>`,
   );
 }
 
-/** How far the aim lies from the hole's centre, as a measured length. @param {[number, number]} hole @param {[number, number]} spot @param {string} text */
+/**
+ * How far the aim lies from the hole's centre, as a measured length.
+ * @param {[number, number]} hole @param {[number, number]} spot @param {string} text
+ */
 export function measure(hole, spot, text) {
   const y = hole[1] - 18;
   const length = Math.abs(spot[0] - hole[0]);
@@ -43,7 +48,10 @@ export function measure(hole, spot, text) {
   </g>`;
 }
 
-/** The round length that a scale bar shows: 1, 2 or 5 times a power of ten, at most so many pixels. @param {number} unitPx pixels of one unit @param {number} mostPx */
+/**
+ * The round length that a scale bar shows: 1, 2 or 5 times a power of ten, at most so many pixels.
+ * @param {number} unitPx pixels of one unit @param {number} mostPx
+ */
 export function roundLength(unitPx, mostPx) {
   const most = mostPx / unitPx;
   const power = 10 ** Math.floor(Math.log10(most));

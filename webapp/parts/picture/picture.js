@@ -71,7 +71,8 @@ function answer({ size, read, putt, window, stale, words, off_m = 0 }, { view, s
     ${
       window
         ? svg`<g class=${stale ? 'window stale' : 'window'}><path class="band" d="${band(view, window)}"></path>
-      <path class="high" d=${line(view, window.high_line)}></path><path class="low" d=${line(view, window.low_line)}></path></g>`
+      <path class="high" d=${line(view, window.high_line)}></path><path class="low"
+        d=${line(view, window.low_line)}></path></g>`
         : ''
     }
     <path class="chord" d=${chord(view, L)}></path>
@@ -86,7 +87,10 @@ function answer({ size, read, putt, window, stale, words, off_m = 0 }, { view, s
     <path class="spot" d="M${spot[0] - 7} ${spot[1]}h14M${spot[0]} ${spot[1] - 7}v14"></path>`;
 }
 
-/** The aims that may be the true one, from the ball on. @param {import('./frame.js').Frame} view @param {number} distance_m @param {number} offset_m @param {number} off_m */
+/**
+ * The aims that may be the true one, from the ball on.
+ * @param {import('./frame.js').Frame} view @param {number} distance_m @param {number} offset_m @param {number} off_m
+ */
 function give({ px }, distance_m, offset_m, off_m) {
   const [ball, [left, y], [right]] = [px(0, 0), px(distance_m, offset_m + off_m), px(distance_m, offset_m - off_m)];
   return svg`<path class="give-ground" d="M${ball[0]} ${ball[1]}L${left} ${y}H${right}Z"></path>
@@ -110,8 +114,10 @@ export function picture(picture) {
   const ballPx = (view.scale * BALL_M) / 2;
   const small = holePx < 20;
   const barX = side > 0 ? 20 : size.width - 20;
-  return html`<svg class="picture" role="img" aria-label=${alternative} width=${size.width} height=${size.height} viewBox="0 0 ${size.width} ${size.height}">
-    <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(${side > 0 ? 45 : -45})"><path class="hatch-line" d="M0 2.5H5"></path></pattern></defs>
+  return html`<svg class="picture" role="img" aria-label=${alternative} width=${size.width} height=${size.height}
+    viewBox="0 0 ${size.width} ${size.height}">
+    <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse"
+      patternTransform="rotate(${side > 0 ? 45 : -45})"><path class="hatch-line" d="M0 2.5H5"></path></pattern></defs>
     <path class="hachures" d=${hachures(view, size, putt)}></path>
     ${(putt.stations ?? []).map(({ at_m }, i) => {
       const [x, y] = view.px(at_m, 0);

@@ -16,7 +16,10 @@ let putBack = () => {};
 /** Ends the roll and puts the ball back, before a new read is drawn. */
 export const stopRoll = () => putBack();
 
-/** @param {ParentNode} root @param {Picture & {read: Read}} picture @returns {Promise<void>} when the ball lies at its start again */
+/**
+ * @param {ParentNode} root @param {Picture & {read: Read}} picture
+ * @returns {Promise<void>} when the ball lies at its start again
+ */
 export function rollBall(root, picture) {
   const main = root.querySelector('[data-rolling]');
   const close = root.querySelector('[data-ball]');

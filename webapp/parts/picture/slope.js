@@ -6,7 +6,10 @@
 const COLUMN_PX = 40;
 const ROW_PX = 30;
 
-/** One stroke, broad uphill and pointed downhill. @param {number} cx @param {number} cy @param {number} percent @param {number} fall_deg */
+/**
+ * One stroke, broad uphill and pointed downhill.
+ * @param {number} cx @param {number} cy @param {number} percent @param {number} fall_deg
+ */
 function stroke(cx, cy, percent, fall_deg) {
   const half = (5 + 2.6 * percent) / 2;
   const broad = 1.4;
@@ -17,7 +20,10 @@ function stroke(cx, cy, percent, fall_deg) {
   return `M${at(half, 0)}L${at(-half, broad)}L${at(-half, -broad)}Z`;
 }
 
-/** @param {number} to @param {number} through one of the places @param {number} step @returns {number[]} places from the screen's edge on */
+/**
+ * @param {number} to @param {number} through one of the places @param {number} step
+ * @returns {number[]} places from the screen's edge on
+ */
 function every(to, through, step) {
   const first = ((through % step) + step) % step;
   return Array.from({ length: Math.ceil((to - first) / step) + 1 }, (_, i) => first + i * step);
