@@ -25,6 +25,12 @@ export const smallUnit = (settings) =>
     ? { name: 'centimetres', unit: 'cm', si: 0.01, digits: 0 }
     : { name: 'inches', unit: 'in', si: INCH_M, digits: 0 };
 
+/** Where tenths of an inch count. @param {Settings} settings @returns {Unit} */
+export const fineUnit = (settings) =>
+  metric(settings)
+    ? { name: 'millimetres', unit: 'mm', si: 0.001, digits: 0 }
+    : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 };
+
 /** How far apart dots of chalk are, and the unit in which lengths along the green are told. @param {Settings} settings @returns {{si: number, shown: Unit}} */
 export const chalkStep = (settings) =>
   metric(settings)

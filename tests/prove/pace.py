@@ -13,16 +13,18 @@ from pycore.putt.chance import AMATEUR, TOUR
 from pycore.putt.putt import Putt
 
 PUTTS = 0.01
-SHORT = 2
-STROKES = 8192  # Sobol points
+SHORT = 1
+STROKES, FEW = 16384, 1024  # Sobol points; of the short form
 HABIT = 0.3048  # m past the hole; where second putts are meant to run, as in the engine
 NEAREST = 0.2  # m; from nearer a putt counts as one from here
 MOST = 3  # putts that may miss; the next counts as holed
 
 
-def putting_out(slope: complex, stimp_ft: float, distance: float, past: float, golfer: crowd.Golfer, seed: int) -> float:
+def putting_out(
+    slope: complex, stimp_ft: float, distance: float, past: float, golfer: crowd.Golfer, seed: int, strokes: int
+) -> float:
     """Putts in the mean until the ball is in the hole, each read and struck anew from where the last one stopped."""
-    ahead = np.full(STROKES, distance, complex)  # from ball to hole, of the balls that are not holed yet
+    ahead = np.full(strokes, distance, complex)  # from ball to hole, of the balls that are not holed yet
     putts = 0.0
     for again in range(MOST):
         away = np.maximum(np.abs(ahead), NEAREST)
@@ -32,14 +34,14 @@ def putting_out(slope: complex, stimp_ft: float, distance: float, past: float, g
         def green(place: crowd.Places, tilt: crowd.Places = tilt) -> crowd.Places:
             return np.broadcast_to(tilt, place.shape)
 
-        along, across, line, length = crowd.normals(STROKES, 4, seed + 100 * again)[:, : ahead.size]
+        along, across, line, length = crowd.normals(strokes, 4, seed + 100 * again)[:, : ahead.size]
         misread = golfer.tilt * (along + 1j * across)
         launch, aim = crowd.read(green, stimp_ft, away, HABIT if again else past, misread)
         launch = launch * np.sqrt(np.maximum(0.01, 1 + golfer.pace * length))
         rolls = crowd.roll(green, stimp_ft, away, (launch, aim + golfer.line * line))
-        putts += ahead.size / STROKES
+        putts += ahead.size / strokes
         ahead = ((away - rolls.rest) * way)[~rolls.holed]
-    return putts + ahead.size / STROKES
+    return putts + ahead.size / strokes
 
 
 def finished(costs: object) -> list[pace.Cost]:
@@ -52,6 +54,7 @@ def finished(costs: object) -> list[pace.Cost]:
 
 def prove(cases: int = 12) -> Proof:
     chance = random.Random(14)
+    strokes = STROKES if cases > SHORT else FEW
     off: list[float] = []
     while len(off) < cases:
         distance, slope, fall = chance.uniform(1.5, 12), chance.uniform(0, 3), chance.uniform(0, 360)
@@ -61,7 +64,7 @@ def prove(cases: int = 12) -> Proof:
         told = found[chance.randrange(1, len(found))]
         golfer = crowd.Golfer(player.start_line_sd, player.pace_sd, player.slope_sd)
         tilt = slope / 100 * np.exp(-1j * np.radians(fall))
-        off.append(told.putts - putting_out(complex(tilt), 11.0, distance, told.past, golfer, len(off)))
+        off.append(told.putts - putting_out(complex(tilt), 11.0, distance, told.past, golfer, len(off), strokes))
         yield len(off) / cases
     return [
         Row("largest difference, putts", max(map(abs, off)), high=PUTTS),

@@ -11,15 +11,15 @@ MM_PX = 96 / 25.4  # CSS: an inch is 96 px
 FOOT_MM = 304.8
 
 
-def opened(phone: Any, tab: str, **practice: Any) -> Page:
-    page = phone.open("#practice", **({"practice": practice} if practice else {}))
+def opened(phone: Any, tab: str, settings: dict[str, str] | None = None, **practice: Any) -> Page:
+    page = phone.open("#practice", settings=settings or {}, **({"practice": practice} if practice else {}))
     expect(page.locator(".plan strong").first).not_to_be_empty(timeout=60_000)
     page.locator(".tabs").get_by_role("button", name=tab).click()
     return page
 
 
 def drill(phone: Any, name: str) -> Page:
-    page = opened(phone, "Drills")
+    page = opened(phone, "Drills", settings={"distance": "m"})
     page.get_by_role("button", name=name).click()
     return page
 
@@ -235,7 +235,7 @@ def test_the_gate_is_drawn_to_scale(phone: Any) -> None:
     page.get_by_label("Gap").fill("80")
     page.keyboard.press("Tab")
     # by hand: posts' centres 61.3 mm off the line, 304.8 mm ahead; the ball passes 42.7 mm from one: 3.5 degrees
-    expect(page.locator(".figures")).to_contain_text("Gap 80 mm, a foot ahead: starts within 3.5° pass; 53 mm would pass two")
+    expect(page.locator(".figures")).to_contain_text("Gap 80 mm, 30 cm ahead: starts within 3.5° pass; 53 mm would pass two")
 
 
 def test_the_strip_prints_at_its_true_size(phone: Any) -> None:
@@ -263,7 +263,7 @@ def test_the_strip_prints_at_its_true_size(phone: Any) -> None:
 @pytest.mark.parametrize(("handed", "left"), [("right", "Back"), ("left", "Through")])
 def test_the_arc_is_the_players_own(phone: Any, handed: str, left: str) -> None:
     """The face's drawing has the feet above the line, so a left-hander's backswing is to the right."""
-    page = phone.open("#practice", settings={"handed": handed})
+    page = phone.open("#practice", settings={"handed": handed, "distance": "m"})
     page.locator(".tabs").get_by_role("button", name="Drills").click()
     page.get_by_role("button", name="Laser along").click(timeout=60_000)
     words = page.locator(".drawing text")

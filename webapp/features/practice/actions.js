@@ -173,9 +173,10 @@ export function actions(app, sound) {
     /** @param {string} name @param {string} text */
     enter(name, text) {
       const { label, unit, low, high, whole, put } = FIELDS[name];
-      const value = fromText(text, unit);
+      const said = unit(store.state.settings);
+      const value = fromText(text, said);
       if (!(value >= low - 1e-9 && value <= high + 1e-9) || (whole && !Number.isInteger(value))) {
-        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, unit) } });
+        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, said) } });
         return;
       }
       store.change(`enter ${name}`, { problem: null, practice: put(practice(), value) });

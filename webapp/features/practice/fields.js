@@ -4,40 +4,40 @@
  * @import {Practice, Settings, State} from '../../types.js'
  */
 import { rangeOf } from '../../fields.js';
-import { unitOf } from '../../format.js';
+import { fineUnit, unitOf } from '../../format.js';
 
 const SECONDS = { name: 'seconds', unit: 's', si: 1, digits: 2 };
-const MILLIMETRES = { name: 'millimetres', unit: 'mm', si: 0.001, digits: 0 };
+const MILLISECONDS = { name: 'milliseconds', unit: 'ms', si: 0.001, digits: 0 };
 
 /** @param {keyof Practice['tempo']} name @returns {(practice: Practice, value: number) => Practice} */
 const tempo = (name) => (practice, value) => ({ ...practice, tempo: { ...practice.tempo, [name]: value } });
 
-/** @type {Record<string, {label: string, unit: Unit, low: number, high: number, whole?: boolean, get: (practice: Practice, answers: State['answers']) => number, put: (practice: Practice, value: number) => Practice}>} */
+/** @type {Record<string, {label: string, unit: (settings: Settings) => Unit, low: number, high: number, whole?: boolean, get: (practice: Practice, answers: State['answers']) => number, put: (practice: Practice, value: number) => Practice}>} */
 export const FIELDS = {
   forward_s: {
     label: 'Through',
-    unit: SECONDS,
+    unit: () => SECONDS,
     ...rangeOf('TempoFields', 'forward_s'),
     get: ({ tempo }) => tempo.forward_s,
     put: tempo('forward_s'),
   },
   ratio: {
     label: 'Ratio',
-    unit: { name: 'to one', unit: ': 1', si: 1, digits: 1 },
+    unit: () => ({ name: 'to one', unit: ': 1', si: 1, digits: 1 }),
     ...rangeOf('TempoFields', 'ratio'),
     get: ({ tempo }) => tempo.ratio,
     put: tempo('ratio'),
   },
   rest_s: {
     label: 'Rest',
-    unit: { ...SECONDS, digits: 1 },
+    unit: () => ({ ...SECONDS, digits: 1 }),
     ...rangeOf('TempoFields', 'rest_s'),
     get: ({ tempo }) => tempo.rest_s,
     put: tempo('rest_s'),
   },
   strokes: {
     label: 'Strokes',
-    unit: { name: 'strokes', unit: 'in a row', si: 1, digits: 0 },
+    unit: () => ({ name: 'strokes', unit: 'in a row', si: 1, digits: 0 }),
     ...rangeOf('TempoFields', 'strokes'),
     whole: true,
     get: ({ tempo }) => tempo.strokes,
@@ -45,7 +45,7 @@ export const FIELDS = {
   },
   delay_s: {
     label: 'Headphone delay',
-    unit: { ...MILLIMETRES, name: 'milliseconds', unit: 'ms' },
+    unit: () => MILLISECONDS,
     low: 0,
     high: 0.6,
     get: ({ tempo }) => tempo.delay_s,
@@ -53,21 +53,21 @@ export const FIELDS = {
   },
   lie_deg: {
     label: 'Lie',
-    unit: { name: 'degrees', unit: '°', si: 1, digits: 1 },
+    unit: () => ({ name: 'degrees', unit: '°', si: 1, digits: 1 }),
     ...rangeOf('ArcFields', 'lie_deg'),
     get: ({ lie_deg }) => lie_deg,
     put: (practice, lie_deg) => ({ ...practice, lie_deg }),
   },
   length_m: {
     label: 'Putter length',
-    unit: MILLIMETRES,
+    unit: fineUnit,
     ...rangeOf('ArcFields', 'length_m'),
     get: ({ length_m }) => length_m,
     put: (practice, length_m) => ({ ...practice, length_m }),
   },
   above_grip_m: {
     label: 'Stroke turns above the grip',
-    unit: MILLIMETRES,
+    unit: fineUnit,
     ...rangeOf('ArcFields', 'above_grip_m'),
     get: ({ above_grip_m }) => above_grip_m,
     put: (practice, above_grip_m) => ({ ...practice, above_grip_m }),
@@ -75,7 +75,7 @@ export const FIELDS = {
   // a ball passes, and the gate still tells something
   gap_m: {
     label: 'Gap',
-    unit: MILLIMETRES,
+    unit: fineUnit,
     low: 0.044,
     high: 0.15,
     get: ({ gap_m }, { matchingGate }) => gap_m ?? matchingGate?.matching_gap_m ?? 0,
@@ -83,7 +83,7 @@ export const FIELDS = {
   },
   eyes_m: {
     label: 'Eyes inside the line',
-    unit: MILLIMETRES,
+    unit: fineUnit,
     low: -0.1,
     high: 0.1,
     get: ({ eyes_m }) => eyes_m,

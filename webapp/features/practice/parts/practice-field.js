@@ -8,15 +8,16 @@ import { numberField } from '../../../parts/number-field.js';
 import { FIELDS, SENSES } from '../fields.js';
 
 /** @param {State} state @param {PracticeActions} act @param {string} name @param {string} [hint] */
-export function practiceField({ practice, answers, problem }, act, name, hint) {
+export function practiceField({ practice, answers, settings, problem }, act, name, hint) {
   const { label, unit, get } = FIELDS[name];
+  const said = unit(settings);
   const mine = problem?.field === name ? problem : null;
   return numberField({
     name,
     label,
     hint,
-    unit: unit.unit,
-    value: mine?.text ?? inUnit(get(practice, answers), unit),
+    unit: said.unit,
+    value: mine?.text ?? inUnit(get(practice, answers), said),
     message: mine?.message,
     onText: (text) => act.enter(name, text),
   });
