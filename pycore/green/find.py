@@ -17,7 +17,7 @@ DIRECTIONS = 24  # ways from a hole in which a ball is tried
 LENGTHS = 3  # distances that are tried between the shortest and the longest
 STRAIGHT = slope_from_percent(0.3)  # across the line; a putt on less does not break to speak of
 DIAGONAL = radians(45)
-MOST = 10
+MOST = 10  # putts found at most
 APART = 0.12  # of the green's longer side; nearer than that, two putts are the same
 
 

@@ -7,7 +7,7 @@ from pycore.putt.roll import Roll
 from pycore.putt.solve import Read
 from pycore.roots import zero
 
-POINTS = 120
+POINTS = 120  # of a path that is drawn
 DIGITS = 6  # micrometres and microseconds are enough to draw with
 EXACT = 1e-9  # of the speed; how exactly the apex is found
 

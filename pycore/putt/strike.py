@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 NUDGE = 1e-4  # rad, and share of the speed; the change that shows how a miss depends on the strike
 LARGEST = 0.3  # rad plus share of the speed; the largest correction at a time
-MOST_CORRECTIONS = 12
+MOST_CORRECTIONS = 12  # Newton's; four or five are usual
 
 
 class Strike(NamedTuple):

@@ -23,7 +23,7 @@ TOO_SLOW = 1e-6  # m/s; a ball this slow that is not at rest yet will not be
 FINE = 1e-7  # m and m/s; error of one step, unless a search can do with more
 SEAM = 1e-7  # m; a place this near to where two patches meet lies on the seam
 LANDING = 1e-10  # of a step; how exactly a step that leaves its patch is cut at the seam
-FIRST_STEP = 0.2
+FIRST_STEP = 0.2  # of s, the logarithm of the speed left
 MOST_STEPS = 300  # a ball that is still on its way then, all but held by the slope, counts as running away
 
 

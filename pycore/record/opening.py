@@ -22,7 +22,7 @@ FIRMNESS = (0.0, 0.35, 0.7, 1.0)  # of the greatest speed that the hole takes; t
 TURNED = 1e-4  # rad; a turn that shows how far aside it leads
 NODES = 12  # paces over which a spread is laid
 REACH = 5.0  # standard deviations; nothing worth counting lies farther out
-EXACT = 1e-6
+EXACT = 1e-6  # of the bracket; how exactly the firmest pace is found
 
 _ANGLES = [pi * (i + 0.5) / NODES for i in range(NODES)]
 _PLACES = [(-cos(angle), sin(angle) * pi / NODES) for angle in _ANGLES]

@@ -13,10 +13,10 @@ from pycore.record.logged import Logged, Measured, Unseen
 from pycore.record.rounds import Hole, RoundPutt
 from pycore.units import slope_from_percent
 
-MOST_PUTTS = 100_000
-MOST_ROUNDS = 2_000
+MOST_PUTTS = 100_000  # more than fit through the door (``api.MAX_REQUEST_CHARACTERS``)
+MOST_ROUNDS = 2_000  # a round a day for five years
 LINE_ERROR = "how far left of the line meant the ball's own line lay"
-YEARS = (1900, 2199)
+YEARS = (1900, 2199)  # as the file of the record has them
 Against = Annotated[Literal["tour", "amateur"], Doc("against", "the players that faults and putts are measured by")]
 
 

@@ -14,7 +14,7 @@ from pycore.record.player import Skill
 from pycore.stats.intervals import Estimate, Interval, Z, mean, newcombe, wilson
 from pycore.units import FOOT
 
-BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 100.0)
+BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 100.0)  # ft; ends of the bands in which make share is told: our own choice
 RECENT = timedelta(days=28)
 EARLIER = 100  # putts before the last weeks that are enough to know what was
 FEWEST = 20  # putts on either side of a change, below which none is looked for

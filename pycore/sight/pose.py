@@ -10,7 +10,7 @@ from pycore.sight.camera import Camera, Pixel
 from pycore.sight.vectors import Vector, cross, dot, minus, times, unit
 
 SETTLED = 1e-13  # of a unit vector; how exactly the green's upright is found
-MOST_TURNS = 40
+MOST_TURNS = 40  # of the search for upright; five are usual
 PITCHES = [radians(-60 + 5 * i) for i in range(31)]  # from looking up to looking straight down
 FIELDS = [radians(2 * 1.17**i) for i in range(28)]  # from the longest lens to the widest
 USUAL_PITCH, USUAL_FIELD = radians(20), radians(65)  # of a phone held upright behind a ball

@@ -52,7 +52,7 @@ def shrunk_line(xs: Sequence[float], ys: Sequence[float], prior: Prior) -> Line:
     return line
 
 
-TURNS = 20
+TURNS = 20  # of reweighting; the line moves no more after a few
 
 
 def _free(xs: Sequence[float], line: Line) -> float:

@@ -8,9 +8,9 @@ from math import atan, cos, erf, exp, gamma, pi, sin, sqrt
 from pycore.roots import zero
 
 SURE = 0.95  # share of intervals that hold the truth
-TAIL = (1 - SURE) / 2
+TAIL = (1 - SURE) / 2  # share of truths below an interval, and above it
 Z = 1.959963984540054  # normal quantile of 1 - TAIL; Abramowitz and Stegun, table 26.1
-EXACT = 1e-12
+EXACT = 1e-12  # of the bracket; how exactly a quantile is found
 
 type Interval = tuple[float, float]
 

@@ -9,11 +9,11 @@ from pycore.stats.intervals import Estimate, Z
 type Vector = list[float]
 type Matrix = list[list[float]]
 
-MOST_STEPS = 60
-MOST_HALVINGS = 20
+MOST_STEPS = 60  # of Newton; a dozen are usual
+MOST_HALVINGS = 20  # of a step that gains nothing
 ENOUGH = 1e-7  # of log-likelihood still to gain; no more is worth a step
 NEAR = 0.2  # standard errors; from so near the end of an interval the next step is within 0.02 of it
-MOST_TRIES = 8
+MOST_TRIES = 8  # for an end of an interval; two or three are usual
 
 
 class Derivatives(NamedTuple):

@@ -11,7 +11,7 @@ from pycore.stroke.pendulum import Swing
 from pycore.stroke.tempo import PENDULUM_RATIO
 
 SLOWEST_RATE = 15.0  # samples a second; below that a forward swing has four or fewer
-ARC_STEPS = 30
+ARC_STEPS = 30  # points of a drawn arc
 TAPPED_SD = 0.02, 0.02, 0.02  # s; how far a person's taps at start, top and ball are off alike: an assumption
 
 

@@ -10,7 +10,7 @@ from pycore.stroke.strokes import middle
 type Vector = tuple[float, float, float]
 Turning = Sequence[tuple[float, Vector]]  # s, rad/s about the phone's x, y, z
 
-ROUNDS = 60
+ROUNDS = 60  # of a power iteration: its axis is exact to rounding long before
 
 
 def from_angles(samples: Sequence[tuple[float, float, float, float]]) -> list[tuple[float, Vector]]:
