@@ -42,9 +42,10 @@ export function filmOf(video) {
 
 /**
  * Tells each new frame's time (s), until it is stopped.
- * @param {HTMLVideoElement} video @param {(t: number) => void} onFrame @param {() => void} onSlow
+ * @param {HTMLVideoElement} video @param {(t: number) => void} onFrame
+ * @param {(slow: boolean) => void} onPace whether they come too slowly, from time to time
  */
-export function watchFrames(video, onFrame, onSlow) {
+export function watchFrames(video, onFrame, onPace) {
   let running = true;
   let since = performance.now();
   let count = 0;
@@ -61,7 +62,7 @@ export function watchFrames(video, onFrame, onSlow) {
     const seconds = (now - since) / 1000;
     if (seconds > PATIENCE_S) {
       // a page that was put away has had no frames, which is no fault of the phone's
-      if (count / seconds < SLOWEST && seconds < 2 * PATIENCE_S) onSlow();
+      if (seconds < 2 * PATIENCE_S) onPace(count / seconds < SLOWEST);
       since = now;
       count = 0;
     }
