@@ -269,6 +269,8 @@ export interface WatchPage {
   chosen: 'ball' | 'hole' | null;
   phase: 'off' | 'opening' | 'marking' | 'settling' | 'empty' | 'ready' | 'rolling' | 'asking' | 'moved' | 'dark';
   problem: string;
+  /** Too few pictures a second come. */
+  slow: boolean;
   /** Share of an answer that is worked out. */
   share: number;
   last: WatchedPutt | null;

@@ -51,7 +51,7 @@ export function actions({ store, engine, record }) {
     const { stream } = page();
     if (stream) closeCamera(stream);
     [film, ballWatch, video] = [null, null, null];
-    set('close camera', { stream: null, phase: 'off', ball: null, hole: null, chosen: null, problem });
+    set('close camera', { stream: null, phase: 'off', ball: null, hole: null, chosen: null, slow: false, problem });
   }
 
   /** Both are marked: from here on nothing has to be touched. */
@@ -161,9 +161,8 @@ export function actions({ store, engine, record }) {
       if (!width || (width === page().width && height === page().height && film)) return;
       [video, film, ballWatch] = [shown, filmOf(shown), null];
       stopFrames();
-      const slow = () =>
-        close('Fewer than 15 pictures a second come from this camera: too few to follow a ball. Close other apps.');
-      stopFrames = watchFrames(shown, (t) => ballWatch?.frame(t), slow);
+      const pace = (/** @type {boolean} */ slow) => void (slow !== page().slow && set('pace', { slow }));
+      stopFrames = watchFrames(shown, (t) => ballWatch?.frame(t), pace);
       set('size of the film', { width, height, ball: null, hole: null, chosen: null, phase: 'marking' });
     },
     /** A touch on the picture, px of it. @param {number} u @param {number} v */

@@ -22,6 +22,7 @@ export const watch = {
       chosen: null,
       phase: 'off',
       problem: '',
+      slow: false,
       share: 0,
       last: null,
       count: 0,

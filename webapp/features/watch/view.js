@@ -36,10 +36,11 @@ function words({ phase, width, attitude, ball, hole, share }) {
 /** @param {State} state @param {WatchActions} act */
 export function view(state, act) {
   const { watchPage, putt, settings } = state;
-  const { stream, problem, told } = watchPage;
+  const { stream, problem, slow, told } = watchPage;
   return html`<main class="page watch-page" tabindex="-1">
     <h1>Watch <span class="quiet">${withUnit(putt.distance_m, distanceUnit(settings))}</span></h1>
     ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ''}
+    ${slow ? html`<p class="problem" role="status">Fewer than 15 pictures a second come: what is seen is less sure. Close other apps.</p>` : ''}
     ${stream ? watching(state, act) : before(state, act)}
     ${watchPage.last ? seen(state, watchPage.last, act) : ''}
     <p class="told" role="status">${told}</p>
