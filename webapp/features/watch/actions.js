@@ -17,7 +17,7 @@ import { enterSighted } from '../../parts/eye-height.js';
 import { refusalWords } from '../../refusal.js';
 import { counted } from './drills.js';
 import { FIELDS } from './fields.js';
-import { drawn } from './overlay.js';
+import { drawn, magnified } from './overlay.js';
 import { watchedFields } from './questions.js';
 
 const OTHERWISE = 'note the putt by hand';
@@ -88,7 +88,12 @@ export function actions({ store, engine, record }) {
         return tell(value.words);
       }
       const { aim_deg } = meant;
-      set('seen', { last: { value, asked, putt, aim_deg, still, kept: false }, count: page().count + 1, share: 0 });
+      set('seen', {
+        last: { value, asked, putt, aim_deg, still, kept: false },
+        count: page().count + 1,
+        share: 0,
+        chosen: null,
+      });
       const practice = counted(store.state, /** @type {WatchedPutt} */ (page().last));
       if (practice) store.change('counted', { practice });
       tell(value.words);
@@ -162,7 +167,11 @@ export function actions({ store, engine, record }) {
       [video, film, ballWatch] = [shown, filmOf(shown), null];
       stopFrames();
       const pace = (/** @type {boolean} */ slow) => void (slow !== page().slow && set('pace', { slow }));
-      stopFrames = watchFrames(shown, (t) => ballWatch?.frame(t), pace);
+      const frame = (/** @type {number} */ t) => {
+        ballWatch?.frame(t);
+        magnified(shown, page());
+      };
+      stopFrames = watchFrames(shown, frame, pace);
       set('size of the film', { width, height, ball: null, hole: null, chosen: null, phase: 'marking' });
     },
     /** A touch on the picture, px of it. @param {number} u @param {number} v */

@@ -76,18 +76,21 @@ let painted = [];
 export function paint(root, { watchPage }) {
   /** @type {HTMLCanvasElement | null} */
   const canvas = root.querySelector('.over-film');
-  /** @type {HTMLCanvasElement | null} */
-  const glass = root.querySelector('.glass');
-  const shown = [canvas, glass, watchPage];
+  const shown = [canvas, watchPage];
   if (!canvas || shown.every((part, i) => part === painted[i])) return;
   painted = shown;
   const pen = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
   pen.clearRect(0, 0, canvas.width, canvas.height);
   if (watchPage.last && watchPage.phase !== 'moved' && watchPage.hole) ways(pen, watchPage.last);
   marks(pen, watchPage);
-  const at = watchPage.chosen && watchPage[watchPage.chosen];
-  const video = /** @type {HTMLVideoElement | null} */ (root.querySelector('.film video'));
-  if (glass && at && video) magnify(glass, video, at);
+}
+
+/** What is under the magnifier now: anew with every frame. @param {HTMLVideoElement} video @param {WatchPage} page */
+export function magnified(video, page) {
+  /** @type {HTMLCanvasElement | null} */
+  const glass = document.querySelector('.glass');
+  const at = page.chosen && page[page.chosen];
+  if (glass && at) magnify(glass, video, at);
 }
 
 /** @param {HTMLCanvasElement} glass @param {HTMLVideoElement} video @param {{u: number, v: number, width: number, height: number}} at */

@@ -41,6 +41,7 @@ export function view(state, act) {
     <h1>Watch <span class="quiet">${withUnit(putt.distance_m, distanceUnit(settings))}</span></h1>
     ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ''}
     ${slow ? html`<p class="problem" role="status">Fewer than 15 pictures a second come: what is seen is less sure. Close other apps.</p>` : ''}
+    ${watchPage.last ? html`<p class="watch-words" role="status">${watchPage.last.value.words}</p>` : ''}
     ${stream ? watching(state, act) : before(state, act)}
     ${watchPage.last ? seen(state, watchPage.last, act) : ''}
     <p class="told" role="status">${told}</p>
@@ -108,7 +109,6 @@ function seen({ settings, watchPage }, { value, aim_deg, kept }, act) {
   const small = smallUnit(settings);
   const { stop } = value;
   return html`<section class="seen-putt" aria-label="The last putt">
-    <p class="watch-words" role="status">${value.words}</p>
     <dl>
       <div><dt>Start, left of the line meant</dt><dd>${measured(start, value.start_sd_deg, 1, '°')}</dd></div>
       <div><dt>Launch</dt><dd>${measured(value.launch_mps, value.launch_sd_mps, 2, 'm/s')}</dd></div>
