@@ -122,3 +122,48 @@ def test_putt_after_putt_without_a_touch(filmed: Filmed, until: Any) -> None:
     page.evaluate("location.hash = 'read'")
     until(page, "true", 1)
     assert track.evaluate("track => track.readyState") == "ended"
+
+
+# A camera whose picture the page draws itself: bare grass
+DRAWN = """() => {
+  navigator.mediaDevices.getUserMedia = async () => {
+    const canvas = Object.assign(document.createElement('canvas'), { width: 450, height: 800 });
+    const pen = canvas.getContext('2d');
+    setInterval(() => {
+      pen.fillStyle = '#3a7d44';
+      pen.fillRect(0, 0, 450, 800);
+    }, 33);
+    const stream = canvas.captureStream(30);
+    window.track = stream.getVideoTracks()[0];
+    return stream;
+  };
+}"""
+
+
+def test_without_leave_for_the_camera_the_putt_is_noted_by_hand(phone: Any) -> None:
+    page = phone.ready(putt=PUTT)
+    page.evaluate(
+        "() => { navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('', 'NotAllowedError')); }"
+    )
+    page.get_by_role("link", name="Watch it").click()
+    page.get_by_role("button", name="Open the camera").click()
+    expect(page.get_by_role("alert")).to_contain_text("note the putt by hand")
+    expect(page.get_by_role("button", name="Open the camera")).to_be_visible()
+
+
+def test_bare_grass_is_no_ball_and_a_camera_taken_away_is_said(phone: Any) -> None:
+    page = phone.ready(putt=PUTT)
+    page.context.new_cdp_session(page).send("DeviceOrientation.setDeviceOrientationOverride", HELD)
+    page.evaluate(DRAWN)
+    page.get_by_role("link", name="Watch it").click()
+    assert phone.violations() == []
+    assert phone.misfits() == []
+    page.get_by_role("button", name="Open the camera").click()
+    expect(page.locator(".watch-says")).to_have_text("Touch the ball")
+    touch(page, (225, 600))
+    expect(page.get_by_role("alert")).to_contain_text("No ball shows there")
+    assert phone.violations() == []
+    assert phone.misfits() == []
+    page.evaluate("track.dispatchEvent(new Event('ended'))")
+    expect(page.get_by_role("alert")).to_contain_text("taken the camera away")
+    assert page.evaluate("track.readyState") == "ended"
