@@ -9,6 +9,7 @@ from playwright.sync_api import sync_playwright
 
 import browser
 import dist
+import film_picture
 from environment import ROOT
 from server import Site
 
@@ -20,6 +21,7 @@ NO_OFFER = "addEventListener('beforeinstallprompt', (event) => event.stopImmedia
 def take() -> int:
     """Write a picture of the read by day and one by night, and build the site that holds them."""
     FOLDER.mkdir(exist_ok=True)
+    film_picture.take(FOLDER / "watched.jpg")
     site = Site(dist.build())
     with sync_playwright() as playwright, tempfile.TemporaryDirectory() as store:
         for theme in ("light", "dark"):

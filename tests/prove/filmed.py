@@ -109,7 +109,7 @@ def _watched(scene: Scene, chance: np.random.Generator) -> dict[str, Any] | None
     strike, camera = scene.strike, scene.camera
     off = TOUCH * camera.size[0]
     touches = np.array([scene.pixel(0, 0, 0.02), scene.pixel(strike.distance)]) + chance.uniform(-off, off, (2, 2))
-    seen = _played(scene, touches)
+    seen = played(scene, touches)
     if not seen["rolls"] or not seen["hole"]:
         return None
     tilt = np.array(strike.downhill) + chance.normal(0, 0.003, 2)
@@ -138,7 +138,7 @@ def _watched(scene: Scene, chance: np.random.Generator) -> dict[str, Any] | None
             return dict(done.value)
 
 
-def _played(scene: Scene, touches: np.ndarray) -> dict[str, Any]:
+def played(scene: Scene, touches: np.ndarray) -> dict[str, Any]:
     width, height = scene.camera.size
     near = width // 9
     numbers = [width, height, RATE, near, *touches.ravel()]
