@@ -132,8 +132,13 @@ def test_without_a_zeroed_phone_there_is_no_walk(phone: Any) -> None:
     page.get_by_label("Slope").fill("1.8")
     page.get_by_label("Falls").fill("120")
     page.get_by_label("Falls").blur()
-    page.get_by_role("button", name="Take it at this place").click()
+    page.get_by_role("button", name="Take it there").click()
     expect(page.locator(".next")).to_contain_text("1 taken")
+    # and at a place of one's own choosing, by touch
+    edge = page.locator(".sketch .edge").bounding_box()
+    assert edge
+    page.mouse.click(edge["x"] + edge["width"] / 2, edge["y"] + edge["height"] / 4)
+    expect(page.locator(".next .big")).to_have_text("10.5 on 7 right")
 
 
 def test_ball_and_hole_are_touched_and_the_putt_is_read(phone: Any, engine: Any) -> None:

@@ -13,7 +13,7 @@ import { doesNotFit, fromText, today } from '../../format.js';
 import { GREEN } from '../../records/entry.js';
 import { toJson } from '../../records/transfer.js';
 import { greenOf, greensOf, placedOf, puttsOf, readingsOf } from './greens.js';
-import { leftOf, moreOf, placeSaid, SIDE_M, unitFor } from './plan.js';
+import { nextOf, placeSaid, SIDE_M, unitFor } from './plan.js';
 
 /** A phone that has lain still this long, s, has settled. */
 const SETTLED_S = 2;
@@ -63,14 +63,14 @@ export function actions({ store, record }) {
     return green ? record.change(green.id, patch) : false;
   }
 
-  /** The place that is next: the first that is left, else where one more teaches most. @param {State} state */
-  function nextOf(state) {
+  /** @param {State} state */
+  function next(state) {
     const green = greenOf(state);
-    return green ? (leftOf(state, green)[0] ?? moreOf(state, green)[0]) : undefined;
+    return green && nextOf(state, green);
   }
 
   /** @param {{slope_percent: number, fall_deg: number}} slope @param {number} sd @param {OnMap} [at] */
-  async function take({ slope_percent, fall_deg }, sd, at = nextOf(store.state)) {
+  async function take({ slope_percent, fall_deg }, sd, at = next(store.state)) {
     const green = greenOf(store.state);
     if (!green || !at) return false;
     if (green.points.length >= GREEN.places[1]) {
@@ -84,7 +84,10 @@ export function actions({ store, record }) {
       fall_deg: rounded(fall_deg, 1),
       sd_percent: rounded(Math.max(LEAST_SD_PERCENT, sd), 3),
     };
-    return change({ points: [...green.points, point] });
+    if (!(await change({ points: [...green.points, point] }))) return false;
+    const { x_m: _, y_m: __, slope_percent: ___, fall_deg: ____, ...draft } = store.state.walkPage.draft;
+    set('taken', { draft });
+    return true;
   }
 
   /** A reading that is being written takes no other beside it. */
@@ -111,10 +114,10 @@ export function actions({ store, record }) {
     if (!kept) return;
     tilt.again();
     set('taken', { lifted: false });
-    const next = nextOf(store.state);
+    const at = next(store.state);
     navigator.vibrate?.(80);
-    say(next ? `Taken. ${placeSaid(next, store.state.settings)}` : 'Taken. That was the last.');
-    if (!next) stop();
+    say(at ? `Taken. ${placeSaid(at, store.state.settings)}` : 'Taken. That was the last.');
+    if (!at) stop();
   }
 
   function stop() {
@@ -181,15 +184,15 @@ export function actions({ store, record }) {
 
     /** From a touch: some phones ask for leave to tell the tilt, and are silent until something was said in a touch. */
     start() {
-      const next = nextOf(store.state);
-      if (next) say(placeSaid(next, store.state.settings));
+      const at = next(store.state);
+      if (at) say(placeSaid(at, store.state.settings));
       wake(true);
       set('start walk', { lifted: true, told: '' });
       void tilt.start();
     },
     async takeTyped() {
-      const { slope_percent, fall_deg, ...draft } = store.state.walkPage.draft;
-      if (await take({ slope_percent, fall_deg }, TYPED_SD_PERCENT)) set('taken', { draft });
+      const { slope_percent, fall_deg } = store.state.walkPage.draft;
+      await take({ slope_percent, fall_deg }, TYPED_SD_PERCENT);
     },
     /** The last reading was none. */
     async takeBack() {
@@ -198,8 +201,15 @@ export function actions({ store, record }) {
     },
     /** Nothing can be read at the next place. */
     pass() {
-      const next = nextOf(store.state);
-      if (next) set('pass', { passed: [...store.state.walkPage.passed, next] });
+      const { x_m: _, y_m: __, ...draft } = store.state.walkPage.draft;
+      const at = next(store.state);
+      if (at) set('pass', { passed: [...store.state.walkPage.passed, at], draft });
+    },
+    /** The next reading is taken at the place that was touched. @param {OnMap} at */
+    goTo(at) {
+      const { breadth_m = 0, length_m = 0 } = greenOf(store.state) ?? {};
+      const [x_m, y_m] = exact([Math.min(breadth_m, Math.max(0, at[0])), Math.min(length_m, Math.max(0, at[1]))]);
+      set('go to', { draft: { ...store.state.walkPage.draft, x_m, y_m } });
     },
 
     /** @param {number} index @param {string} name @param {string} text */

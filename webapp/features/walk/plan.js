@@ -54,6 +54,13 @@ export const moreOf = ({ answers: { survey } }, green) =>
     ? survey.next.map(([x, y]) => [Math.min(green.breadth_m, Math.max(0, x)), Math.min(green.length_m, Math.max(0, y))])
     : [];
 
+/** Where the next reading is taken: at a place that was touched or typed, else the first that is left, else where one more teaches most. @param {State} state @param {GreenEntry} green @returns {OnMap | undefined} */
+export function nextOf(state, green) {
+  const { x_m, y_m } = state.walkPage.draft;
+  const planned = leftOf(state, green)[0] ?? moreOf(state, green)[0];
+  return x_m === undefined && y_m === undefined ? planned : [x_m ?? planned?.[0] ?? 0, y_m ?? planned?.[1] ?? 0];
+}
+
 /** A place as it is told on a green. @param {readonly number[]} at @param {Settings} settings */
 export function placeWords([x, y], settings) {
   const unit = walkUnit(settings);

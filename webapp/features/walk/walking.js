@@ -8,7 +8,7 @@ import { inUnit, number } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { walkField } from './walk-field.js';
 import { greenOf } from './greens.js';
-import { leftOf, moreOf, walkUnit } from './plan.js';
+import { leftOf, nextOf, walkUnit } from './plan.js';
 import { sketch } from './sketch.js';
 
 /** @type {[string, string][]} */
@@ -19,13 +19,13 @@ export function walking(state, act) {
   const { walkPage, calibration } = state;
   const green = /** @type {GreenEntry} */ (greenOf(state));
   const left = leftOf(state, green);
-  const next = left[0] ?? moreOf(state, green)[0];
+  const next = nextOf(state, green);
   const live = walkPage.tilt.kind === 'live' || walkPage.tilt.kind === 'asking';
   return html`<section class="next" aria-label="Next place">
       ${next ? place(next, state) : html`<p class="say">All places are read.</p>`}
       <p class="quiet">${said(green, left, next)}</p>
     </section>
-    ${sketch(green, left, next)}
+    ${sketch(green, left, next, act)}
     ${live ? lying(state, act, next) : calibration.phone ? ready(state, act, next) : zero()}
     ${live ? '' : typed(state, act, next)}
     ${live ? '' : choice({ label: 'Places of this walk', name: 'walk-places', value: String(green.places), options: PLACES, onValue: (value) => act.places(Number(value)) })}`;
@@ -83,6 +83,8 @@ function typed(state, act, next) {
   const { slope_percent, fall_deg } = state.walkPage.draft;
   const complete = next && slope_percent !== undefined && fall_deg !== undefined;
   return html`<section><h2>Or type what another level shows</h2>
-    <div class="fields two">${walkField(state, act, 'slope_percent', 'Slope', slope_percent)} ${walkField(state, act, 'fall_deg', 'Falls, from straight on', fall_deg)}</div>
-    <button type="button" class="word" ?disabled=${!complete} @click=${() => act.takeTyped()}>Take it at this place</button></section>`;
+    <p class="quiet">At this place, or at another: touch it on the plan, or type it.</p>
+    <div class="fields two">${walkField(state, act, 'y_m', 'On', next?.[1])} ${walkField(state, act, 'x_m', 'From the left', next?.[0])}
+    ${walkField(state, act, 'slope_percent', 'Slope', slope_percent)} ${walkField(state, act, 'fall_deg', 'Falls, from straight on', fall_deg)}</div>
+    <button type="button" class="word" ?disabled=${!complete} @click=${() => act.takeTyped()}>Take it there</button></section>`;
 }
