@@ -3,7 +3,7 @@
  * @import {Entry, GreenEntry, NoteEntry, OnMap, PuttEntry, State} from '../../types.js'
  */
 import { clocked, TOLD_SD_FT } from '../../doubt.js';
-import { today } from '../../format.js';
+import { dayOf, today } from '../../format.js';
 
 /** How well a place on the green is known that was paced off, m: each coordinate, as a standard deviation. */
 export const PLACE_SD_M = 0.25;
@@ -60,16 +60,10 @@ export function speedToday({ entries }, place) {
   const note = /** @type {NoteEntry | undefined} */ (
     entries?.find(
       (each) =>
-        each.kind === 'note' && !each.gone && each.stimp_ft !== undefined && each.place === place && localDay(each.at) === day,
+        each.kind === 'note' && !each.gone && each.stimp_ft !== undefined && each.place === place && dayOf(each.at) === day,
     )
   );
   return note?.stimp_ft === undefined ? null : clocked(note.stimp_ft, 'kept', note.stimp_sd_ft ?? TOLD_SD_FT);
-}
-
-/** @param {string} at */
-function localDay(at) {
-  const date = new Date(at);
-  return [date.getFullYear(), date.getMonth() + 1, date.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 }
 
 /** A slope logged with a putt is as good as that, %: a level's, read at about that place. */
