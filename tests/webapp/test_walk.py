@@ -80,7 +80,7 @@ def open_map(phone: Any, **settings: Any) -> Page:
 
 def touch(page: Page, x_m: float, y_m: float) -> None:
     """A place of the map, whose edge is the green's."""
-    edge = page.locator("svg.map > g > .edge").bounding_box()
+    edge = page.locator("svg.map > .edge").bounding_box()
     assert edge
     page.mouse.click(edge["x"] + edge["width"] * x_m / SIDE, edge["y"] + edge["height"] * (1 - y_m / SIDE))
 
@@ -135,6 +135,7 @@ def test_without_a_zeroed_phone_there_is_no_walk(phone: Any) -> None:
     page.get_by_role("button", name="Take it there").click()
     expect(page.locator(".next")).to_contain_text("1 taken")
     # and at a place of one's own choosing, by touch
+    page.locator(".sketch").scroll_into_view_if_needed()
     edge = page.locator(".sketch .edge").bounding_box()
     assert edge
     page.mouse.click(edge["x"] + edge["width"] / 2, edge["y"] + edge["height"] / 4)
