@@ -13,6 +13,7 @@ from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.fields import Range, outside
 from pycore.putt import chance
+from pycore.putt.doubt import Doubt, meant
 from pycore.putt.requests import PlayerFields
 from pycore.putt.solve import NoPutt, read
 from pycore.putt.window import window
@@ -85,8 +86,9 @@ def answer_ball_line(fields: requests.BallLineFields) -> answers.BallLineAnswer:
     holes = None if isinstance(found, NoPutt) else window(putt, found)
     if isinstance(found, NoPutt) or holes is None:
         raise Refusal("no_window", "there is no start that holes this putt, so no line to be off", "past_m")
+    strikes = meant(putt, found, Doubt(player.slope_sd), player.pace_sd)
     make, left, right = (
-        chance.make_probability(putt, found, holes, replace(player, start_line_bias=player.start_line_bias + bias))
+        chance.made_of(strikes, found, holes, replace(player, start_line_bias=player.start_line_bias + bias))
         for bias in (0.0, off, -off)
     )
     return {

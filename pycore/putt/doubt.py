@@ -11,7 +11,8 @@ from math import exp, hypot, sqrt
 from typing import Self
 
 from pycore.putt.putt import Putt
-from pycore.putt.solve import Read, solve
+from pycore.putt.solve import Read, nearly
+from pycore.putt.strike import Strike as Struck
 
 REACH = (sqrt(3), sqrt(3) / 3, sqrt(3) / 9)  # standard deviations; where reads are sought, the farthest first that all are
 MOST = 4.0  # standard deviations along the line that count
@@ -152,7 +153,7 @@ def _faster(putt: Putt, doubt: Doubt, x: float) -> Putt:
 
 
 def _strike(putt: Putt, found: Read) -> Strike | None:
-    solved = solve(putt)
+    solved = nearly(putt, Struck(found.launch, found.aim))
     return (solved.aim, (solved.launch / found.launch) ** 2) if solved else None
 
 
@@ -169,12 +170,23 @@ def _grid(putt: Putt, found: Read, doubt: Doubt) -> tuple[float, list[list[Strik
     """How far out there are reads on all sides, and these: rows along, columns across the line."""
     for reach in REACH:
         rows: list[list[Strike]] = []
-        for along in (-reach, 0.0, reach):
-            row = [
-                _strike(_across(_along(putt, doubt, along), doubt, across), found) if along or across else (found.aim, 1.0)
-                for across in (-reach, 0.0, reach)
-            ]
-            rows.append([strike for strike in row if strike])
-        if all(len(row) == 3 for row in rows):
-            return reach, rows
+        # the first that is missing ends it: what has no read is sought the longest
+        for along in (reach, -reach, 0.0):
+            row = _row(_along(putt, doubt, along), found, doubt, reach, not along)
+            if row is None:
+                break
+            rows.append(row)
+        else:
+            return reach, [rows[1], rows[2], rows[0]]
     return None
+
+
+def _row(putt: Putt, found: Read, doubt: Doubt, reach: float, own: bool) -> list[Strike] | None:
+    """Strikes across the line, the middle one ``found`` where the row is its ``own``; None where one is missing."""
+    row: list[Strike] = []
+    for across in (-reach, 0.0, reach):
+        strike = (found.aim, 1.0) if own and not across else _strike(_across(putt, doubt, across), found)
+        if strike is None:
+            return None
+        row.append(strike)
+    return row

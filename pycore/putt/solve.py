@@ -14,6 +14,8 @@ SHARE = 1e-13  # of the speed, and of half a turn: how exactly a plane putt is s
 MISS = 1e-6  # m; how exactly any other putt is solved
 STEEPEST_START = 0.9  # of rho; the steepest plane from which the search for any other putt starts
 FINEST_BEND = 0.01  # of the way from plane to green; where not even that can be followed there is no putt
+ROUGH = 1e-6  # m and m/s in a step, and
+NEARLY = 1e-5  # m; as exactly as that it is solved on the way there, and where it need only be told how reads differ
 FIRMEST = 1.0  # m past the hole; the firmest pace that is tried where a softer one has no answer
 
 
@@ -100,15 +102,30 @@ def _on_plane(putt: Putt) -> Strike:
     return Strike(launch, copysign(roll.start.heading, line) - line)
 
 
+def nearly(putt: Putt, like: Strike | None = None) -> Strike | None:
+    """The strike of the read, solved as exactly as the reads of a doubt have to be; ``like`` is that of a like putt."""
+    if abs(putt.downhill) >= putt.rho:
+        return None
+    if putt.surface.is_plane:
+        return _on_plane(putt)
+    return (like and _shoot(_rough(putt), like, NEARLY)) or _bent(putt)
+
+
 def _on_green(putt: Putt) -> Strike | None:
-    """Solve a putt on a green of several stations, by bending a plane into it as fast as the putt can follow."""
+    """Solve a putt on a green that is no plane."""
+    strike = _bent(putt)
+    return strike and _shoot(putt, strike, MISS)
+
+
+def _bent(putt: Putt) -> Strike | None:
+    """Nearly solve a putt on such a green, by bending a plane into it as fast as the putt can follow."""
     mean = putt.surface.mean(putt.distance)
     mean = replace(mean, slope=min(mean.slope, STEEPEST_START * putt.rho))
     strike: Strike = _on_plane(replace(putt, surface=Surface(mean)))
     done, step = 0.0, 1.0
     while done < 1 and step > FINEST_BEND:
         share = min(1.0, done + step)
-        found = _shoot(replace(putt, surface=putt.surface.bent(mean, share)), strike)
+        found = _shoot(_rough(replace(putt, surface=putt.surface.bent(mean, share))), strike, NEARLY)
         if found:
             strike, done = found, share
             step *= 2
@@ -117,7 +134,11 @@ def _on_green(putt: Putt) -> Strike | None:
     return strike if done == 1 else None
 
 
-def _shoot(putt: Putt, strike: Strike) -> Strike | None:
+def _rough(putt: Putt) -> Putt:
+    return replace(putt, step_error=max(putt.step_error, ROUGH))
+
+
+def _shoot(putt: Putt, strike: Strike, exactly: float) -> Strike | None:
     """Correct ``strike`` until the ball is over the hole ``past`` before its rest."""
 
     def miss(strike: Strike) -> complex | None:
@@ -130,19 +151,19 @@ def _shoot(putt: Putt, strike: Strike) -> Strike | None:
         state = roll.before_rest(putt.past)
         return complex(state.x - putt.distance, state.y)
 
-    return corrected(strike, miss, MISS)
+    return corrected(strike, miss, exactly)
 
 
 def _instead(putt: Putt) -> float | None:
     """The pace past the hole nearest to ``putt.past`` that has an answer."""
     tries = [FIRMEST * i / 2 for i in range(3)]
-    good = [past for past in tries if solve(replace(putt, past=past))]
+    good = [past for past in tries if nearly(replace(putt, past=past))]
     if not good:
         return None
     best, bad = min(good, key=lambda past: abs(past - putt.past)), putt.past
     while abs(best - bad) > FIRMEST / 20:
         middle = (best + bad) / 2
-        if solve(replace(putt, past=middle)):
+        if nearly(replace(putt, past=middle)):
             best = middle
         else:
             bad = middle

@@ -9,7 +9,7 @@ roll on the plane that the ball then lies on.
 
 from bisect import bisect_right
 from cmath import phase, rect
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import partial
 from math import copysign, exp, hypot, inf, log, sqrt
 from typing import NamedTuple
@@ -19,6 +19,7 @@ from pycore.putt.roll import TOO_FAR, PlaneRoll, State, rest_factor
 from pycore.roots import zero
 
 LAST_ROLL = 0.002  # m; a ball with less than this to go rolls to rest on the plane it lies on
+SHORTEST_REST = 0.25  # least that ``rest_factor`` comes to: straight up a slope that all but holds the ball
 TOO_SLOW = 1e-6  # m/s; a ball this slow that is not at rest yet will not be
 FINE = 1e-7  # m and m/s; error of one step, unless a search can do with more
 SEAM = 1e-7  # m; a place this near to where two patches meet lies on the seam
@@ -35,7 +36,21 @@ class Point(NamedTuple):
     q: complex
 
 
-Rate = Callable[[complex, complex], Point]
+Rates = tuple[complex, complex, complex]  # of a point; made a million times, so no more than a tuple
+Rate = Callable[[complex, complex], Rates]
+
+
+class Course(NamedTuple):
+    """How a quantity goes on over a step: by so much after each share of it."""
+
+    a: float
+    b: float
+    c: float
+    d: float
+
+    def at(self, share: float) -> float:
+        """What has come to it."""
+        return share * (self.a + share * (self.b + share * (self.c + share * self.d)))
 
 
 class Step(NamedTuple):
@@ -44,7 +59,7 @@ class Step(NamedTuple):
     s: float
     h: float
     point: Point
-    rates: tuple[Point, ...]
+    rates: tuple[Rates, ...]
 
     def at(self, share: float) -> Point:
         """The point after a share of the step; fourth order (Shampine, Math. Comp. 46:135-150, 1986)."""
@@ -54,6 +69,16 @@ class Step(NamedTuple):
             *(
                 value + b1 * d1 + b3 * d3 + b4 * d4 + b5 * d5 + b6 * d6 + b7 * d7
                 for value, d1, d3, d4, d5, d6, d7 in zip(self.point, k1, k3, k4, k5, k6, k7, strict=True)
+            )
+        )
+
+    def course(self, rates: Sequence[float]) -> Course:
+        """That of a quantity of which the seven rates are given; as ``at``."""
+        k1, _, k3, k4, k5, k6, k7 = rates
+        return Course(
+            *(
+                self.h * (b1 * k1 + b3 * k3 + b4 * k4 + b5 * k5 + b6 * k6 + b7 * k7)
+                for b1, b3, b4, b5, b6, b7 in zip(*_DENSE, strict=True)
             )
         )
 
@@ -110,17 +135,18 @@ class Trace:
         if gone >= self.last.q.imag:
             return self.tail.before_rest(length)
         step = next(step for step in reversed(self.steps) if step.point.q.imag <= gone)
+        course, before = step.course([each[2].imag for each in step.rates]), step.point.q.imag - gone
 
         def short(share: float) -> float:
-            return step.at(share).q.imag - gone
+            return before + course.at(share)
 
         return self.at(step.s + step.h * zero(short, 0.0, 1.0, short(0.0), short(1.0), 1e-10))
 
     def _follow(self) -> None:
         origin = self.last.z
         patch = self.surface.patch_at(origin.real)
-        rate = self._rate(self.surface.patches[patch])
         h = FIRST_STEP
+        rate, now = self._rate(self.surface.patches[patch]), None
         for _ in range(MOST_STEPS):
             z, u, _ = self.last
             if abs(z - origin) > TOO_FAR:
@@ -129,9 +155,14 @@ class Trace:
                 return
             if abs(u) < TOO_SLOW:
                 break
-            rates, after, error = _step(rate, self.last, h)
-            if error > self.step_error:
-                h *= max(0.2, 0.9 * (self.step_error / error) ** 0.2)
+            now = now or rate(z, u)
+            try:
+                rates, after, error = _step(rate, self.last, now, h)
+            except OverflowError:
+                error = inf
+            # aside of two stations close together the green is a wall: a step into it comes to numbers without end, or none
+            if not error <= self.step_error:
+                h *= max(0.2, 0.9 * (self.step_error / error) ** 0.2) if error < inf else 0.2
                 continue
             step = Step(self.s, h, self.last, rates)
             edge, side = self._seam(patch, after.z.real)
@@ -139,23 +170,26 @@ class Trace:
             if short_of_it < -SEAM:
                 # land on the seam: the green bends there
                 beyond_it = side * (after.z.real - edge)
-                short = partial(_beyond, step, edge, side)
-                share = zero(short, 0.0, 1.0, short_of_it, beyond_it, LANDING)
-                rates, after, _ = _step(rate, self.last, h * share)
+                beyond = partial(_beyond, step.course([each[0].real for each in rates]), z.real - edge, side)
+                share = zero(beyond, 0.0, 1.0, short_of_it, beyond_it, LANDING)
+                rates, after, _ = _step(rate, self.last, now, h * share)
                 step = Step(self.s, h * share, self.last, rates)
             else:
                 h *= min(4.0, 0.9 * (self.step_error / max(error, 1e-14)) ** 0.2)
             self.steps.append(step)
             self.s += step.h
             self.last = after
-            entered = self.surface.patch_at(after.z.real + copysign(SEAM, after.u.real))
-            if entered != patch:
-                patch, rate = entered, self._rate(self.surface.patches[entered])
+            under = self.surface.patch_at(after.z.real + copysign(SEAM, after.u.real))
+            now = rates[-1]  # the last rate of a step is the first of the next one on the same patch
+            if under != patch:
+                patch, rate, now = under, self._rate(self.surface.patches[under]), None
         self.runs_away = True
 
     def _rests(self) -> bool:
         """Whether the ball is about to rest where it is; ``tail`` is then the rest of its roll."""
         z, u, q = self.last
+        if abs(u) ** 2 > LAST_ROLL * self.drag / SHORTEST_REST:
+            return False
         downhill = complex(*self.surface.downhill(z.real, z.imag))
         drag, tilt = self.drag / hypot(1, abs(downhill)), abs(downhill) / self.rho
         if abs(u) ** 2 / drag * rest_factor((phase(u) - phase(downhill)) / 2, tilt) > LAST_ROLL:
@@ -177,34 +211,33 @@ class Trace:
         if not isinstance(patch, Patch):
             downhill = patch.downhill
 
-            def on_relief(z: complex, u: complex) -> Point:
+            def on_relief(z: complex, u: complex) -> Rates:
                 gx, gy = downhill(z.real, z.imag)
                 v = abs(u)
                 time, pull = v * sqrt(1 + gx * gx + gy * gy) / drag, v / rho
-                return Point(time * u, complex(pull * gx, pull * gy) - u, complex(time, time * v))
+                return time * u, complex(pull * gx, pull * gy) - u, complex(time, time * v)
 
             return on_relief
         gx0, gxx, gy0, gxy = patch.gx, patch.gxx, patch.gy, patch.gxy
 
-        def rate(z: complex, u: complex) -> Point:
+        def rate(z: complex, u: complex) -> Rates:
             x = z.real
             g = complex(gx0 + gxx * x + gxy * z.imag, gy0 + gxy * x)
             v = abs(u)
             time = v * hypot(1, abs(g)) / drag
-            return Point(time * u, v / rho * g - u, complex(time, time * v))
+            return time * u, v / rho * g - u, complex(time, time * v)
 
         return rate
 
 
-def _beyond(step: Step, edge: float, side: int, share: float) -> float:
-    """How far (m) beyond ``edge``, on the given side, the ball is after a share of ``step``."""
-    return side * (step.at(share).z.real - edge)
+def _beyond(course: Course, before: float, side: int, share: float) -> float:
+    """How far (m) beyond an edge, on the given side, a ball is after a share of a step that began ``before`` (m in x) of it."""
+    return side * (before + course.at(share))
 
 
-def _step(rate: Rate, start: Point, h: float) -> tuple[tuple[Point, ...], Point, float]:
-    """One Dormand-Prince step: its seven rates, where it ends, and its error."""
+def _step(rate: Rate, start: Point, k1: Rates, h: float) -> tuple[tuple[Rates, ...], Point, float]:
+    """One Dormand-Prince step, given its first rate: its seven rates, where it ends, and its error."""
     z, u, q = start
-    k1 = rate(z, u)
     z1, u1, q1 = k1
     k2 = rate(z + h * 0.2 * z1, u + h * 0.2 * u1)
     z2, u2, _ = k2

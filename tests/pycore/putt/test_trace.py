@@ -1,6 +1,6 @@
 import itertools
 import random
-from math import hypot, inf, radians
+from math import hypot, inf, isfinite, radians
 
 import numpy as np
 import pytest
@@ -78,3 +78,13 @@ def test_a_ball_that_rolls_back_and_forth_over_a_seam_comes_to_rest():
     valley = Putt(3, Surface(Station.measured(1, 6, 0), Station.measured(2, 6, 180)), 14)
     stop = valley.roll(2.0, radians(3)).at(inf)
     assert abs(stop.x) < 10
+
+
+@pytest.mark.parametrize("aim", range(-180, 180, 15))
+def test_a_wall_beside_the_line_ends_no_roll_in_numbers_without_end(aim):
+    """Two stations a centimetre apart that fall apart: 50 m aside the green between them is a wall."""
+    green = Putt(25, Surface(Station.measured(6.4, 5, 341), Station.measured(6.41, 5, -77)), 15)
+    for launch in (1, 4, 15):
+        roll = green.roll(launch, radians(aim))
+        ends = roll.at(roll.s_left(0.0))
+        assert all(map(isfinite, ends))
