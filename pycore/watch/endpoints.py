@@ -21,6 +21,7 @@ from pycore.watch.words import words
 
 ENOUGH = 8  # frames of a rolling ball
 MOST = 150  # frames that are fitted
+LEAST_M = 0.2  # m; who sees less of a roll has seen none
 BY_THE_HOLE = 0.01  # m from its edge; a ball that passes nearer may have met it
 # The largest standard deviations with which a value is told
 START_SD, LAUNCH_SD, SLOWING_SD, ACROSS_SD, STIMP_SD = 1.5, 0.1, 0.25, 2.0, 3.0  # degrees, of launch, m/s2, %, ft
@@ -113,6 +114,8 @@ def _answer(fields: requests.WatchedFields, scene: Scene, fitted: Fitted, heeded
         return _nothing(fields, "too few frames show the ball rolling")
     seen = [fitted.places[i] for i in rolling]
     seen_m = sum(hypot(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(seen))
+    if seen_m < LEAST_M:
+        return _nothing(fields, "the ball is not seen to roll")
     came = outcome(scene, fitted, heeded)
     line = scene.known.hole is not None
     untold: list[answers.Untold] = []

@@ -101,14 +101,21 @@ class Fit:
                 damped = [[*row[:-1], row[-1] * (1 + damping)] for row in gram]
                 factor = cholesky(damped)
                 step = backward(factor, forward(factor, right))
-                tried = self._look([a + b for a, b in zip(self.now.numbers, step, strict=True)])
-                if tried.cost < before:
+                tried = self._tried([a + b for a, b in zip(self.now.numbers, step, strict=True)])
+                if tried and tried.cost < before:
                     self.now, damping = tried, damping * SOFTER
                     break
                 damping *= HARDER
             yield (turn + 1) / TURNS
             if before - self.now.cost < SETTLED * before:
                 return
+
+    def _tried(self, numbers: Row) -> _Looked | None:
+        """A look with numbers that a step has led to; None where no ball rolls so."""
+        try:
+            return self._look(numbers)
+        except (ArithmeticError, ValueError):
+            return None
 
     def _rescale(self) -> None:
         """How far this film's frames are usually off."""

@@ -152,9 +152,10 @@ def test_a_wrong_lens_shows_in_the_spread(engine_ask):
     assert low["launch_sd_mps"] > 1.3 * near["launch_sd_mps"]
 
 
-def test_nothing_rolls(engine_ask):
+@pytest.mark.parametrize("step", [0.03, 0.1, 1.0])
+def test_nothing_rolls(engine_ask, step: float):
     asked = shown(STRAIGHT, phone())
-    asked["frames"] = [[float(i), 355.0, 880.0, 30.0] for i in range(40)]
+    asked["frames"] = [[i * step, 355.0, 880.0, 30.0] for i in range(40)]
     seen = engine_ask("watched", **asked, **READ)
     assert seen["result"] == "unseen"
     assert all(seen[name] is None for name in ("start_deg", "launch_mps", "stop", "stimp_ft"))
