@@ -290,7 +290,7 @@ def _film(rng: np.random.Generator, low: bool, fixed: dict) -> Film | None:
         "eye_height_m": height + rng.uniform(-0.05, 0.05),
         "ball_px": marks[0],
         "hole_px": marks[1],
-        "distance_m": distance,
+        "distance_m": distance * (1 + rng.normal(0, 0.003)),
         "slope_percent": 100 * float(np.hypot(*told_tilt)),
         "fall_deg": -math.degrees(math.atan2(told_tilt[1], told_tilt[0])),
         "tilt_sd_percent": 0.5,

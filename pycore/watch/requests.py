@@ -13,7 +13,7 @@ from pycore.quantities import Stimp
 from pycore.sight.camera import Pixel
 from pycore.sight.requests import AttitudeAsTold, FieldOfView, Height, OnGreen, Touch, Width, pixel
 from pycore.units import slope_from_percent
-from pycore.watch.scene import Frame, Known
+from pycore.watch.scene import DISTANCE_SD, Frame, Known
 
 MOST_FRAMES = 5000
 PIXELS = Range(-20_000.0, 40_000.0, "px")
@@ -52,6 +52,9 @@ class WatchedFields(ShapeFields):
     eye_height_m: Lens | None = None
     ball_px: Annotated[Touch, Doc("ball", "where it meets the green")] | None = None
     hole_px: Annotated[Touch, Doc("hole", "its centre, where it meets the green")] | None = None
+    distance_sd_m: (
+        Annotated[float, Range(0.0, 3.0, "m"), Doc("doubt of the distance", f"{SD}; a tape's if left out")] | None
+    ) = None
     tilt_sd_percent: (
         Annotated[float, Range(0.0, 4.0, "%"), Doc("doubt of the tilt", f"{SD} of each part, along and across")] | None
     ) = None
@@ -112,6 +115,7 @@ class WatchedFields(ShapeFields):
             MARK_SD * short,
             (FOUND_SD if self.ball_px is None else MARK_SD) * short,
             distance,
+            hypot(DISTANCE_SD, (self.distance_sd_m or 0.0) / (distance or USUAL_DISTANCE)),
             Putt(distance or USUAL_DISTANCE, self._shape(), stimp_ft),
             hypot(tilt_sd, LEAST_TILT_SD),
             hypot(stimp_sd / stimp_ft, LEAST_DRAG_SD),

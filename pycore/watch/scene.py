@@ -29,7 +29,7 @@ PITCH_SD = radians(0.6)  # a phone that stands still, its sensor averaged
 ROLL_SD = radians(0.6)
 FOCAL_SD = 0.03  # of the focal length: a lens measured once
 HEIGHT_SD = 0.03  # m: a tape from the green to the lens
-DISTANCE_SD = 0.01  # of the distance, taped
+DISTANCE_SD = 0.004  # of the distance: a tape, laid with care
 BARREL_SD = 0.03  # k1 of a phone's corrected picture
 WIDTH_SD = 0.06  # of the ball's width: where its edge is taken to be
 SHUTTER_S, SHUTTER_SD = 0.012, 0.01  # s from a picture's top row to its lowest
@@ -61,7 +61,8 @@ class Seen(NamedTuple):
 class Known:
     """What is known before the film is looked at; ``putt`` is the green as it was read, ``distance`` None if unknown.
 
-    ``ball`` and ``hole`` are where ball and hole's centre meet the green (px), ``mark_sd`` how far each may be off.
+    ``ball`` and ``hole`` are where ball and hole's centre meet the green (px), ``mark_sd`` how far each may be off,
+    ``distance_sd`` a share of the distance.
     """
 
     size: Pixel
@@ -74,6 +75,7 @@ class Known:
     mark_sd: float
     ball_sd: float
     distance: float | None
+    distance_sd: float
     putt: Putt
     tilt_sd: float
     drag_sd: float
@@ -149,7 +151,7 @@ class Scene:
         """Mean and standard deviation of each number before the film is looked at; where nothing is known, about ``start``."""
         known = self.known
         height = (start[HEIGHT], 0.5 * start[HEIGHT]) if known.height is None else (known.height, HEIGHT_SD)
-        distance = (start[DISTANCE], 0.5) if known.distance is None else (log(known.distance), DISTANCE_SD)
+        distance = (start[DISTANCE], 0.5) if known.distance is None else (log(known.distance), known.distance_sd)
         free = known.hole is not None
         return [
             (start[YAW], 0.5),

@@ -346,6 +346,7 @@ export const FIELDS = {
     eye_height_m: {"label": "lens height", "more": "over the green under the phone", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.03, "high": 3, "unit": "m"},
     ball_px: {"label": "ball", "more": "where it meets the green", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -20000, "high": 40000, "unit": "px"}},
     hole_px: {"label": "hole", "more": "its centre, where it meets the green", "needed": false, "default": null, "nullable": true, "kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -20000, "high": 40000, "unit": "px"}},
+    distance_sd_m: {"label": "doubt of the distance", "more": "standard deviation; a tape's if left out", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 3, "unit": "m"},
     tilt_sd_percent: {"label": "doubt of the tilt", "more": "standard deviation of each part, along and across", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 4, "unit": "%"},
     stimp_ft: {"label": "green speed", "more": "feet on the Stimpmeter", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 5, "high": 15, "unit": "ft"},
     stimp_sd_ft: {"label": "doubt of the speed", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 3, "unit": "ft"},

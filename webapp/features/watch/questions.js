@@ -9,6 +9,8 @@ import { fieldOfView } from '../../format.js';
 
 /** Points of the line that was meant: enough to draw it. */
 const POINTS = 40;
+/** Of a distance that was paced; assumed, as the roll test does. */
+const STRIDE = 0.04;
 
 /** @param {State} state @param {Read} meant the read of the putt in hand @param {Sight[]} sights @returns {WatchedFields | null} */
 export function watchedFields(state, meant, sights) {
@@ -29,6 +31,8 @@ export function watchedFields(state, meant, sights) {
     ball_px: null,
     hole_px: [hole.u, hole.v],
     ...green,
+    // a stride is off its usual length all the way
+    distance_sd_m: settings.distance === 'paces' ? STRIDE * putt.distance_m : null,
     tilt_sd_percent: tiltTold(state).sd || null,
     stimp_sd_ft: speedTold(state).sd,
     aim_deg: meant.aim_deg,
