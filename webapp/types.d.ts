@@ -356,11 +356,12 @@ export interface WalkPage {
 export type Drill = Engine.DrillCard;
 export type Thing = Drill['needs'][number];
 export type Tempo = Engine.TempoAnswer;
-export type Block = Engine.PlanBlock;
+/** Once its session runs, a block has its drill with it: words and counts stay while the engine starts. */
+export type Block = Engine.PlanBlock & { card?: Drill };
 /** Samples of a phone that was swung, as the engine takes them. */
 export type Motion = Pick<Engine.FindTempoFields, 'rates' | 'angles'>;
 /** `interrupted`: the phone itself stopped the sound, for a call or its lock screen. */
-export type SoundState = 'off' | 'playing' | 'interrupted';
+export type SoundState = 'off' | 'playing' | 'interrupted' | 'silent';
 
 export interface TempoSettings {
   forward_s: number;
@@ -382,6 +383,8 @@ export interface Run {
   paused: boolean;
   good: number;
   bad: number;
+  /** How this block is set up has been seen, and folded away. */
+  folded?: boolean;
 }
 
 /** What practice keeps. */
@@ -418,6 +421,8 @@ export interface PracticePage {
   changing: boolean;
   note: string;
   sound: SoundState;
+  /** Whether the phone has agreed to keep its screen on. */
+  awake: boolean;
   /** Taps of the delay's calibration, seconds after the note. */
   late: number[];
   finding: 'taps' | 'motion' | '';

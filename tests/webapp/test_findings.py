@@ -33,7 +33,7 @@ def test_the_dearest_fault_stands_first_with_its_range(phone: Any) -> None:
     expect(rows.first).to_contain_text("Reading")
     expect(page.locator("section").filter(has_text="Reading").get_by_text("too little break")).to_be_visible()
     page.get_by_role("link", name="The session planned from this").click()
-    expect(page.locator(".plan li").filter(has_text="Needs work the most.").first).to_contain_text("Slope underfoot")
+    expect(page.locator(".plan li").filter(has_text="Needs work the most.").first).to_contain_text("Slope from a shim")
 
 
 def test_weeks_begin_on_a_monday_west_of_greenwich(phone: Any) -> None:

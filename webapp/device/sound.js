@@ -10,6 +10,8 @@ const NOTE_S = 0.07;
 const FADE_S = 0.018;
 /** The time it takes from a touch until the first beat. */
 const AHEAD_S = 0.15;
+/** After which a sound that has not begun is said to be none. */
+const PATIENCE_MS = 1000;
 /**
  * Pitch tells them apart: low away from the ball, middle at the top, high at the ball.
  * @type {Record<string, {hz: number, loud: number}>}
@@ -77,6 +79,8 @@ export function createSound(onState) {
   /** @type {AudioBufferSourceNode | null} */
   let source = null;
   let began = 0;
+  /** Keeps time where no sound comes out. @type {{began: number, over: ReturnType<typeof setTimeout>} | null} */
+  let quiet = null;
 
   function open() {
     context = new AudioContext({ sampleRate: RATE_HZ, latencyHint: 'interactive' });
@@ -88,10 +92,25 @@ export function createSound(onState) {
     return context;
   }
 
+  /** Without a way out for sound a resume never settles. @returns {Promise<boolean>} */
+  const silence = () => new Promise((resolve) => setTimeout(() => resolve(false), PATIENCE_MS));
+
+  /** The row without its sound, for the picture and the hand. @param {Tempo} tempo */
+  function keepTime(tempo) {
+    const over = setTimeout(stop, 1000 * (AHEAD_S + tempo.total_s));
+    quiet = { began: performance.now() / 1000 + AHEAD_S, over };
+    onState('silent');
+  }
+
   /** During a call a phone may refuse; what the page says of it stays. */
   const resume = async () => void (await context?.resume().catch(() => {}));
 
   function stop() {
+    if (quiet) {
+      clearTimeout(quiet.over);
+      quiet = null;
+      onState('off');
+    }
     if (!source) return;
     source.onended = null;
     source.stop();
@@ -107,7 +126,7 @@ export function createSound(onState) {
       gain.gain.value = volume;
       // Goes on behind a lock screen where the system allows it; a chime alone heeds the phone's silent switch
       if ('audioSession' in navigator) /** @type {any} */ (navigator).audioSession.type = 'playback';
-      await playing.resume();
+      if (!(await Promise.race([playing.resume().then(() => true), silence()]))) return keepTime(tempo);
       began = playing.currentTime + AHEAD_S;
       source = schedule(playing, tempo, gain, began);
       source.onended = () => {
@@ -134,7 +153,11 @@ export function createSound(onState) {
      * @param {number} delay_s of headphones
      */
     heard: (delay_s) =>
-      source && context ? context.currentTime - (context.outputLatency || context.baseLatency || 0) - delay_s - began : null,
+      quiet
+        ? performance.now() / 1000 - quiet.began
+        : source && context
+          ? context.currentTime - (context.outputLatency || context.baseLatency || 0) - delay_s - began
+          : null,
   };
 }
 

@@ -1,6 +1,7 @@
 /** Keeps the screen on while something has to be looked at from afar. */
 
-export function createWake() {
+/** @param {(held: boolean) => void} onHeld whether the screen really stays on */
+export function createWake(onHeld = () => {}) {
   let wanted = false;
   let asking = false;
   /** @type {WakeLockSentinel | null} */
@@ -11,7 +12,11 @@ export function createWake() {
     asking = true;
     try {
       lock = await navigator.wakeLock.request('screen');
-      lock.addEventListener('release', () => (lock = null));
+      lock.addEventListener('release', () => {
+        lock = null;
+        onHeld(false);
+      });
+      onHeld(true);
       if (!wanted) void lock.release();
     } catch {
       // A phone that saves power may refuse; the session goes on without

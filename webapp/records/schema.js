@@ -259,6 +259,17 @@ const PLAN = {
   place: field('PlanFields', 'place'),
   at_hand: field('PlanFields', 'at_hand'),
 };
+const isLines = list(isText);
+const isCard = record({
+  name: isText,
+  picture: isText,
+  setup: isLines,
+  cues: list(isText, 1),
+  good: isText,
+  bad: isText,
+  cautions: isLines,
+  needs: isLines,
+});
 const isWeights = (/** @type {unknown} */ value) => asked('WeightFields')(value);
 const tempo = (/** @type {'forward_s' | 'ratio' | 'rest_s' | 'strokes'} */ name) => field('TempoFields', name);
 /** @type {Record<keyof Practice, Check | Each>} */
@@ -272,7 +283,15 @@ const PRACTICE_CHECKS = {
   gap_m: orNull(field('GateFields', 'gap_m')),
   eyes_m: field('EyesFields', 'left_m'),
   weights: isWeights,
-  blocks: list(record({ drill: isText, minutes: between(...OWN.block_minutes), why: isText, instead: list(isText) })),
+  blocks: list(
+    record({
+      drill: isText,
+      minutes: between(...OWN.block_minutes),
+      why: isText,
+      instead: list(isText),
+      card: (value) => value === undefined || isCard(value),
+    }),
+  ),
   planned: orNull(record({ ...PLAN, weights: isWeights })),
   run: orNull(record({ block: isCount, paused: isBoolean, session: isText, spent_s: isSpent, good: isCount, bad: isCount })),
   tempo: record({

@@ -55,6 +55,11 @@ export function actions(app, sound) {
       if (practice().chime) void sound.ready();
       run.start();
     },
+    /** @param {import('../../types.js').Drill} drill */
+    startDrill(drill) {
+      if (practice().chime) void sound.ready();
+      run.startDrill(drill);
+    },
     pause() {
       if (practice().chime) void sound.ready();
       run.pause();
@@ -100,11 +105,11 @@ export function actions(app, sound) {
     /** Another drill for the same minutes. @param {number} i */
     swap(i) {
       const { blocks } = practice();
-      const {
-        drill,
-        minutes,
-        instead: [next, ...rest],
-      } = blocks[i];
+      const { drill, minutes, instead } = blocks[i];
+      // what another block took by a swap is not done twice
+      const next = instead.find((id) => blocks.every((block) => block.drill !== id));
+      if (!next) return;
+      const rest = instead.filter((id) => id !== next);
       const why = store.state.practicePage.drills.find(({ id }) => id === next)?.why ?? '';
       keep('swap drill', {
         blocks: blocks.map((block, at) =>
@@ -130,7 +135,7 @@ export function actions(app, sound) {
     async play() {
       const { tempo } = store.state.answers;
       if (store.state.practicePage.sound === 'interrupted') return sound.resume();
-      if (store.state.practicePage.sound === 'playing') return sound.stop();
+      if (store.state.practicePage.sound !== 'off') return sound.stop();
       if (!tempo) return;
       try {
         await sound.play(tempo, practice().tempo.muted ? 0 : practice().tempo.volume);

@@ -14,6 +14,8 @@ import { current, TICK_MS } from './run.js';
 import { view } from './view.js';
 
 const TEMPO = '#tempo'; // as the home screen's shortcut has it
+/** While the tempo keeps time. */
+const SOUNDS = ['playing', 'silent'];
 const OVER_MS = [120, 80, 120];
 
 /** A skill weighs what it costs; tempo, which no putt tells, as much as the others do on average. @param {CostAnswer[]} costs */
@@ -38,6 +40,7 @@ export const practice = {
       changing: false,
       note: '',
       sound: 'off',
+      awake: false,
       late: [],
       finding: '',
       taps: [],
@@ -56,7 +59,9 @@ export const practice = {
       store.change(`sound ${state}`, { practicePage: { ...store.state.practicePage, sound: state } }),
     );
     const act = actions(app, sound);
-    const stayAwake = createWake();
+    const stayAwake = createWake((awake) =>
+      store.change('screen stays on', { practicePage: { ...store.state.practicePage, awake } }),
+    );
     const follow = followHeard(store, sound);
 
     /** A session that the page did not see begin was broken off. */
@@ -87,7 +92,7 @@ export const practice = {
       const { practice, practicePage, screen } = state;
       keepTicking();
       if (state.findings && state.findings !== before.findings) act.weigh(weighed(state.findings.value.costs));
-      stayAwake((practice.run !== null && !practice.run.paused) || practicePage.sound === 'playing');
+      stayAwake((practice.run !== null && !practice.run.paused) || SOUNDS.includes(practicePage.sound));
       const { drill, cue } = current(practice, practicePage.drills);
       const was = current(before.practice, before.practicePage.drills);
       const speaks = practice.spoken && drill && !practice.run?.paused;
@@ -99,7 +104,7 @@ export const practice = {
         if (practice.chime) sound.chime(practice.tempo.volume);
         if (practice.tempo.vibrate) navigator.vibrate?.(OVER_MS);
       }
-      if (practicePage.sound === 'playing' && before.practicePage.sound !== 'playing') follow();
+      if (SOUNDS.includes(practicePage.sound) && !SOUNDS.includes(before.practicePage.sound)) follow();
       // What is heard belongs to what is shown
       const elsewhere =
         screen !== before.screen ||

@@ -13,15 +13,18 @@ const ASLEEP_MS = 5000;
 export const remaining = ({ blocks, run }) => (run ? Math.max(0, blocks[run.block].minutes * 60 - run.spent_s) : 0);
 
 const CUE_S = 60;
+/** Of a drill that is done by itself, minutes. */
+const USUAL_MIN = 6;
 
 /** The drill in hand, and the cue of this minute: they take turns. @param {Practice} practice @param {Drill[]} drills */
 export function current({ blocks, run }, drills) {
-  const drill = run ? drills.find(({ id }) => id === blocks[run.block].drill) : undefined;
+  const block = run && blocks[run.block];
+  const drill = block ? (block.card ?? drills.find(({ id }) => id === block.drill)) : undefined;
   return { drill, cue: drill && run ? drill.cues[Math.floor(run.spent_s / CUE_S) % drill.cues.length] : '' };
 }
 
 /** @param {Run} run @param {number} block @returns {Run} */
-const at = (run, block) => ({ ...run, block, spent_s: 0, good: 0, bad: 0 });
+const at = (run, block) => ({ ...run, block, spent_s: 0, good: 0, bad: 0, folded: false });
 
 /** @param {Store} store */
 export function runActions(store) {
@@ -59,7 +62,7 @@ export function runActions(store) {
       text: '',
       session,
       drill,
-      name: drills.find(({ id }) => id === drill)?.name ?? drill,
+      name: blocks[block].card?.name ?? drills.find(({ id }) => id === drill)?.name ?? drill,
       spent_s: Math.round(spent_s),
       good,
       bad,
@@ -70,12 +73,25 @@ export function runActions(store) {
     if (over) store.change('session over', { practicePage: { ...store.state.practicePage, page: 'done' } });
   }
 
+  /** @param {Practice['blocks']} blocks */
+  function begin(blocks) {
+    const { drills } = store.state.practicePage;
+    last = Date.now();
+    change('start session', {
+      blocks: blocks.map((block) => ({ ...block, card: drills.find(({ id }) => id === block.drill) })),
+      run: { session: crypto.randomUUID(), block: 0, spent_s: 0, paused: false, good: 0, bad: 0 },
+    });
+    store.change('show session', { practicePage: { ...store.state.practicePage, page: 'run', note: '' } });
+  }
+
   return {
-    start() {
-      last = Date.now();
-      change('start session', { run: { session: crypto.randomUUID(), block: 0, spent_s: 0, paused: false, good: 0, bad: 0 } });
-      store.change('show session', { practicePage: { ...store.state.practicePage, page: 'run', note: '' } });
+    start: () => begin(practice().blocks),
+    /** One drill by itself, for its usual time; the plan is made anew afterwards. @param {Drill} drill */
+    startDrill({ id, least, most, why }) {
+      change('a drill alone', { planned: null });
+      begin([{ drill: id, minutes: Math.min(most, Math.max(least, USUAL_MIN)), why, instead: [] }]);
     },
+    fold: () => changeRun('fold set-up', ({ folded }) => ({ folded: !folded })),
     tick() {
       const { run } = practice();
       const now = Date.now();

@@ -31,9 +31,10 @@ export function drill(state, act) {
         : ''
     }
     ${shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate) ? html`<div class="fields">${practiceField(state, act, 'gap_m')}</div>` : ''}
-    ${shown.picture === 'eyes' && shown.needs.length ? html`<div class="fields">${practiceField(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
+    ${shown.picture === 'eyes' ? html`<div class="fields">${practiceField(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
     ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}
     ${sought(state, shown, act)}
+    <button type="button" class="go ${shown.picture === 'tempo' ? 'plain' : ''}" @click=${() => act.startDrill(shown)}>Start this drill</button>
     <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>
     ${cautions(shown)}
     <p class="quiet">Needs: ${shown.needs.map((thing) => THINGS[thing]).join(', ') || 'nothing'}. ${shown.least} to ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>`;

@@ -10,9 +10,10 @@ import { sought } from '../sought.js';
 import { clock } from '../../../format.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
+import { figures } from './figures.js';
 import { pendulum } from './pendulum.js';
 
-const PLAYS = { off: 'Play the tempo', playing: 'Stop the sound', interrupted: 'Sound on again' };
+const PLAYS = { off: 'Play the tempo', playing: 'Stop the sound', interrupted: 'Sound on again', silent: 'Stop' };
 
 /** @param {State} state @param {PracticeActions} act */
 export function runner(state, act) {
@@ -25,17 +26,25 @@ export function runner(state, act) {
   const next = blocks[run.block + 1];
   const left = remaining(practice);
   const inTime = drill?.picture === 'tempo';
-  const note = practicePage.sound === 'interrupted' ? 'The phone has stopped the sound.' : practicePage.note;
+  const note =
+    { interrupted: 'The phone has stopped the sound.', silent: 'No sound comes out: watch the picture.', off: '', playing: '' }[
+      practicePage.sound
+    ] || practicePage.note;
   return html`<main class="run">
     <header class="run-head"><h1><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></h1>
       <button type="button" class="word" aria-label="${other} screen" @click=${act.theme}>${other}</button>
       <button type="button" class="word" @click=${act.end}>End</button></header>
     <p class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</p>
     ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
-    <div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>
+    ${
+      drill && !run.folded
+        ? html`<div class="run-setup"><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drawing(drill, state)}</div>`
+        : html`<div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>`
+    }
     ${cautions(drill)}
     <div class="run-next">
-      <p>${next ? html`<span class="over">Next</span> ${practicePage.drills.find(({ id }) => id === next.drill)?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+      <button type="button" class="word" aria-expanded=${run.folded ? 'false' : 'true'} @click=${act.fold}>${run.folded ? 'Set-up' : 'It is set up'}</button>
+      <p>${next ? html`<span class="over">Next</span> ${(next.card ?? practicePage.drills.find(({ id }) => id === next.drill))?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
       ${sought(state, drill, act)}
       ${
         inTime

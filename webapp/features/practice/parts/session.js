@@ -48,11 +48,11 @@ export function session({ practice, practicePage, refusals, settings }, act) {
     const raises = i > 1 && i < blocks.length - 1;
     return html`<li>
       <span class="plan-minutes">${block.minutes}<small> min</small></span>
-      <span><strong>${name}</strong><span class="quiet">${block.why}</span>
+      <span><button type="button" class="row" @click=${() => act.openDrill(block.drill)}><strong>${name}</strong><span class="quiet">${block.why}</span></button>
       ${
         practicePage.changing
           ? html`<span class="plan-does">
-          ${block.instead.length ? html`<button type="button" class="word" aria-label="Another drill in place of ${name}" @click=${() => act.swap(i)}>Swap</button>` : ''}
+          ${block.instead.some((id) => blocks.every(({ drill }) => drill !== id)) ? html`<button type="button" class="word" aria-label="Another drill in place of ${name}" @click=${() => act.swap(i)}>Swap</button>` : ''}
           ${raises ? html`<button type="button" class="word" aria-label="${name} earlier" @click=${() => act.raise(i)}>Earlier</button>` : ''}
         </span>`
           : ''

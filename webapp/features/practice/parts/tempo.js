@@ -8,7 +8,7 @@ import { number } from '../../../format.js';
 import { practiceField } from './practice-field.js';
 import { pendulum } from './pendulum.js';
 
-const PLAYS = { off: 'Play', playing: 'Stop', interrupted: 'Go on' };
+const PLAYS = { off: 'Play', playing: 'Stop', interrupted: 'Go on', silent: 'Stop' };
 
 /** @param {State} state @param {PracticeActions} act */
 export function tempo(state, act) {
@@ -20,6 +20,7 @@ export function tempo(state, act) {
     ${pendulum()}
     <button type="button" class="go" ?disabled=${!answers.tempo} @click=${act.play}>${PLAYS[sound]}</button>
     ${sound === 'interrupted' ? html`<p class="problem" role="alert">The phone has stopped the sound. It goes on where it was.</p>` : ''}
+    ${sound === 'silent' ? html`<p class="problem" role="alert">No sound comes out of this phone. The picture and the vibration go on.</p>` : ''}
     ${practicePage.note ? html`<p class="problem" role="alert">${practicePage.note}</p>` : ''}
     <p class="quiet">Low note: start. Middle: top. High: ball.${answers.tempo?.interpolated ? ' Other than 2 : 1 the curve between is an interpolation.' : ''}</p>
     <div class="volume"><label for="volume">Volume</label><input id="volume" type="range" min="0" max="1" step="0.05" .value=${String(volume)} ?disabled=${muted}
@@ -33,6 +34,6 @@ export function tempo(state, act) {
     <details><summary>Headphones and lock screen</summary>
       <div class="fields">${practiceField(state, act, 'delay_s', 'Wireless headphones are late. While it plays, tap four times with the high note.')}</div>
       <button type="button" class="go plain" ?disabled=${sound !== 'playing'} @click=${act.tapDelay}>Tap with the high note${late.length ? `, ${4 - late.length} more` : ''}</button>
-      <p class="quiet">The screen stays on while it plays. Some systems stop a page’s sound once the screen locks: then it says so here, and goes on when you come back.</p>
+      <p class="quiet">${practicePage.awake ? 'The screen stays on while it plays.' : 'This phone may turn its screen off while it plays: give it a longer time in its settings.'} Some systems stop a page’s sound once the screen locks: then it says so here, and goes on when you come back.</p>
     </details>`;
 }
