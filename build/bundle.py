@@ -10,7 +10,7 @@ from environment import NODE_PACKAGES, ROOT, VENV, SetupError, node
 
 WEBAPP = ROOT / "webapp"
 # By output: each is loaded by an address of its own
-ENTRIES = ("main.js", "engine/early.js", "engine/worker.js")
+ENTRIES = ("main.js", "engine/early.js", "engine/worker.js", "device/levels.js")
 # Loaded as it stands: its browser looks for a new version of it byte by byte
 WHOLE = ("sw.js",)
 # The oldest browsers of README, so that no newer syntax is left in

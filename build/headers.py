@@ -14,8 +14,8 @@ POLICY = {
     "form-action": "'none'",
     "frame-ancestors": "'none'",
 }
-OURS = ("accelerometer", "camera", "gyroscope", "magnetometer", "screen-wake-lock")
-NOBODYS = ("display-capture", "geolocation", "microphone", "midi", "payment", "serial", "usb")
+OURS = ("accelerometer", "camera", "gyroscope", "magnetometer", "microphone", "screen-wake-lock")
+NOBODYS = ("display-capture", "geolocation", "midi", "payment", "serial", "usb")
 
 HEADERS = {
     "Content-Security-Policy": "; ".join(f"{name} {value}" for name, value in POLICY.items()),

@@ -212,6 +212,7 @@ export interface Answers {
   eyes: Answer<'eyes'>;
   arc: Answer<'arc'>;
   shim: Answer<'shim'>;
+  paces: Answer<'paces'>;
   strokeLength: Answer<'stroke_length'>;
   laid: Answer<'level'>;
   survey: Answer<'survey'>;
@@ -411,6 +412,8 @@ export interface Practice {
   gap_m: number | null;
   /** How far inside the ball line the eyes are. */
   eyes_m: number;
+  /** Pace by ear: what the ball meets, how far it should run, how fast the floor is; null where the paper tells it. */
+  ear: { wall_m: number; paper_m: number; meant_m: number; floor_ft: number | null; floor_sd_ft: number };
 }
 
 /** The practice screen as it stands; gone with the page. */
@@ -421,6 +424,10 @@ export interface PracticePage {
   changing: boolean;
   note: string;
   sound: SoundState;
+  hearing: 'off' | 'asking' | 'on';
+  /** How far the putts of this block would have run. */
+  rolls_m: number[];
+  floorHeard_ft: number | null;
   /** Whether the phone has agreed to keep its screen on. */
   awake: boolean;
   /** Taps of the delay's calibration, seconds after the note. */

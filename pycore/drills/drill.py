@@ -14,7 +14,7 @@ Place = Literal["room", "green"]
 Thing = Literal["level_floor", "mirror", "laser", "ball", "balls", "hole", "string", "chalk"]
 Picture = Literal[
     "eyes", "arc", "tempo", "gate", "ball_line", "string", "feet", "chalk", "past", "stop", "shallow", "long", "walk", "last",
-    "stance", "books", "skirting", "hand", "closed", "coins", "wall", "shim",
+    "stance", "books", "skirting", "hand", "closed", "coins", "wall", "shim", "heard",
 ]  # fmt: skip
 Line = Annotated[str, Length(1, 140)]
 Minutes = Annotated[int, Range(1, 20, "minutes")]

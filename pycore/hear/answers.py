@@ -42,3 +42,19 @@ class HeardAnswer(TypedDict):
     stimp_sd_ft: float | None
     heard: list[HeardSound]
     left_out: list[LeftOut]
+
+
+class Held(TypedDict):
+    """A value with its 95 % interval."""
+
+    value: float
+    low: float
+    high: float
+
+
+class PacesAnswer(TypedDict):
+    """Errors of the rolls, as fractions of what was meant, long positive; lean and spread of two or more of them."""
+
+    errors: list[float]
+    lean: Held | None
+    spread: Held | None

@@ -1,4 +1,4 @@
-"""The endpoint of hearing: heard."""
+"""The endpoints of hearing: heard, paces."""
 
 from math import exp, sin
 from typing import Any
@@ -6,6 +6,7 @@ from typing import Any
 from pycore.endpoint import Endpoint
 from pycore.green.speed import deceleration
 from pycore.hear import answers, clicks, pace, putts, requests
+from pycore.stats import intervals
 
 
 def answer_heard(fields: requests.HeardFields) -> answers.HeardAnswer:
@@ -69,7 +70,25 @@ def _stimp(found: pace.Floor | None) -> tuple[float | None, float | None]:
     return stimp_ft, stimp_ft * found.sd / found.slowing
 
 
-ENDPOINTS: dict[str, Endpoint[Any, Any]] = {"heard": Endpoint(requests.HeardFields, answer_heard)}
+def answer_paces(fields: requests.PacesFields) -> answers.PacesAnswer:
+    """Spread and lean of a row of putts."""
+    errors = [roll / fields.meant_m - 1 for roll in fields.rolls_m]
+    few = len(errors) < 2
+    return {
+        "errors": errors,
+        "lean": None if few else _held(intervals.mean(errors)),
+        "spread": None if few else _held(intervals.spread_estimate(errors)),
+    }
+
+
+def _held(found: intervals.Estimate) -> answers.Held:
+    return {"value": found.value, "low": found.low, "high": found.high}
+
+
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "heard": Endpoint(requests.HeardFields, answer_heard),
+    "paces": Endpoint(requests.PacesFields, answer_paces),
+}
 
 
 def _clicked(at: float) -> float:
@@ -81,4 +100,5 @@ _BAND = [round(_clicked(i / 1000), 5) for i in range(3000)]
 EXAMPLES: list[dict[str, Any]] = [
     {"ask": "heard", "bands": [_BAND] * 3, "marks_m": [1.5], "stimp_ft": 9.0, "stimp_sd_ft": 0.3, "skid": "putted"},
     {"ask": "heard", "bands": [_BAND] * 3, "marks_m": [0.8, 1.5], "stimp_ft": None},
+    {"ask": "paces", "rolls_m": [3.8, 4.1, 4.4], "meant_m": 4.0},
 ]

@@ -53,3 +53,11 @@ class HeardFields:
         if self.stimp_ft is None and len(self.marks_m) == 1:
             message = "stimp_ft is null; with one mark the floor's speed is needed, or a second mark in the ball's way"
             raise Refusal("no_speed", message, "stimp_ft")
+
+
+@dataclass(frozen=True, kw_only=True)
+class PacesFields:
+    """How far putts would have run, and how far they were meant to."""
+
+    rolls_m: Annotated[tuple[Annotated[float, Range(0.0, 60.0, "m")], ...], Length(0, 2000), Doc("rolls", "heard")]
+    meant_m: Annotated[float, Range(0.3, 40.0, "m"), Doc("meant", "how far the ball should run")]

@@ -14,6 +14,7 @@ export const REQUESTS = {
   "find_tempo": "FindTempoFields",
   "arc": "ArcFields",
   "heard": "HeardFields",
+  "paces": "PacesFields",
   "roll_test": "RollTestFields",
   "stimpmeter": "StimpmeterFields",
   "survey": "SurveyFields",
@@ -160,6 +161,10 @@ export const FIELDS = {
     stimp_ft: {"label": "floor speed", "more": "feet on the Stimpmeter; a bare floor has many", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 3, "high": 60, "unit": "ft"},
     stimp_sd_ft: {"label": "spread of the speed", "more": "", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 20, "unit": "ft"},
     skid: {"label": "skid", "more": "a putted ball skids before it rolls", "needed": false, "default": "rolled", "nullable": false, "kind": "word", "words": ["rolled", "putted"]},
+  },
+  PacesFields: {
+    rolls_m: {"label": "rolls", "more": "heard", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "number", "low": 0, "high": 60, "unit": "m"}},
+    meant_m: {"label": "meant", "more": "how far the ball should run", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 40, "unit": "m"},
   },
   RollTestFields: {
     rolls: {"label": "rolls", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 2, "high": 40, "entry": {"kind": "object", "type": "BallFields"}},

@@ -11,6 +11,7 @@ export interface Asks {
   find_tempo: { request: FindTempoFields; value: FindTempoAnswer };
   arc: { request: ArcFields; value: ArcAnswer };
   heard: { request: HeardFields; value: HeardAnswer };
+  paces: { request: PacesFields; value: PacesAnswer };
   roll_test: { request: RollTestFields; value: RollTestAnswer };
   stimpmeter: { request: StimpmeterFields; value: StimpmeterAnswer };
   survey: { request: SurveyFields; value: SurveyAnswer };
@@ -402,6 +403,26 @@ export interface HeardSound {
 export interface LeftOut {
   at_s: number;
   reason: "lasting" | "tone" | "rebound" | "alone";
+}
+
+/** How far putts would have run, and how far they were meant to. */
+export interface PacesFields {
+  /** rolls: heard; 0 to 2000 */ rolls_m: Array<number>;
+  /** meant: how far the ball should run; a number from 0.3 to 40 m */ meant_m: number;
+}
+
+/** Errors of the rolls, as fractions of what was meant, long positive; lean and spread of two or more of them. */
+export interface PacesAnswer {
+  errors: Array<number>;
+  lean: Held | null;
+  spread: Held | null;
+}
+
+/** A value with its 95 % interval. */
+export interface Held {
+  value: number;
+  low: number;
+  high: number;
 }
 
 /** Rolls out and back along one line; rolled by hand, or putted, which skids first; taped or paced. */
@@ -1011,7 +1032,7 @@ export interface DrillCard {
   places: Array<"room" | "green">;
   least: number;
   most: number;
-  picture: "eyes" | "arc" | "tempo" | "gate" | "ball_line" | "string" | "feet" | "chalk" | "past" | "stop" | "shallow" | "long" | "walk" | "last" | "stance" | "books" | "skirting" | "hand" | "closed" | "coins" | "wall" | "shim";
+  picture: "eyes" | "arc" | "tempo" | "gate" | "ball_line" | "string" | "feet" | "chalk" | "past" | "stop" | "shallow" | "long" | "walk" | "last" | "stance" | "books" | "skirting" | "hand" | "closed" | "coins" | "wall" | "shim" | "heard";
   setup: Array<string>;
   cues: Array<string>;
   good: string;
@@ -1457,6 +1478,7 @@ export interface Fields {
   FindTempoFields: { taps_s: Described & ListTaken; rates: Described & ListTaken; angles: Described & ListTaken; };
   ArcFields: { lie_deg: Described & NumberTaken; length_m: Described & NumberTaken; above_grip_m: Described & NumberTaken; reach_m: Described & NumberTaken; };
   HeardFields: { bands: Described & ListTaken; rate_hz: Described & NumberTaken; marks_m: Described & ListTaken; stimp_ft: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; skid: Described & WordTaken; };
+  PacesFields: { rolls_m: Described & ListTaken; meant_m: Described & NumberTaken; };
   RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
   BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; deceleration_mps2: Described & NumberTaken; deceleration_sd_mps2: Described & NumberTaken; way: Described & WordTaken; };
   StimpmeterFields: { out_ft: Described & ListTaken; back_ft: Described & ListTaken; };

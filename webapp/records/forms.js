@@ -14,6 +14,8 @@ export const OWN = /** @type {const} */ ({
   roll_deg: [-45, 45],
   ramp_m: [0.02, 1.5],
   delay_s: [0, 0.6],
+  wall_m: [0.5, 10],
+  paper_m: [0, 9],
   block_minutes: [0, 120],
   spent_s: [0, 86_400],
   count: [0, 100_000],

@@ -129,3 +129,15 @@ BAND = [0.01] * 1000
 def test_refusals(refused, fields, code, field):
     refusal = refused("heard", **{"bands": [BAND] * 3, "marks_m": [2.0], "stimp_ft": 9.0, **fields})
     assert (refusal["code"], refusal["field"]) == (code, field)
+
+
+def test_lean_and_spread_of_a_row(engine_ask):
+    """By hand: errors -0.05, 0.025, 0.10; mean 0.025, SD 0.075; Student's 4.3027 and chi-square 7.3778 and 0.050636 with two
+    degrees of freedom (Abramowitz and Stegun, tables 26.10 and 26.8)."""
+    answer = engine_ask("paces", rolls_m=[3.8, 4.1, 4.4], meant_m=4.0)
+    assert answer["errors"] == pytest.approx([-0.05, 0.025, 0.10])
+    reach = 4.3027 * 0.075 / np.sqrt(3)
+    assert answer["lean"] == pytest.approx({"value": 0.025, "low": 0.025 - reach, "high": 0.025 + reach}, rel=1e-3)
+    spread = {"value": 0.075, "low": 0.075 * np.sqrt(2 / 7.3778), "high": 0.075 * np.sqrt(2 / 0.050636)}
+    assert answer["spread"] == pytest.approx(spread, rel=1e-3)
+    assert engine_ask("paces", rolls_m=[4.0], meant_m=4.0)["lean"] is None

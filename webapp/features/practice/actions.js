@@ -11,6 +11,7 @@ import { createMotion } from '../../device/motion.js';
 import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
 import { FIELDS } from './fields.js';
 import { isPlanned } from './questions.js';
+import { listenActions } from './listen.js';
 import { runActions } from './run.js';
 import { senseActions } from './senses.js';
 
@@ -30,6 +31,7 @@ export function actions(app, sound) {
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
   const motion = createMotion();
   const run = runActions(store);
+  const ears = listenActions(app, run);
 
   /** @param {Partial<TempoSettings>} patch */
   function setTempo(patch) {
@@ -49,6 +51,7 @@ export function actions(app, sound) {
 
   return {
     ...run,
+    ...ears,
     ...senseActions(app),
     start() {
       if (!isPlanned(practice())) return;

@@ -81,6 +81,38 @@ export const FIELDS = {
     get: ({ gap_m }, { matchingGate }) => gap_m ?? matchingGate?.matching_gap_m ?? 0,
     put: (practice, gap_m) => ({ ...practice, gap_m }),
   },
+  wall_m: {
+    label: 'Ball to wall',
+    unit: { name: 'metres', unit: 'm', si: 1, digits: 2 },
+    low: 0.5,
+    high: 10,
+    get: ({ ear }) => ear.wall_m,
+    put: (practice, wall_m) => ({ ...practice, ear: { ...practice.ear, wall_m } }),
+  },
+  meant_m: {
+    label: 'Should run',
+    unit: { name: 'metres', unit: 'm', si: 1, digits: 2 },
+    ...rangeOf('PacesFields', 'meant_m'),
+    get: ({ ear }) => ear.meant_m,
+    put: (practice, meant_m) => ({ ...practice, ear: { ...practice.ear, meant_m } }),
+  },
+  paper_m: {
+    label: 'Ball to paper',
+    unit: { name: 'metres', unit: 'm', si: 1, digits: 2 },
+    low: 0,
+    high: 9,
+    get: ({ ear }) => ear.paper_m,
+    put: (practice, paper_m) => ({ ...practice, ear: { ...practice.ear, paper_m } }),
+  },
+  floor_ft: {
+    label: 'Floor speed',
+    unit: { name: 'feet on the Stimpmeter', unit: 'ft', si: 1, digits: 1 },
+    low: 0,
+    high: 60,
+    get: ({ ear }) => ear.floor_ft ?? 0,
+    // a typed speed is good to a twentieth
+    put: (practice, feet) => ({ ...practice, ear: { ...practice.ear, floor_ft: feet || null, floor_sd_ft: feet / 20 } }),
+  },
   eyes_m: {
     label: 'Eyes inside the line',
     unit: fineUnit,

@@ -41,6 +41,9 @@ export const practice = {
       note: '',
       sound: 'off',
       awake: false,
+      hearing: 'off',
+      rolls_m: [],
+      floorHeard_ft: null,
       late: [],
       finding: '',
       taps: [],
@@ -111,6 +114,8 @@ export const practice = {
         practicePage.page !== before.practicePage.page ||
         practice.run?.block !== before.practice.run?.block;
       if (elsewhere || state.answers.tempo !== before.answers.tempo) sound.stop();
+      if (elsewhere && practicePage.hearing !== 'off') act.stopListening();
+      if (elsewhere && practicePage.rolls_m.length) act.forgetHeard();
     });
 
     /** @type {Record<string, () => void>} */

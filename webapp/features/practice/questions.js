@@ -112,6 +112,13 @@ export const questions = [
     when: pictured('eyes'),
     fields: ({ practice, putt: { distance_m } }) => ({ left_m: practice.eyes_m, distance_m }),
   },
+  {
+    into: 'paces',
+    ask: 'paces',
+    when: pictured('heard'),
+    follows: true,
+    fields: ({ practice: { ear }, practicePage: { rolls_m } }) => (rolls_m.length ? { rolls_m, meant_m: ear.meant_m } : null),
+  },
   { into: 'shim', ask: 'shim', when: pictured('shim'), fields: () => ({ apart_m: 0.3 }) },
   {
     into: 'arc',

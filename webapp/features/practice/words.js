@@ -15,6 +15,12 @@ export const THINGS = {
 /** @type {Record<Drill['skill'], string>} */
 export const SKILLS = { alignment: 'Alignment', start_line: 'Start line', pace: 'Pace', reading: 'Reading', tempo: 'Tempo' };
 
+/** How a putt's pace is told: of its length, as a fraction. @param {number} error */
+export function paceWords(error) {
+  const percent = Math.round(100 * Math.abs(error));
+  return percent ? `${percent} % ${error > 0 ? 'long' : 'short'}` : 'As meant';
+}
+
 /** Why a stroke was not used. @type {Record<string, string>} */
 export const REASONS = {
   gap: 'samples are missing',

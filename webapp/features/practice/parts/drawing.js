@@ -158,6 +158,10 @@ const PICTURES = {
     box: '0 0 320 130',
     body: svg`${line('M20 112H300')}<rect class="d-foot" x="76" y="56" width="44" height="56" rx="16"></rect><rect class="d-hole" x="196" y="100" width="52" height="12"></rect><rect class="d-foot" x="200" y="44" width="44" height="56" rx="16"></rect>${line('M98 30H222m-8 -5l8 5l-8 5M106 25l-8 5l8 5', 'd-mark')}${label(160, 22, '30 cm')}${label(256, 110, shim ? `2 %: ${Math.round((shim.shims[1]?.thickness_m ?? 0) * MM)} mm` : '', 'start')}`,
   }),
+  heard: () => ({
+    box: '0 0 320 120',
+    body: svg`${line('M40 70H262', 'd-aim')}${ball(40, 70, 9)}${line('M272 26V104', 'd-mark')}<rect class="d-head" x="18" y="52" width="9" height="36"></rect><rect class="d-foot" x="150" y="88" width="34" height="18" rx="4"></rect>${label(278, 70, 'wall', 'start')}${label(167, 82, 'phone')}${label(40, 46, 'click')}${label(262, 22, 'click', 'end')}`,
+  }),
   last: () => ({
     box: '0 0 320 100',
     body: svg`${line('M90 60H218', 'd-aim')}${ball(90, 60, 9)}${hole(230, 60, 14)}${label(160, 26, 'one ball')}`,

@@ -8,6 +8,7 @@ import { sought } from '../sought.js';
 import { THINGS } from '../words.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
+import { earFields } from './ear.js';
 import { practiceField } from './practice-field.js';
 import { figures } from './figures.js';
 
@@ -32,6 +33,7 @@ export function drill(state, act) {
     }
     ${shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate) ? html`<div class="fields">${practiceField(state, act, 'gap_m')}</div>` : ''}
     ${shown.picture === 'eyes' ? html`<div class="fields">${practiceField(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
+    ${shown.picture === 'heard' ? earFields(state, act) : ''}
     ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}
     ${sought(state, shown, act)}
     <button type="button" class="go ${shown.picture === 'tempo' ? 'plain' : ''}" @click=${() => act.startDrill(shown)}>Start this drill</button>

@@ -10,6 +10,7 @@ import { sought } from '../sought.js';
 import { clock } from '../../../format.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
+import { ear, earFields } from './ear.js';
 import { figures } from './figures.js';
 import { pendulum } from './pendulum.js';
 
@@ -38,8 +39,8 @@ export function runner(state, act) {
     ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
     ${
       drill && !run.folded
-        ? html`<div class="run-setup"><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drawing(drill, state)}</div>`
-        : html`<div class="run-stage">${inTime ? pendulum() : drill ? drawing(drill, state) : ''}</div>`
+        ? html`<div class="run-setup"><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(drill, state)}</div>`
+        : html`<div class="run-stage">${inTime ? pendulum() : drill?.picture === 'heard' ? ear(state, act) : drill ? drawing(drill, state) : ''}</div>`
     }
     ${cautions(drill)}
     <div class="run-next">

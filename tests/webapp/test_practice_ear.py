@@ -1,0 +1,84 @@
+"""Pace by ear, through the browser's own microphone: Chromium plays a file of putts that numpy made."""
+
+import json
+import wave
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+from playwright.sync_api import Page, Playwright, expect
+
+import browser
+import environment
+from tests import sounds
+
+MARK_M, STIMP_FT, MEANT_M = 2.5, 9.0, 4.0
+LAUNCHES = (2.1, 2.25, 2.4)
+EAR = {"wall_m": MARK_M, "paper_m": 0, "meant_m": MEANT_M, "floor_ft": STIMP_FT, "floor_sd_ft": 0.45}
+BLOCK = {"drill": "pace_by_ear", "minutes": 6, "why": "Why.", "instead": []}
+PLANNED = {"minutes": 20, "place": "room", "at_hand": ["level_floor"], "weights": {}}
+
+
+def putted(folder: Path) -> Path:
+    """A file of three putts in a room with an echo and a little noise."""
+    room = sounds.Room(48_000, 18, 7, stimp_ft=STIMP_FT, marks_m=(MARK_M,))
+    for i, launch in enumerate(LAUNCHES):
+        room.putt(3 + 5 * i, launch)
+    room.echo()
+    room.noise(room.white(), 24)
+    path = folder / "putts.wav"
+    with wave.open(str(path), "wb") as file:
+        file.setnchannels(1)
+        file.setsampwidth(2)
+        file.setframerate(room.rate)
+        file.writeframes((np.clip(room.sound, -1, 1) * 32767).astype("<i2").tobytes())
+    return path
+
+
+def open_ear(page: Page, url: str) -> None:
+    record = {"schema": 1, "cautioned": True, "practice": {"blocks": [BLOCK], "planned": PLANNED, "ear": EAR}}
+    page.add_init_script(f"localStorage.borrowline ??= {json.dumps(json.dumps(record))}")
+    page.goto(url + "#practice")
+    page.get_by_role("button", name="Drills", exact=True).click()
+    page.get_by_role("button", name="Pace by ear").click(timeout=60_000)
+    page.get_by_role("button", name="Start this drill").click()
+    page.get_by_role("button", name="It is set up").click()
+
+
+def test_putts_are_heard_counted_and_shown(playwright: Playwright, site: Any, tmp_path: Path) -> None:
+    flags = ["--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream"]
+    context = browser.open_store(
+        playwright,
+        tmp_path / "profile",
+        executable_path=environment.chromium(),
+        args=[*browser.FLAGS, *flags, f"--use-file-for-fake-audio-capture={putted(tmp_path)}%noloop"],
+        viewport=browser.PHONE,
+        service_workers="block",
+    )
+    page = context.pages[0]
+    open_ear(page, site.url)
+    page.get_by_role("button", name="Listen", exact=True).click()
+    expect(page.get_by_text("3 putts: lean", exact=False)).to_be_visible(timeout=90_000)
+    counted = [int(page.locator(f".count{which} .big").inner_text()) for which in (".good", ":not(.good)")]
+    assert sum(counted) == len(LAUNCHES)
+    # 2.4 m/s on this floor rolls 4.7 m, less what a skid takes off: long of 4 m
+    expect(page.locator(".ear-last")).to_contain_text("% long")
+    context.close()
+
+
+@pytest.mark.parametrize(
+    ("error", "words"),
+    [
+        ("NotAllowedError", "does not let the app listen"),
+        ("NotFoundError", "There is no microphone here"),
+        ("NotReadableError", "Another app holds the microphone"),
+    ],
+)
+def test_each_failure_has_its_words(phone: Any, error: str, words: str) -> None:
+    page = phone.page
+    page.add_init_script(f"navigator.mediaDevices.getUserMedia = async () => {{ throw new DOMException('no', '{error}'); }}")
+    open_ear(page, phone.url)
+    page.get_by_role("button", name="Listen", exact=True).click()
+    expect(page.get_by_role("status").filter(has_text=words)).to_be_visible()
+    expect(page.get_by_role("button", name="Listen", exact=True)).to_be_enabled()
