@@ -213,6 +213,7 @@ export interface Answers {
   arc: Answer<'arc'>;
   shim: Answer<'shim'>;
   paces: Answer<'paces'>;
+  week: Answer<'week'>;
   strokeLength: Answer<'stroke_length'>;
   laid: Answer<'level'>;
   survey: Answer<'survey'>;
@@ -412,13 +413,15 @@ export interface Practice {
   gap_m: number | null;
   /** How far inside the ball line the eyes are. */
   eyes_m: number;
+  /** Days before a first round, each session of them kept by its id once it is done. */
+  week: { first_tee: string; days_before: number; done: string[] };
   /** Pace by ear: what the ball meets, how far it should run, how fast the floor is; null where the paper tells it. */
   ear: { wall_m: number; paper_m: number; meant_m: number; floor_ft: number | null; floor_sd_ft: number };
 }
 
 /** The practice screen as it stands; gone with the page. */
 export interface PracticePage {
-  page: 'session' | 'run' | 'done' | 'tempo' | 'find' | 'length' | 'drills' | 'drill' | 'strip' | 'feet' | 'eye';
+  page: 'session' | 'week' | 'run' | 'done' | 'tempo' | 'find' | 'length' | 'drills' | 'drill' | 'strip' | 'feet' | 'eye';
   drill: string;
   drills: Drill[];
   changing: boolean;

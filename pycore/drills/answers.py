@@ -64,6 +64,41 @@ class BallLineAnswer(TypedDict):
     make_right: float
 
 
+class SkillWeights(TypedDict):
+    """How much work each skill needs, as a plan takes it."""
+
+    alignment: float
+    start_line: float
+    pace: float
+    reading: float
+    tempo: float
+
+
+class TournamentSession(TypedDict):
+    """A session of a day; ``id`` is its own within the week."""
+
+    id: str
+    name: str
+    place: Place
+    minutes: int
+    weights: SkillWeights
+    why: str
+
+
+class TournamentDay(TypedDict):
+    """A day, how many there are until the first round, and its sessions."""
+
+    day: str
+    left: int
+    sessions: list[TournamentSession]
+
+
+class TournamentAnswer(TypedDict):
+    """The days until the first round."""
+
+    days: list[TournamentDay]
+
+
 class Shim(TypedDict):
     """What lies under one foot, and the slope that it makes."""
 

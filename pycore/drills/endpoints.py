@@ -1,11 +1,11 @@
-"""The endpoints of practice: drills, plan, gate, ball_line, eyes, shim."""
+"""The endpoints of practice: drills, plan, gate, ball_line, eyes, shim, week."""
 
 from dataclasses import replace
 from math import atan2, degrees, radians, tan
 from typing import Any
 
 from pycore.constants import BALL_RADIUS
-from pycore.drills import answers, requests
+from pycore.drills import answers, requests, week
 from pycore.drills.drill import Drill, catalogue
 from pycore.drills.gate import Gate, gap_for, share_of_holed
 from pycore.drills.plan import SKILLS, plan
@@ -105,6 +105,37 @@ def answer_eyes(fields: requests.EyesFields) -> answers.EyesAnswer:
     return {"turned_deg": -degrees(atan2(fields.left_m, fields.distance_m)), "at_hole_m": -fields.left_m}
 
 
+def answer_week(fields: requests.TournamentFields) -> answers.TournamentAnswer:
+    """What to practise on the days before a first round."""
+    days = week.week(fields.day(), fields.days_before)
+    return {
+        "days": [
+            {
+                "day": day.isoformat(),
+                "left": fields.days_before - since,
+                "sessions": [
+                    {
+                        "id": f"{day.isoformat()} {session.name}",
+                        "name": session.name,
+                        "place": session.place,
+                        "minutes": session.minutes,
+                        "weights": {
+                            "alignment": session.weights["alignment"],
+                            "start_line": session.weights["start_line"],
+                            "pace": session.weights["pace"],
+                            "reading": session.weights["reading"],
+                            "tempo": session.weights["tempo"],
+                        },
+                        "why": session.why,
+                    }
+                    for session in sessions
+                ],
+            }
+            for since, (day, sessions) in enumerate(days)
+        ]
+    }
+
+
 def answer_shim(fields: requests.ShimFields) -> answers.ShimAnswer:
     """What thickness under one foot makes a slope: rise over run, the run being how far apart the feet are."""
     return {"shims": [{"slope_percent": p, "thickness_m": slope_from_percent(p) * fields.apart_m} for p in SHIMS]}
@@ -121,6 +152,7 @@ ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
     "ball_line": Endpoint(requests.BallLineFields, answer_ball_line),
     "eyes": Endpoint(requests.EyesFields, answer_eyes),
     "shim": Endpoint(requests.ShimFields, answer_shim),
+    "week": Endpoint(requests.TournamentFields, answer_week),
 }
 EXAMPLES: list[dict[str, Any]] = [
     {"ask": "drills"},
@@ -129,4 +161,5 @@ EXAMPLES: list[dict[str, Any]] = [
     {"ask": "ball_line", "distance_m": 2.53, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3048},
     {"ask": "eyes", "left_m": 0.02, "distance_m": 3},
     {"ask": "shim", "apart_m": 0.3},
+    {"ask": "week", "first_tee": "2026-05-07T08:10", "days_before": 4},
 ]

@@ -1,10 +1,13 @@
 """What may be asked about practice: the fields, and what each takes."""
 
 from dataclasses import dataclass, field
+from datetime import date, datetime
 from typing import Annotated, Literal
 
 from pycore.constants import BALL_RADIUS
+from pycore.drills import week
 from pycore.drills.drill import Place, Thing
+from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
 from pycore.putt.requests import PlayerFields, PuttFields
 from pycore.quantities import Distance, Stimp
@@ -58,6 +61,22 @@ class BallLineFields(PuttFields):
 
     off_deg: Annotated[float, Range(0.1, 5.0, "degrees"), Doc("off", "how far the line on the ball is turned")] = 1.0
     player: Player | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class TournamentFields:
+    """The day of the first round, and how many days there are before it."""
+
+    first_tee: Annotated[str, Length(10, 40), Doc("first tee", "a day, or a day and time, as 2026-05-07T08:10")]
+    days_before: Annotated[int, Range(0, week.LONGEST, "days"), Doc("days before")]
+
+    def day(self) -> date:
+        """The day alone."""
+        try:
+            return datetime.fromisoformat(self.first_tee).date()
+        except ValueError:
+            message = f'first_tee is "{self.first_tee}"; it takes a day and time as 2026-05-07T08:10'
+            raise Refusal("bad_field", message, "first_tee") from None
 
 
 @dataclass(frozen=True, kw_only=True)

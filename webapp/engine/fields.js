@@ -41,6 +41,7 @@ export const REQUESTS = {
   "ball_line": "BallLineFields",
   "eyes": "EyesFields",
   "shim": "ShimFields",
+  "week": "TournamentFields",
   "findings": "FindingsFields",
   "rounds": "RoundsFields"
 };
@@ -415,6 +416,10 @@ export const FIELDS = {
   },
   ShimFields: {
     apart_m: {"label": "feet apart", "more": "from middle to middle", "needed": false, "default": 0.3, "nullable": false, "kind": "number", "low": 0.1, "high": 1, "unit": "m"},
+  },
+  TournamentFields: {
+    first_tee: {"label": "first tee", "more": "a day, or a day and time, as 2026-05-07T08:10", "needed": true, "default": null, "nullable": false, "kind": "text", "low": 10, "high": 40},
+    days_before: {"label": "days before", "more": "", "needed": true, "default": null, "nullable": false, "kind": "integer", "low": 0, "high": 7, "unit": "days"},
   },
   FindingsFields: {
     putts: {"label": "putts", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "LoggedFields"}},

@@ -38,6 +38,7 @@ export interface Asks {
   ball_line: { request: BallLineFields; value: BallLineAnswer };
   eyes: { request: EyesFields; value: EyesAnswer };
   shim: { request: ShimFields; value: ShimAnswer };
+  week: { request: TournamentFields; value: TournamentAnswer };
   findings: { request: FindingsFields; value: FindingsAnswer };
   rounds: { request: RoundsFields; value: RoundsAnswer };
 }
@@ -1137,6 +1138,43 @@ export interface Shim {
   thickness_m: number;
 }
 
+/** The day of the first round, and how many days there are before it. */
+export interface TournamentFields {
+  /** first tee: a day, or a day and time, as 2026-05-07T08:10; 10 to 40 */ first_tee: string;
+  /** days before; a number from 0 to 7 days */ days_before: number;
+}
+
+/** The days until the first round. */
+export interface TournamentAnswer {
+  days: Array<TournamentDay>;
+}
+
+/** A day, how many there are until the first round, and its sessions. */
+export interface TournamentDay {
+  day: string;
+  left: number;
+  sessions: Array<TournamentSession>;
+}
+
+/** A session of a day; `id` is its own within the week. */
+export interface TournamentSession {
+  id: string;
+  name: string;
+  place: "room" | "green";
+  minutes: number;
+  weights: SkillWeights;
+  why: string;
+}
+
+/** How much work each skill needs, as a plan takes it. */
+export interface SkillWeights {
+  alignment: number;
+  start_line: number;
+  pace: number;
+  reading: number;
+  tempo: number;
+}
+
 /** A record of putts, in any order, and the hand of the player. */
 export interface FindingsFields {
   /** putts; 0 to 100000 */ putts: Array<LoggedFields>;
@@ -1514,6 +1552,7 @@ export interface Fields {
   BallLineFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; off_deg: Described & NumberTaken; player: Described & ObjectTaken; };
   EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
   ShimFields: { apart_m: Described & NumberTaken; };
+  TournamentFields: { first_tee: Described & TextTaken; days_before: Described & NumberTaken; };
   FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
   LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };

@@ -123,6 +123,7 @@ const PRACTICE = {
   above_grip_m: 0.45,
   gap_m: null,
   eyes_m: 0.02,
+  week: { first_tee: '', days_before: 4, done: [] },
   ear: { wall_m: 2.5, paper_m: 0, meant_m: 4, floor_ft: 9, floor_sd_ft: 0.45 },
   tempo: { forward_s: 0.3, ratio: 2, rest_s: 2.4, strokes: 20, volume: 0.8, muted: false, vibrate: true, delay_s: 0 },
 };
@@ -283,6 +284,7 @@ const PRACTICE_CHECKS = {
   above_grip_m: field('ArcFields', 'above_grip_m'),
   gap_m: orNull(field('GateFields', 'gap_m')),
   eyes_m: field('EyesFields', 'left_m'),
+  week: record({ first_tee: isDate, days_before: field('TournamentFields', 'days_before'), done: list(isText) }),
   ear: record({
     wall_m: between(...OWN.wall_m),
     paper_m: between(...OWN.paper_m),

@@ -98,6 +98,19 @@ export function actions(app, sound) {
         at_hand: at_hand.includes(thing) ? at_hand.filter((other) => other !== thing) : [...at_hand, thing],
       });
     },
+    /** @param {Partial<Practice['week']>} patch */
+    setWeek: (patch) => keep('set week', { week: { ...practice().week, ...patch } }),
+    /** @param {string} id */
+    sessionDone(id) {
+      const { week } = practice();
+      const done = week.done.includes(id) ? week.done.filter((other) => other !== id) : [...week.done, id];
+      keep('session done or not', { week: { ...week, done } });
+    },
+    /** A session of the week, planned for what is at hand. @param {Pick<Practice, 'minutes' | 'place' | 'weights'>} session */
+    openSession(session) {
+      keep('open session', session);
+      turn('turn to the session', { page: 'session', note: '', changing: false });
+    },
     change: () => turn('change plan', { changing: !store.state.practicePage.changing }),
     /** One place up. Set-up stays first and the last putt last. @param {number} i */
     raise(i) {

@@ -119,6 +119,12 @@ export const questions = [
     follows: true,
     fields: ({ practice: { ear }, practicePage: { rolls_m } }) => (rolls_m.length ? { rolls_m, meant_m: ear.meant_m } : null),
   },
+  {
+    into: 'week',
+    ask: 'week',
+    when: on('week'),
+    fields: ({ practice: { week } }) => (week.first_tee ? { first_tee: week.first_tee, days_before: week.days_before } : null),
+  },
   { into: 'shim', ask: 'shim', when: pictured('shim'), fields: () => ({ apart_m: 0.3 }) },
   {
     into: 'arc',

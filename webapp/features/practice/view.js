@@ -16,12 +16,13 @@ import { runner } from './parts/runner.js';
 import { session } from './parts/session.js';
 import { strip } from './parts/strip.js';
 import { tempo } from './parts/tempo.js';
+import { week } from './parts/week.js';
 
-const PAGES = { session, done, tempo, find, length, drills, drill, strip, feet, eye };
+const PAGES = { session, week, done, tempo, find, length, drills, drill, strip, feet, eye };
 const SENSES = ['feet', 'eye'];
 /** @type {[keyof typeof PAGES, string, string[]][]} */
 const TABS = [
-  ['session', 'Session', ['session', 'done']],
+  ['session', 'Session', ['session', 'week', 'done']],
   ['tempo', 'Tempo', ['tempo', 'find', 'length']],
   ['drills', 'Drills', ['drills', 'drill', 'strip']],
   ['feet', 'Feet', ['feet']],

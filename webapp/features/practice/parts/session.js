@@ -40,7 +40,8 @@ export function session({ practice, practicePage, refusals, settings }, act) {
     <section class=${planned ? 'plan' : 'plan stale'} aria-label="Plan" aria-busy=${planned ? 'false' : 'true'}>
       <header class="sheet-head"><h2>${planned || !blocks.length ? 'Plan' : 'The plan before'}</h2><button type="button" class="word" aria-pressed=${practicePage.changing} @click=${act.change}>${practicePage.changing ? 'Done' : 'Change'}</button></header>
       <ol>${blocks.map((block, i) => row(block, i))}</ol>
-    </section>`;
+    </section>
+    <button type="button" class="word" @click=${() => act.go('week')}>Tournament week</button>`;
 
   /** @param {Block} block @param {number} i */
   function row(block, i) {
