@@ -9,14 +9,28 @@ import { ruler } from '../../../parts/ruler.js';
 import { isPlanned } from '../questions.js';
 import { rangeOf } from '../../../fields.js';
 import { refusalWords } from '../../../refusal.js';
-import { THINGS } from '../words.js';
+import { SKILLS, THINGS } from '../words.js';
+import { dayWords } from '../../../format.js';
 
 const { low, high } = rangeOf('PlanFields', 'minutes');
 const MINUTES = Array.from({ length: high - low + 1 }, (_, i) => low + i);
 
+/** The one skill that weighs most; none where two share that. @param {State['practice']['weights']} weights */
+function heaviest(weights) {
+  const [first, second] = Object.entries(weights).toSorted(([, a], [, b]) => b - a);
+  return first && second && first[1] > second[1] ? /** @type {keyof typeof SKILLS} */ (first[0]) : null;
+}
+
+/** When a drill was last done; entries come newest first. @param {State['entries']} entries @param {string} drill */
+function lastDone(entries, drill) {
+  const last = entries?.find((entry) => entry.kind === 'drill' && !entry.gone && entry.drill === drill);
+  return last ? `Last done ${dayWords(last.at)}.` : '';
+}
+
 /** @param {State} state @param {PracticeActions} act */
-export function session({ practice, practicePage, refusals, settings }, act) {
-  const { minutes, place, at_hand, blocks } = practice;
+export function session({ practice, practicePage, refusals, settings, entries }, act) {
+  const { minutes, place, at_hand, blocks, weights } = practice;
+  const purpose = heaviest(weights);
   const planned = isPlanned(practice);
   const note = practicePage.note || (refusals.plan && refusalWords(refusals.plan, settings));
   return html`
@@ -39,6 +53,7 @@ export function session({ practice, practicePage, refusals, settings }, act) {
     <button type="button" class="go" ?disabled=${!planned} @click=${act.start}>Start</button>
     <section class=${planned ? 'plan' : 'plan stale'} aria-label="Plan" aria-busy=${planned ? 'false' : 'true'}>
       <header class="sheet-head"><h2>${planned || !blocks.length ? 'Plan' : 'The plan before'}</h2><button type="button" class="word" aria-pressed=${practicePage.changing} @click=${act.change}>${practicePage.changing ? 'Done' : 'Change'}</button></header>
+      ${purpose ? html`<p>For ${SKILLS[purpose].toLowerCase()}: it needs work the most.</p>` : ''}
       <ol>${blocks.map((block, i) => row(block, i))}</ol>
     </section>
     <button type="button" class="word" @click=${() => act.go('week')}>Tournament week</button>`;
@@ -49,7 +64,7 @@ export function session({ practice, practicePage, refusals, settings }, act) {
     const raises = i > 1 && i < blocks.length - 1;
     return html`<li>
       <span class="plan-minutes">${block.minutes}<small> min</small></span>
-      <span><button type="button" class="row" @click=${() => act.openDrill(block.drill)}><strong>${name}</strong><span class="quiet">${block.why}</span></button>
+      <span><button type="button" class="row" @click=${() => act.openDrill(block.drill)}><strong>${name}</strong><span class="quiet">${block.why} ${lastDone(entries, block.drill)}</span></button>
       ${
         practicePage.changing
           ? html`<span class="plan-does">

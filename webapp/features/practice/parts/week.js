@@ -18,8 +18,8 @@ export function week({ practice, answers, refusals, settings }, act) {
   const value = (/** @type {Event} */ event) => /** @type {HTMLInputElement} */ (event.target).value;
   return html`<h1>Tournament week</h1>
     <div class="fields pair">
-      <label class="field"><span>First tee</span><input type="datetime-local" .value=${first_tee} @change=${(/** @type {Event} */ event) => act.setWeek({ first_tee: value(event) })}></label>
-      <label class="field"><span>Days before</span><select .value=${String(days_before)} @change=${(/** @type {Event} */ event) => act.setWeek({ days_before: Number(value(event)) })}>${DAYS.map((n) => html`<option value=${n} ?selected=${n === days_before}>${n}</option>`)}</select></label>
+      <label class="week-field">First tee<input type="datetime-local" .value=${first_tee} @change=${(/** @type {Event} */ event) => act.setWeek({ first_tee: value(event) })}></label>
+      <label class="week-field">Days before<select .value=${String(days_before)} @change=${(/** @type {Event} */ event) => act.setWeek({ days_before: Number(value(event)) })}>${DAYS.map((n) => html`<option value=${n} ?selected=${n === days_before}>${n}</option>`)}</select></label>
     </div>
     ${refusals.week ? html`<p class="problem" role="alert">${refusalWords(refusals.week, settings)}</p>` : ''}
     ${first_tee ? '' : html`<p class="quiet">Set the first tee time: the days before it are laid out here.</p>`}
