@@ -4,7 +4,7 @@
  * @import {Practice, Settings, State} from '../../types.js'
  */
 import { rangeOf } from '../../fields.js';
-import { fineUnit, unitOf } from '../../format.js';
+import { distanceUnit, fineUnit, unitOf } from '../../format.js';
 
 const SECONDS = { name: 'seconds', unit: 's', si: 1, digits: 2 };
 const MILLISECONDS = { name: 'milliseconds', unit: 'ms', si: 0.001, digits: 0 };
@@ -83,7 +83,7 @@ export const FIELDS = {
   },
   wall_m: {
     label: 'Ball to wall',
-    unit: { name: 'metres', unit: 'm', si: 1, digits: 2 },
+    unit: distanceUnit,
     low: 0.5,
     high: 10,
     get: ({ ear }) => ear.wall_m,
@@ -91,14 +91,14 @@ export const FIELDS = {
   },
   meant_m: {
     label: 'Should run',
-    unit: { name: 'metres', unit: 'm', si: 1, digits: 2 },
+    unit: distanceUnit,
     ...rangeOf('PacesFields', 'meant_m'),
     get: ({ ear }) => ear.meant_m,
     put: (practice, meant_m) => ({ ...practice, ear: { ...practice.ear, meant_m } }),
   },
   paper_m: {
     label: 'Ball to paper',
-    unit: { name: 'metres', unit: 'm', si: 1, digits: 2 },
+    unit: distanceUnit,
     low: 0,
     high: 9,
     get: ({ ear }) => ear.paper_m,
@@ -106,7 +106,7 @@ export const FIELDS = {
   },
   floor_ft: {
     label: 'Floor speed',
-    unit: { name: 'feet on the Stimpmeter', unit: 'ft', si: 1, digits: 1 },
+    unit: (settings) => unitOf('stimp_ft', settings),
     low: 0,
     high: 60,
     get: ({ ear }) => ear.floor_ft ?? 0,
