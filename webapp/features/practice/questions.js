@@ -71,10 +71,9 @@ export const questions = [
     // a session that has begun keeps the plan it began with
     when: (state) => shown(state) && !state.practice.run,
     fields: ({ practice }) => (isPlanned(practice) ? null : planFields(practice)),
-    lands: ({ blocks }, planned, { practice, refusals }) => ({
-      practice: { ...practice, blocks, planned },
-      refusals: { ...refusals, plan: undefined },
-    }),
+    // one that was on its way when a drill was begun by itself comes too late
+    lands: ({ blocks }, planned, { practice, refusals }) =>
+      practice.run ? {} : { practice: { ...practice, blocks, planned }, refusals: { ...refusals, plan: undefined } },
   },
   {
     into: 'tempo',

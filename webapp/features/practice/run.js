@@ -73,11 +73,12 @@ export function runActions(store) {
     if (over) store.change('session over', { practicePage: { ...store.state.practicePage, page: 'done' } });
   }
 
-  /** @param {Practice['blocks']} blocks */
-  function begin(blocks) {
+  /** In one change: between two the plan would be asked for anew. @param {Practice['blocks']} blocks @param {Partial<Practice>} [also] */
+  function begin(blocks, also = {}) {
     const { drills } = store.state.practicePage;
     last = Date.now();
     change('start session', {
+      ...also,
       blocks: blocks.map((block) => ({ ...block, card: drills.find(({ id }) => id === block.drill) })),
       run: { session: crypto.randomUUID(), block: 0, spent_s: 0, paused: false, good: 0, bad: 0 },
     });
@@ -88,8 +89,7 @@ export function runActions(store) {
     start: () => begin(practice().blocks),
     /** One drill by itself, for its usual time; the plan is made anew afterwards. @param {Drill} drill */
     startDrill({ id, least, most, why }) {
-      change('a drill alone', { planned: null });
-      begin([{ drill: id, minutes: Math.min(most, Math.max(least, USUAL_MIN)), why, instead: [] }]);
+      begin([{ drill: id, minutes: Math.min(most, Math.max(least, USUAL_MIN)), why, instead: [] }], { planned: null });
     },
     fold: () => changeRun('fold set-up', ({ folded }) => ({ folded: !folded })),
     tick() {

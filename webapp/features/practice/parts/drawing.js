@@ -132,7 +132,7 @@ const PICTURES = {
   }),
   books: () => ({
     box: '0 0 320 150',
-    body: svg`${line('M20 75H300', 'd-aim')}<rect class="d-head" x="153" y="50" width="14" height="50"></rect><rect class="d-foot" x="110" y="18" width="100" height="24"></rect><rect class="d-foot" x="110" y="108" width="100" height="24"></rect>${label(222, 36, 'book at the toe', 'start')}${label(222, 126, 'book at the heel', 'start')}`,
+    body: svg`${line('M20 75H300', 'd-aim')}<rect class="d-head" x="153" y="50" width="14" height="50"></rect><rect class="d-foot" x="96" y="16" width="128" height="28"></rect><rect class="d-foot" x="96" y="106" width="128" height="28"></rect>${label(160, 36, 'book at toe')}${label(160, 126, 'book at heel')}`,
   }),
   skirting: () => ({
     box: '0 0 320 130',
@@ -148,19 +148,19 @@ const PICTURES = {
   }),
   coins: () => ({
     box: '0 0 320 110',
-    body: svg`${line('M40 90H290')}<rect class="d-foot" x="140" y="80" width="44" height="9" rx="3"></rect><rect class="d-hole" x="140" y="70" width="44" height="9" rx="3"></rect><rect class="d-head" x="84" y="58" width="14" height="24"></rect>${line('M104 70h28m-8 -5l8 5l-8 5', 'd-mark')}${label(196, 78, 'upper goes', 'start')}${label(196, 98, 'lower stays', 'start')}`,
+    body: svg`${line('M40 90H290')}<rect class="d-foot" x="140" y="80" width="44" height="9" rx="3"></rect><rect class="d-hole" x="140" y="70" width="44" height="9" rx="3"></rect><rect class="d-head" x="84" y="58" width="14" height="24"></rect>${line('M104 70h28m-8 -5l8 5l-8 5', 'd-mark')}${label(192, 78, 'upper goes', 'start')}${label(192, 106, 'lower stays', 'start')}`,
   }),
   wall: () => ({
     box: '0 0 320 140',
     body: svg`<rect class="d-foot" x="20" y="8" width="280" height="62"></rect><rect class="d-hole" x="74" y="40" width="14" height="18"></rect><rect class="d-hole" x="232" y="40" width="14" height="18"></rect>${line('M84 66Q160 120 236 66', 'd-mark')}<rect class="d-head" x="142" y="88" width="36" height="12"></rect>${label(81, 32, 'back')}${label(239, 32, 'through')}${label(160, 132, 'facing the wall')}`,
   }),
   shim: ({ answers: { shim } }) => ({
-    box: '0 0 320 130',
-    body: svg`${line('M20 112H300')}<rect class="d-foot" x="76" y="56" width="44" height="56" rx="16"></rect><rect class="d-hole" x="196" y="100" width="52" height="12"></rect><rect class="d-foot" x="200" y="44" width="44" height="56" rx="16"></rect>${line('M98 30H222m-8 -5l8 5l-8 5M106 25l-8 5l8 5', 'd-mark')}${label(160, 22, '30 cm')}${label(256, 110, shim ? `2 %: ${Math.round((shim.shims[1]?.thickness_m ?? 0) * MM)} mm` : '', 'start')}`,
+    box: '0 0 320 140',
+    body: svg`${line('M20 112H300')}<rect class="d-foot" x="76" y="56" width="44" height="56" rx="16"></rect><rect class="d-hole" x="196" y="100" width="52" height="12"></rect><rect class="d-foot" x="200" y="44" width="44" height="56" rx="16"></rect>${line('M98 30H222m-8 -5l8 5l-8 5M106 25l-8 5l8 5', 'd-mark')}${label(160, 22, '30 cm')}${label(222, 130, shim ? `2 %: ${Math.round((shim.shims[1]?.thickness_m ?? 0) * MM)} mm` : '')}`,
   }),
   heard: () => ({
     box: '0 0 320 120',
-    body: svg`${line('M40 70H262', 'd-aim')}${ball(40, 70, 9)}${line('M272 26V104', 'd-mark')}<rect class="d-head" x="18" y="52" width="9" height="36"></rect><rect class="d-foot" x="150" y="88" width="34" height="18" rx="4"></rect>${label(278, 70, 'wall', 'start')}${label(167, 82, 'phone')}${label(40, 46, 'click')}${label(262, 22, 'click', 'end')}`,
+    body: svg`${line('M40 70H262', 'd-aim')}${ball(40, 70, 9)}${line('M272 26V104', 'd-mark')}<rect class="d-head" x="18" y="52" width="9" height="36"></rect><rect class="d-foot" x="150" y="88" width="34" height="18" rx="4"></rect>${label(296, 70, 'wall')}${label(167, 82, 'phone')}${label(40, 46, 'click')}${label(262, 22, 'click', 'end')}`,
   }),
   last: () => ({
     box: '0 0 320 100',

@@ -23,7 +23,7 @@ const FIGURES = {
       : '',
   shim: ({ answers: { shim }, settings }) =>
     shim
-      ? `Under one foot, ${withUnit(APART_M, smallUnit(settings))} apart: ${shim.shims.map(({ slope_percent, thickness_m }) => `${number(slope_percent, 0)} % is ${withUnit(thickness_m, fineUnit(settings))}`).join(', ')}.`
+      ? `Under one foot, ${withUnit(APART_M, smallUnit(settings))} apart: ${shim.shims.map(({ slope_percent, thickness_m }) => `${number(slope_percent, 0)} % is ${number(1000 * thickness_m, 0)} mm`).join(', ')}.`
       : '',
   arc: ({ answers: { arc }, settings }) => {
     const last = arc?.points.at(-1);

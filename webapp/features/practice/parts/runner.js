@@ -39,7 +39,7 @@ export function runner(state, act) {
     ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
     ${
       drill && !run.folded
-        ? html`<div class="run-setup"><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(drill, state)}</div>`
+        ? html`<div class="run-setup" role="region" aria-label="How to set it up" tabindex="0"><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(drill, state)}</div>`
         : html`<div class="run-stage">${inTime ? pendulum() : drill?.picture === 'heard' ? ear(state, act) : drill ? drawing(drill, state) : ''}</div>`
     }
     ${cautions(drill)}
