@@ -43,9 +43,10 @@ export async function openMicrophone({ onLevels, onEnd }) {
     stop();
     throw new Error(OTHERWISE);
   }
-  const levels = new AudioWorkletNode(context, 'levels', { numberOfOutputs: 0, channelCount: 1, channelCountMode: 'explicit' });
+  const levels = new AudioWorkletNode(context, 'levels', { channelCount: 1, channelCountMode: 'explicit' });
   levels.port.onmessage = ({ data }) => onLevels(data);
-  context.createMediaStreamSource(stream).connect(levels);
+  // it says nothing, yet what leads nowhere is not run by every browser
+  context.createMediaStreamSource(stream).connect(levels).connect(context.destination);
   track.onended = () => {
     stop();
     onEnd('The phone took the microphone away. Listen again when the call is over.');
