@@ -218,6 +218,40 @@ def test_the_read_sends_to_the_level_and_gets_the_slope_back(phone: Any, sensor:
     assert phone.kept("putt") == PUTT
 
 
+@pytest.mark.parametrize(("told", "most"), [(True, 6), (False, 8)])
+def test_from_opening_to_a_zeroed_measured_read_takes_few_touches(phone: Any, sensor: Sensor, told: bool, most: int) -> None:
+    """It took nine, and typing; a phone that knows its own turning needs two less than one that does not."""
+    sensor.lie(2.5, 60, 0, (0.4, 0.2), told)
+    page = phone.ready()
+    page.evaluate("() => { globalThis.touches = 0; addEventListener('click', () => { globalThis.touches += 1; }, true); }")
+    page.locator("#entry").click()
+    page.keyboard.type("14")
+    page.keyboard.press("Enter")
+    page.locator(".cell[aria-label^='Slope']").click()
+    page.get_by_role("button", name="Lay the phone down").click()
+    page.get_by_role("button", name="Zero it: half a turn").click(timeout=SETTLE_MS)
+    sensor.wait(KEPT_MS)
+    page.get_by_role("button", name="Take this position").click(timeout=SETTLE_MS)
+    sensor.lie(2.5, 60, 180, (0.4, 0.2), told)
+    sensor.wait(KEPT_MS)
+    page.wait_for_timeout(300)
+    sensor.wait(KEPT_MS)
+    if not told:
+        page.get_by_role("button", name="Take this position").click(timeout=SETTLE_MS)
+    expect(page.get_by_text("Turn it back, top to the hole.")).to_be_visible(timeout=SETTLE_MS)
+    if not told:
+        page.get_by_role("button", name="Its top points to the hole").click()
+    sensor.lie(2.5, 60, 0, (0.4, 0.2), told)
+    sensor.wait(KEPT_MS)
+    shows(page, 2.5, 60)
+    page.get_by_role("button", name="Take into the read").click()
+    expect(page.locator(".answer h1")).to_contain_text("left of the cup")
+    putt = phone.kept("putt")
+    assert putt["distance_m"] == pytest.approx(14 * 0.3048)
+    assert (putt["tilt_source"], putt["slope_percent"]) == ("level", pytest.approx(2.5, abs=0.1))
+    assert page.evaluate("globalThis.touches") <= most
+
+
 def test_positions_that_disagree_are_refused(phone: Any, sensor: Sensor) -> None:
     sensor.show(3, 0)
     page = phone.open("#green", putt=PUTT)

@@ -4,6 +4,7 @@ import json
 import re
 import shutil
 from collections.abc import Callable
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
@@ -95,7 +96,7 @@ def test_a_broken_record_gives_way_to_the_defaults(phone: Any, record: str) -> N
 
 
 def test_a_damaged_entry_takes_no_other_with_it(phone: Any) -> None:
-    roll = {"distance_m": 6.1, "time_s": 4.7, "way": "out"}
+    roll = {"distance_m": 6.1, "time_s": 4.7, "way": "out", "place": "", "date": datetime.now(UTC).isoformat()}
     page = phone.open(
         "#green", calibration={"rolls": [roll, {**roll, "time_s": "soon"}, {**roll, "way": "back"}], "ball": False}
     )
