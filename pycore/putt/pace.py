@@ -23,10 +23,11 @@ PASTS = (0.02, 0.08, 0.16, 0.26, 0.38, 0.52, 0.68, 0.84, 1.0)  # m; the paces th
 HABIT = 0.3048  # m; how far past the hole second putts are meant to run; assumed
 LENGTHS, AIMS, MOST = 25, 9, 3.6  # points over lengths and aims, and how many spreads far out
 FAN, WIDEST = 12, 1.2  # pieces of the fan of balls that miss, and how far it opens at most, rad
-NEAR, APART, RINGS = 0.25, 1.6, 9  # m, ratio; rings about the hole from which second putts are told
+NEAR, APART, RINGS = 0.25, 1.35, 14  # m, ratio; rings about the hole from which second putts are told
 BEARINGS = 5  # from straight downhill to straight uphill
 WITHIN = (0.05, 0.4, 1.2)  # m past; paces that tell how aim and length of a second putt follow from pace
 PACES = 24  # points over the paces that hole a second putt
+ASIDE = 0.01  # rad; start off the aim that tells how far off it passes the hole
 FIRMEST = 1.6  # m past; firmer second putts are none
 
 
@@ -207,6 +208,8 @@ def _short(putt: Putt, player: Player) -> float:
     aim_sd = max(sqrt(max(0.0, v_aim - (turn * sd) ** 2)), 1e-5)
     # what friction and slope together take of the ball at the hole, m/s2
     slows = putt.drag * max(0.05, 1 - putt.downhill.real / putt.rho)
+    # downhill a ball that starts off the aim is drawn back to it, uphill farther away
+    lever = max(putt.finish(putt.roll(found.launch, found.aim + ASIDE)).offset / ASIDE, putt.distance / 10)
     firmest = min(FIRMEST, CAPTURE_SPEED**2 / (2 * slows))
     total, step = 0.0, (firmest + HOLE_RADIUS) / PACES
     for i in range(PACES):
@@ -217,7 +220,7 @@ def _short(putt: Putt, player: Player) -> float:
             half = HOLE_RADIUS * sqrt(max(0.0, 1 - sqrt(2 * slows * past) / CAPTURE_SPEED))
         else:
             half = sqrt(HOLE_RADIUS**2 - past**2)
-        wide = half / putt.distance
+        wide = half / lever
         about = aim + turn * (long - length)
         share = _below((middle + wide - about) / aim_sd) - _below((middle - wide - about) / aim_sd)
         total += share * exp(-(((long - length) / sd) ** 2) / 2) / (sd * sqrt(2 * pi)) * onward
