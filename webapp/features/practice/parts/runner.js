@@ -32,19 +32,18 @@ export function runner(state, act) {
       practicePage.sound
     ] || practicePage.note;
   return html`<main class="run">
-    <header class="run-head"><h1><span class="over">${run.block + 1} of ${blocks.length}</span> <strong>${drill?.name ?? ''}</strong></h1>
+    <header class="run-head"><h1><span class="over">${run.block + 1} of ${blocks.length}</span> <button type="button" class="word run-name" aria-expanded=${run.folded ? 'false' : 'true'} @click=${act.fold}><strong>${drill?.name ?? ''}</strong></button></h1>
       <button type="button" class="word" aria-label="${other} screen" @click=${act.theme}>${other}</button>
       <button type="button" class="word" @click=${act.end}>End</button></header>
     <p class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</p>
     ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
     ${
       drill && !run.folded
-        ? html`<div class="run-setup" role="region" aria-label="How to set it up" tabindex="0"><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(drill, state)}</div>`
+        ? html`<div class="run-setup" role="region" aria-label="How to set it up" tabindex="0"><button type="button" class="word" @click=${act.fold}>It is set up</button><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(drill, state)}</div>`
         : html`<div class="run-stage">${inTime ? pendulum() : drill?.picture === 'heard' ? ear(state, act) : drill ? drawing(drill, state) : ''}</div>`
     }
     ${cautions(drill)}
     <div class="run-next">
-      <button type="button" class="word" aria-expanded=${run.folded ? 'false' : 'true'} @click=${act.fold}>${run.folded ? 'Set-up' : 'It is set up'}</button>
       <p>${next ? html`<span class="over">Next</span> ${(next.card ?? practicePage.drills.find(({ id }) => id === next.drill))?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
       ${sought(state, drill, act)}
       ${
