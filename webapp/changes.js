@@ -4,6 +4,11 @@ export const CHANGES = [
     version: '0.2.0',
     date: '2026-11-26',
     what: [
+      'A round is entered afterwards in a minute, and says what was gained and lost on its greens.',
+      'A logged putt says whose aim it was; a miss may be side and length alone; another day can be logged.',
+      'A place has its book: speeds by day, notes, and putts worth keeping, to be studied with the break hidden.',
+      'Another player’s file opens beside yours, read only.',
+      'Findings and rounds are asked for by days, place and distance.',
       'The screens follow your work: Read, Line, Green, Practice, Record. Settings have a mark of their own.',
       'A green that bends both ways gets its read.',
       'A practice green is walked once, phone in hand: its map is drawn, and ball and hole touched on it are read with their doubt.',

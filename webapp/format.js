@@ -133,6 +133,32 @@ export function aimSpread({ aim_sd_deg, aim_offset_sd_m }, settings) {
   return whole ? String(Math.round(Number(shown))) : shown;
 }
 
+/** @type {Record<Settings['aim'], (settings: Settings, distance_m: number) => {unit: string, digits: number, of_m: number, at_m: number}>} */
+const AIM_UNITS = {
+  in: (_, at_m) => ({ unit: 'in', digits: 1, of_m: INCH_M, at_m }),
+  cm: (_, at_m) => ({ unit: 'cm', digits: 0, of_m: 0.01, at_m }),
+  cups: (_, at_m) => ({ unit: 'cups', digits: 1, of_m: HOLE_M, at_m }),
+  balls: (_, at_m) => ({ unit: 'balls', digits: 1, of_m: BALL_M, at_m }),
+  degrees: () => ({ unit: '°', digits: 1, of_m: 0, at_m: 0 }),
+};
+
+/** A start line to type, left positive, in the unit the player thinks in. @param {Settings} settings @param {number} distance_m */
+export function aimField(settings, distance_m) {
+  const { unit, digits, of_m, at_m } = AIM_UNITS[settings.aim](settings, distance_m);
+  const plain = { name: '', unit, si: 1, digits };
+  const turn = 180 / Math.PI;
+  return {
+    unit,
+    /** @param {number} deg */
+    text: (deg) => number(at_m ? (at_m * Math.tan(deg / turn)) / of_m : deg, digits),
+    /** Degrees; NaN when it is no number. @param {string} text */
+    deg(text) {
+      const value = fromText(text, plain);
+      return at_m ? Math.atan((value * of_m) / at_m) * turn : value;
+    },
+  };
+}
+
 /** A chance as odds in a hundred. @param {number} probability */
 export function percent(probability) {
   if (probability >= 0.995) return '>99\u00a0%';

@@ -21,13 +21,15 @@ import { green } from './features/green/index.js';
 import { walk } from './features/walk/index.js';
 import { practice } from './features/practice/index.js';
 import { record } from './features/record/index.js';
+import { book } from './features/book/index.js';
 import { findings } from './features/findings/index.js';
+import { rounds } from './features/rounds/index.js';
 import { settings } from './features/settings/index.js';
 import { about } from './features/about/index.js';
 import './page.css';
 
 /** @type {import('./app.js').Feature[]} */
-const FEATURES = [read, line, watch, green, walk, practice, record, findings, settings, about];
+const FEATURES = [read, line, watch, green, walk, practice, record, rounds, findings, book, settings, about];
 
 /** @param {unknown} error @returns {never} */
 function raise(error) {
@@ -49,6 +51,8 @@ const store = createStore(
       ...load(),
       screen: screen(),
       entries: null,
+      looking: null,
+      own: null,
       exported: '',
       answers: {},
       refusals: {},
@@ -93,6 +97,7 @@ const act = {
   update: () => takeOver(),
   install,
   restart: () => engine.restart(),
+  lookAway: () => app.record.lookAway(),
   heard: () => store.change('trouble heard', { trouble: '' }),
 };
 

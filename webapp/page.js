@@ -10,10 +10,10 @@ const CAUTION = 'For practice. In a round, Rule 4.3a does not allow a device to 
 
 /**
  * @param {State} state @param {Feature[]} features @param {unknown} shown the screen's view
- * @param {{accept: () => void, heard: () => void, update: () => void, install: () => void, restart: () => void}} act
+ * @param {{accept: () => void, heard: () => void, lookAway: () => void, update: () => void, install: () => void, restart: () => void}} act
  */
 export function page(state, features, shown, act) {
-  const { engine, restarted, trouble, unopened, cautioned, news, canInstall } = state;
+  const { engine, restarted, trouble, unopened, looking, cautioned, news, canInstall } = state;
   const doing = engine.kind === 'ready' && restarted ? 'Engine restarted' : ENGINE[engine.kind];
   return html`
     <p class="engine" role="status">${doing}</p>
@@ -21,6 +21,7 @@ export function page(state, features, shown, act) {
     <footer class="foot">
       ${engine.kind === 'failed' ? line('The engine does not start. The last read stays.', 'Try again', act.restart) : ''}
       ${trouble ? html`<div role="alert">${line(trouble, 'Understood', act.heard)}</div>` : ''}
+      ${looking ? line(`Looking at ${looking.name}, read only.`, 'Back to mine', act.lookAway) : ''}
       ${unopened ? html`<p class="line" role="alert">${unopened}</p>` : ''}
       ${cautioned ? '' : line(CAUTION, 'Understood', act.accept)}
       ${news ? line(['A new version is ready.', ...news].join(' '), 'Use it now', act.update) : ''}

@@ -13,6 +13,10 @@ export interface Settings {
   theme: 'light' | 'dark' | 'system';
   stimp_ft: number;
   past_m: number;
+  /** The player's; empty until it is given. */
+  name: string;
+  /** The players that faults and putts are measured by. */
+  against: Engine.RoundsAnswer['against'];
 }
 
 /** What a number was come to by; one without a source was typed. */
@@ -214,6 +218,7 @@ export interface Answers {
   shim: Answer<'shim'>;
   paces: Answer<'paces'>;
   week: Answer<'week'>;
+  rounds: Answer<'rounds'>;
   strokeLength: Answer<'stroke_length'>;
   laid: Answer<'level'>;
   survey: Answer<'survey'>;
@@ -479,10 +484,23 @@ export interface DrillEntry extends EntryHead {
   bad: number;
 }
 
-export interface PuttEntry extends EntryHead, Putt {
+export type Side = NonNullable<Engine.LoggedFields['side']>;
+export type Leave = NonNullable<Engine.LoggedFields['length']>;
+/** Whose aim was played. */
+export type Whose = NonNullable<Engine.LoggedFields['read']>;
+
+/** One of which distance and result alone are told has no green. */
+export interface PuttEntry extends EntryHead, Partial<Putt> {
+  distance_m: number;
   kind: 'putt';
-  aim_deg: number;
-  result: 'holed' | Point;
+  /** The start line meant; missing where it is not known, as of a read of the player's own that was not told. */
+  aim_deg?: number;
+  /** Missing where it is not known. */
+  read?: Whose;
+  /** `missed`: where it stopped is not known but for side and length. */
+  result: 'holed' | 'missed' | Point;
+  side?: Side;
+  length?: Leave;
   gate?: 'left' | 'right' | 'clean';
   line_error_deg?: number;
   felt_percent?: number;
@@ -506,15 +524,63 @@ export interface GreenEntry extends EntryHead {
   holes: Record<string, OnMap>;
 }
 
-export type Entry = PuttEntry | NoteEntry | DrillEntry | GreenEntry;
+/** One putt of a round; slope, read and slope felt may come later. */
+export interface RoundPutt extends Partial<Slope> {
+  distance_m: number | null;
+  result: 'holed' | 'missed';
+  side?: Side;
+  length?: Leave;
+  read?: Whose;
+  felt_percent?: number;
+}
+
+/** A hole of a round: no putts where the ball was holed from off the green, the last of them missed where it was given up. */
+export interface RoundHole {
+  hole: number;
+  putts: RoundPutt[];
+}
+
+export interface RoundEntry extends EntryHead {
+  kind: 'round';
+  name: string;
+  /** A competition; else practice. */
+  competition?: boolean;
+  holes: RoundHole[];
+}
+
+/** A putt worth keeping, in the book of its place. */
+export interface WorthEntry extends EntryHead, Putt {
+  kind: 'worth';
+  name: string;
+}
+
+export type Entry = PuttEntry | NoteEntry | DrillEntry | GreenEntry | RoundEntry | WorthEntry;
+
+export interface BookPage {
+  /** Whose book is open; null for the place in hand. */
+  place: string | null;
+  /** The putt that is studied. */
+  open: string;
+  /** The aim guessed, as typed. */
+  guess: string;
+  /** Its read, once it is shown. */
+  seen: Read | null;
+  said: string;
+}
 
 /** What taking a file in would do. */
 export interface Preview {
   fresh: Entry[];
   newer: Entry[];
+  /** Rows of a table that were edited by hand. */
+  edited: Entry[];
   before: Entry[];
   bad: string[];
   kept: number;
+  /** Whose record it is, where the file says so, and whether that is somebody else; all that it holds, to be looked at. */
+  name: string;
+  stranger: boolean;
+  all: Entry[];
   /** Settings and calibration, where the file has others than the phone; taken only when asked to. */
   phone: Partial<Phone> | null;
 }
@@ -522,21 +588,75 @@ export interface Preview {
 /** What a file tells of the phone besides its records. */
 export type Phone = Pick<State, 'settings' | 'player' | 'calibration' | 'sighted'>;
 
+/** Which entries findings and rounds are asked of. */
+export interface Only {
+  /** The last so many days; empty for all. */
+  since: '' | '7' | '28' | '91';
+  /** Days, as 2026-05-03; empty where it is open. */
+  from: string;
+  to: string;
+  place: string;
+  how: '' | 'practice' | 'competition';
+  /** Distances from and below, m. */
+  band: [number, number] | null;
+}
+
+export interface RoundsPage {
+  page: 'list' | 'card' | 'round';
+  /** The round that is looked at, and of it the hole; 0 while none is. */
+  open: string;
+  hole: number;
+  said: string;
+}
+
 export interface RecordPage {
   page: 'log' | 'list' | 'file';
   /** How much green the picture of the hole shows to each side, m. */
   reach_m: number;
-  /** The entry logged last; it can be undone and added to. */
-  last: string;
+  /** The putts logged since the page was opened; the last can be taken back and added to. */
+  logged: string[];
+  /** The day they are logged for, as 2026-05-03; empty for today. */
+  day: string;
   editing: string;
   /** What the entry in hand was before, newest first. */
   before: Entry[];
-  only: { place: string; day: string; what: '' | 'holed' | 'missed' | 'note' | 'drill' | 'gone' };
+  only: { place: string; day: string; what: '' | 'holed' | 'missed' | 'note' | 'drill' | 'round' | 'worth' | 'gone' };
   /** The first row of the list that is drawn; it follows the scroll. */
   from: number;
   said: string;
   preview: Preview | null;
   sure: boolean;
+}
+
+/** How putts are logged, which stays as it was chosen. */
+export interface Logging {
+  /** Whose aim is played; empty where that is not said. */
+  read: '' | Whose;
+  by: 'picture' | 'words';
+}
+
+/** A hole of the card in hand. `taken`: putts, 0 where it was holed from off the green, null until that is said; `gaveUp`:
+    not finished. `told`: how the first miss was left is said, or left out. */
+export interface CardHole {
+  hole: number;
+  distance_m: number | null;
+  taken: number | null;
+  gaveUp: boolean;
+  told: boolean;
+  /** What is kept of its putts: how they were left, and what was added. */
+  putts: Partial<RoundPutt>[];
+}
+
+/** A round that is being entered. */
+export interface Card {
+  id: string;
+  at: string;
+  name: string;
+  place: string;
+  competition: boolean;
+  /** Place in the list of the hole in hand. */
+  at_hole: number;
+  holes: CardHole[];
 }
 
 /** A note that is being written, as typed. */
@@ -581,6 +701,10 @@ export interface State {
   place: string;
   /** Newest first; null until it is read. */
   entries: Entry[] | null;
+  /** Another player's record that is looked at in place of the phone's own; nothing of either is changed meanwhile. */
+  looking: { name: string } | null;
+  /** The phone's own entries while another's are looked at. */
+  own: Entry[] | null;
   /** What is over but not in the database yet. */
   unkept: Entry[];
   /** When the record was last exported. */
@@ -594,9 +718,22 @@ export interface State {
   /** Why what is kept has not been read yet. */
   unopened: string;
   recordPage: RecordPage;
+  roundsPage: RoundsPage;
+  bookPage: BookPage;
+  only: Only;
   draft: Draft;
+  logging: Logging;
+  /** The round that is being entered; null while none is. */
+  card: Card | null;
   /** `given`: what became of the report. */
-  findings: { entries: Entry[]; handed: Settings['handed']; value: Engine.FindingsAnswer; given: string } | null;
+  findings: {
+    entries: PuttEntry[];
+    handed: Settings['handed'];
+    against: Settings['against'];
+    only: Only;
+    value: Engine.FindingsAnswer;
+    given: string;
+  } | null;
   /** Why there are no findings of the newest entries. */
   unfound: { entries: Entry[] | null; why: string } | null;
   /** How much of the findings is worked out; null while none are. */

@@ -3,7 +3,7 @@
 from typing import Annotated, Literal, TypedDict
 
 from pycore.fields import Doc
-from pycore.record.cost import Name
+from pycore.record.fixed_set import Name
 from pycore.record.tally import What
 
 
@@ -54,14 +54,17 @@ class CostSetAnswer(TypedDict):
 
 
 class BandAnswer(TypedDict):
-    """Make share between two distances, with its 95 % interval."""
+    """Make share between two distances, with its 95 % interval; ``usual`` is the yardstick's from the same places, whose mean
+    distance is ``mean_m``."""
 
     from_m: float
     to_m: float
+    mean_m: float
     tries: int
     made: int
     low: float
     high: float
+    usual: float
 
 
 class PublishedAnswer(TypedDict):
@@ -80,6 +83,22 @@ class WeekAnswer(TypedDict):
     made: int
     low: float
     high: float
+
+
+class SeasonAnswer(TypedDict):
+    """Make share in a quarter of a year, from its first day to its last, with its 95 % interval; and what was holed more in a
+    hundred than the yardstick holes from the same places."""
+
+    from_day: str
+    to_day: str
+    tries: int
+    made: int
+    low: float
+    high: float
+    usual: float
+    gained_per_100: float
+    gained_low: float
+    gained_high: float
 
 
 class LeavesAnswer(TypedDict):
@@ -125,9 +144,11 @@ class FindingsAnswer(TypedDict):
 
     ``strikes`` are the misses among them: start error (degrees, left positive) and error of roll (fraction). ``opening``
     is what a level putt of ``opening_m`` takes: error of roll, and the starts (degrees) that hole, right and left.
+    ``caution`` says why such a record tells nothing of the skills, where it does not.
     """
 
     used: int
+    caution: str | None
     skills: SkillsAnswer
     costs: list[CostAnswer]
     cost_set: CostSetAnswer
@@ -135,6 +156,7 @@ class FindingsAnswer(TypedDict):
     published: list[PublishedAnswer]
     leaves: LeavesAnswer
     weeks: list[WeekAnswer]
+    seasons: list[SeasonAnswer]
     changes: list[ChangeAnswer]
     made_change: MadeChangeAnswer | None
     strikes: list[tuple[Annotated[float, Doc("start_error_deg")], Annotated[float, Doc("roll_error")]]]
@@ -212,10 +234,25 @@ class RoundAnswer(PuttedAnswer):
     holes: list[HoleAnswer]
 
 
+class RoundChangeAnswer(TypedDict):
+    """Putts gained in eighteen holes before the last four weeks and in them, and the 95 % interval of how much more that is:
+    of first putts between two distances, or of all where these are None."""
+
+    from_m: float | None
+    to_m: float | None
+    before: float
+    now: float
+    low: float
+    high: float
+    beyond_chance: bool
+
+
 class RoundsAnswer(TypedDict):
-    """Each round, in the order given, and all of them together; ``source`` says what putts are counted against."""
+    """Each round, in the order given, and all of them together; ``source`` says what putts are counted against. ``changes``
+    are those of the four weeks up to the last round."""
 
     rounds: list[RoundAnswer]
     all: PuttedAnswer
+    changes: list[RoundChangeAnswer]
     against: Literal["tour", "amateur"]
     source: str

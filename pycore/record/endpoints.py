@@ -1,15 +1,16 @@
 """The record's endpoints: findings and rounds."""
 
 from collections.abc import Callable, Generator, Mapping, Sequence
-from datetime import date
+from datetime import date, timedelta
 from math import degrees
 from typing import Any, Literal
 
 from pycore.endpoint import Endpoint
-from pycore.record import answers, published, requests, tally, words
-from pycore.record.cost import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Cost, Name, costs, example
+from pycore.record import answers, doubts, published, requests, tally, words
+from pycore.record.cost import Cost, costs
 from pycore.record.findings import lines_suffice, skills
-from pycore.record.logged import Evidence, Logged, evidence
+from pycore.record.fixed_set import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, example
+from pycore.record.logged import Evidence, Tallied, evidence
 from pycore.record.player import Miss, Skill
 from pycore.record.round_answers import answer_rounds
 from pycore.record.tally import Share
@@ -30,28 +31,39 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     """What a record of putts says of its player."""
     yield READ_IN
     putts = fields.logged()
+    counted = fields.tallied(putts)
     latest = putts[-LATEST:]
     earlier = tally.wanted_before(putts[:-LATEST], latest)
+    coarse = doubts.told(latest)
     said = []
     for i, putt in enumerate([*earlier, *latest]):
         if i % STEP == 0:
             yield READ_IN + (STRUCK - READ_IN) * (i + 1) / (len(earlier) + len(latest) + 1)
-        said.append((putt, evidence(putt)))
+        said.append((putt, evidence(putt, coarse)))
     before, found = (
         [each for _, each in some if isinstance(each, Evidence)] for some in (said[: len(earlier)], said[len(earlier) :])
     )
     yield STRUCK
-    known = skills(found, lines_suffice(found))
+    unlogged = doubts.missing(latest)
+    known = {} if unlogged else skills(found, lines_suffice(found))
     yield FITTED
-    cost = costs(known, fields.against) if found else {}
-    changes = tally.changes(before, found, known, putts[-1].at) if putts else []
+    cost = costs(known, fields.against) if found and not unlogged else {}
+    yield (FITTED + COUNTED) / 2
+    changes = []
+    if putts and not unlogged:
+        changes = yield from tally.changes(before, found, known, putts[-1].at, (FITTED + COUNTED) / 2)
     yield COUNTED
 
     def skill(name: Name) -> answers.SkillAnswer:
-        return _skill(name, known.get(name), fields.handedness, known["alignment"].n if "alignment" in known else 0)
+        if unlogged:
+            return _skill(name, None, words.unlogged(unlogged))
+        lines = known["alignment"].n if "alignment" in known else 0
+        of = known.get(name)
+        return _skill(name, of, words.words(name, of, fields.handedness, lines) if of else words.NOTHING[name])
 
     return {
         "used": len(found),
+        "caution": words.unlogged(unlogged) if unlogged else None,
         "skills": {
             "alignment": skill("alignment"),
             "start_line": skill("start_line"),
@@ -60,15 +72,16 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
         },
         "costs": [_cost(name, each) for name, each in cost.items()],
         "cost_set": {"from_m": min(LENGTHS_M), "to_m": max(LENGTHS_M), "slope_percent": SLOPE_PERCENT},
-        "make": [_band(*band) for band in tally.by_distance(putts)],
+        "make": [_band(*band) for band in tally.by_distance(counted, fields.against)],
         "published": [
             {"name": "tour", "source": published.TOUR_SOURCE, "shares": published.TOUR},
             {"name": "1995", "source": published.BERRY_SOURCE, "shares": published.BERRY},
         ],
-        "leaves": _leaves(putts),
-        "weeks": [_week(*week) for week in tally.by_week(putts)],
+        "leaves": _leaves(counted),
+        "seasons": [_season(*season) for season in tally.by_quarter(counted, fields.against)],
+        "weeks": [_week(*week) for week in tally.by_week(counted)],
         "changes": [_change(change) for change in changes],
-        "made_change": _made_change(putts),
+        "made_change": _made_change(counted),
         "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss)],
         "opening": [(row.length, degrees(row.low), degrees(row.high)) for row in example()],
         "opening_m": EXAMPLE_M,
@@ -76,7 +89,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     }
 
 
-def _skill(name: Name, skill: Skill | None, handedness: str, lines: int) -> answers.SkillAnswer:
+def _skill(name: Name, skill: Skill | None, said: str) -> answers.SkillAnswer:
     turn, unit = UNITS[name]
     if skill is None:
         return {
@@ -88,18 +101,18 @@ def _skill(name: Name, skill: Skill | None, handedness: str, lines: int) -> answ
             "sd_high": None,
             "unit": unit,
             "n": 0,
-            "words": words.NOTHING[name],
+            "words": said,
         }
     return {
         "bias": turn(skill.bias.value),
         "bias_low": turn(skill.bias.low),
         "bias_high": turn(skill.bias.high),
-        "sd": turn(skill.sd.value),
-        "sd_low": turn(skill.sd.low),
-        "sd_high": turn(skill.sd.high),
+        "sd": None if skill.untold else turn(skill.sd.value),
+        "sd_low": None if skill.untold else turn(skill.sd.low),
+        "sd_high": None if skill.untold else turn(skill.sd.high),
         "unit": unit,
         "n": skill.n,
-        "words": words.words(name, skill, handedness, lines),
+        "words": said,
     }
 
 
@@ -108,9 +121,35 @@ def _cost(name: Name, cost: Cost) -> answers.CostAnswer:
     return {"skill": name, "putts_per_100": putts.value, "low": putts.low, "high": putts.high, "lean": cost.lean}
 
 
-def _band(from_m: float, to_m: float, share: Share) -> answers.BandAnswer:
-    low, high = share.interval
-    return {"from_m": from_m, "to_m": to_m, "tries": share.tries, "made": share.made, "low": low, "high": high}
+def _band(from_m: float, to_m: float, group: tally.Group) -> answers.BandAnswer:
+    low, high = group.share.interval
+    return {
+        "from_m": from_m,
+        "to_m": to_m,
+        "mean_m": group.mean,
+        "tries": group.share.tries,
+        "made": group.share.made,
+        "low": low,
+        "high": high,
+        "usual": group.usual,
+    }
+
+
+def _season(first: date, group: tally.Group) -> answers.SeasonAnswer:
+    low, high = group.share.interval
+    after = date(first.year, first.month + 3, 1) if first.month < 10 else date(first.year + 1, 1, 1)
+    return {
+        "from_day": first.isoformat(),
+        "to_day": (after - timedelta(days=1)).isoformat(),
+        "tries": group.share.tries,
+        "made": group.share.made,
+        "low": low,
+        "high": high,
+        "usual": group.usual,
+        "gained_per_100": 100 * (group.share.made / group.share.tries - group.usual),
+        "gained_low": 100 * (low - group.usual),
+        "gained_high": 100 * (high - group.usual),
+    }
 
 
 def _week(monday: date, share: Share) -> answers.WeekAnswer:
@@ -118,7 +157,7 @@ def _week(monday: date, share: Share) -> answers.WeekAnswer:
     return {"monday": monday.isoformat(), "tries": share.tries, "made": share.made, "low": low, "high": high}
 
 
-def _leaves(putts: Sequence[Logged]) -> answers.LeavesAnswer:
+def _leaves(putts: Sequence[Tallied]) -> answers.LeavesAnswer:
     short, beyond = tally.leaves(putts)
     low, high = short.interval
     return {
@@ -143,7 +182,7 @@ def _change(change: tally.Change) -> answers.ChangeAnswer:
     }
 
 
-def _made_change(putts: Sequence[Logged]) -> answers.MadeChangeAnswer | None:
+def _made_change(putts: Sequence[Tallied]) -> answers.MadeChangeAnswer | None:
     found = tally.made_change(putts, putts[-1].at) if putts else None
     if not found:
         return None

@@ -5,9 +5,10 @@ from dataclasses import replace
 from math import radians, sqrt
 
 from pycore.putt.chance import AMATEUR, TOUR
-from pycore.record.cost import Name
+from pycore.record import doubts
+from pycore.record.fixed_set import Name
 from pycore.record.logged import Evidence, off_the_ball_line, partition
-from pycore.record.player import Prior, Skill, fit, fit_plain, fit_with_lines
+from pycore.record.player import Miss, Prior, Skill, fit, fit_plain, fit_with_lines
 
 LINES_NEEDED = 10  # putts with the ball's line recorded, from which alignment is told from the stroke
 
@@ -19,6 +20,8 @@ ALIGNMENT = Prior(radians(1.5), radians(0.8), 0.8)
 READING = Prior(0.5, 0.2, 0.8)
 # The share of its break by which a putt starts off where the player's own read is not known: misread, or logged amiss
 BREAK = Prior(0.3, 0.1, 0.7)
+# The same of the tilt itself: the green as it was logged, along the line, and by chance in any direction
+TILT = Prior(0.3, 0.03, 1.2)
 SHOWN = 0.15  # half an interval of that share; a wider one says nothing
 
 
@@ -35,16 +38,18 @@ def skills(found: Sequence[Evidence], with_lines: bool) -> dict[Name, Skill]:
     if with_lines:
         unlined = partition([each.strike for each in found if each.logged.line_error is None])
         lined = partition([off_the_ball_line(each) for each in found if each.logged.line_error is not None])
-        strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, BREAK, ALIGNMENT])
-        known["alignment"] = replace(strokes.skill(3), n=len(lines))
+        strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, BREAK, TILT, ALIGNMENT])
+        known["alignment"] = replace(strokes.skill(4), n=len(lines))
     else:
-        strokes = fit(partition([each.strike for each in found]), START_LINE, PACE, BREAK)
-    known["start_line"], known["pace"] = strokes.skill(0), strokes.skill(1)
+        strokes = fit(partition([each.strike for each in found]), [START_LINE, PACE, BREAK, TILT])
+    misses = [each.strike for each in found if isinstance(each.strike, Miss) and each.logged.line_error is None]
+    why = doubts.untold(strokes, misses)
+    known["start_line"], known["pace"] = (replace(strokes.skill(i), untold=why) for i in (0, 1))
     read = [each.reading for each in found if each.reading is not None]
     if read:
         known["reading"] = fit_plain(read, READING)
-    elif breaking := sum(each.strike.aim != 0 for each in found):
-        share = strokes.skill(2)
+    elif breaking := sum(each.strike.given.aim != 0 for each in found):
+        share = strokes.about(2)
         if share.bias.high - share.bias.low < 2 * SHOWN:
             known["reading"] = replace(share, n=breaking, logged=True)
     return known

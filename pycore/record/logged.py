@@ -1,11 +1,12 @@
 """A putt as it was logged, and what it says of the player."""
 
+from cmath import rect
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from functools import lru_cache
-from math import inf, radians
-from typing import Literal
+from math import hypot, inf, radians
+from typing import Literal, NamedTuple
 
 from pycore.constants import HOLE_RADIUS
 from pycore.green.surface import Station, Surface
@@ -14,8 +15,12 @@ from pycore.putt.solve import Read, solve
 from pycore.record.opening import Opening, opening
 from pycore.record.player import Holed, Miss, Passed
 from pycore.record.strike import strike_to
+from pycore.record.terms import Given
 
 SHARP_START, SHARP_LAUNCH = radians(0.3), 0.03  # the tour's spreads are 0.6 degrees and 5 % of the roll or more
+NUDGE = 0.001  # rise over run; a tilt that shows how much tilt moves a putt
+# Rise over run; a slope logged as less is off by a share of this: those that were logged too low are among them. Assumed
+FLAT = 0.01
 BREAKS = radians(0.5)  # aim; a straighter putt says nothing of the share of break allowed
 
 Gate = Literal["left", "right", "clean"]
@@ -67,6 +72,25 @@ class Logged:
     measured: Measured | None = None
 
 
+class Tallied(NamedTuple):
+    """What is counted of a putt: when and from where (m) it was struck, where it stopped, and how far past it was meant (m)."""
+
+    at: datetime
+    distance: float
+    stop: complex | Unseen | None
+    past: float
+
+
+class Told(NamedTuple):
+    """How coarsely distances and finishes were told, as standard deviations (m)."""
+
+    distance: float = 0.0
+    finish: float = 0.0
+
+
+EXACTLY = Told()
+
+
 @dataclass(frozen=True)
 class Evidence:
     """What a logged putt says: of start and roll (from the line meant), of the ball's line, and of the share of break
@@ -77,33 +101,43 @@ class Evidence:
     reading: float | None
 
 
-def evidence(logged: Logged) -> Evidence | str:
-    """What the putt says, or why it says nothing."""
+def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
+    """What the putt says, told as coarsely as that; or why it says nothing."""
     putt = logged.putt
     found = _read(*_key(putt))
     if found is None:
         return "no ball stops at this hole as the green is given"
     reading = _reading(logged, found)
     meant = found.aim if logged.aim is None else logged.aim
-    # of a player's own read the start is measured from it; of any other it may be off by a share of the break
-    share = 0.0 if logged.read == "own" and logged.aim is not None else found.aim
+    given = _given(*_key(putt))
+    if logged.read == "own" and logged.aim is not None:
+        # the start is measured from the player's own read; any other may be off by a share of the break
+        given = given._replace(aim=0.0)
     if logged.measured and logged.measured.tells:
+        # what was seen of the strike itself no tilt moves; how sure it is, is its own
         seen = logged.measured
-        return Evidence(logged, Miss(seen.start - meant, (seen.launch / found.launch) ** 2 - 1, share), reading)
-    if logged.stop is None or isinstance(logged.stop, Unseen):
+        alone = Given(given.aim, blur=seen.start_sd, stretch=2 * seen.launch_sd)
+        return Evidence(logged, Miss(seen.start - meant, (seen.launch / found.launch) ** 2 - 1, alone), reading)
+    rolled = putt.distance + putt.past
+    given = given._replace(stretch=told.distance / rolled)
+    stop = logged.stop
+    if told.finish and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
+        stop = Unseen()  # told so coarsely it may have stopped anywhere about the hole
+    if stop is None or isinstance(stop, Unseen):
         window = _opening(*_key(putt))
         if window is None:
             return "no pace that the hole takes could be found"
-        if logged.stop:
-            return Evidence(logged, Passed(window, meant - found.aim, share, logged.stop.side, logged.stop.length), reading)
+        if stop:
+            return Evidence(logged, Passed(window, meant - found.aim, given, stop.side, stop.length), reading)
         least, most = (0.0 if logged.gate == "left" else -inf), (0.0 if logged.gate == "right" else inf)
-        return Evidence(logged, Holed(window, meant - found.aim, least, most, share), reading)
-    if abs(logged.stop) < HOLE_RADIUS:
+        return Evidence(logged, Holed(window, meant - found.aim, least, most, given), reading)
+    if abs(stop) < HOLE_RADIUS:
         return "a ball that stops over the hole is holed; mend what was logged"
-    struck = strike_to(putt, putt.distance + logged.stop.real, logged.stop.imag)
+    struck = strike_to(putt, putt.distance + stop.real, stop.imag)
     if struck is None:
         return "no ball stops there as the green is given"
-    return Evidence(logged, Miss(struck.aim - meant, (struck.launch / found.launch) ** 2 - 1, share), reading)
+    coarse = given._replace(blur=told.finish / rolled, stretch=hypot(told.distance, told.finish) / rolled)
+    return Evidence(logged, Miss(struck.aim - meant, (struck.launch / found.launch) ** 2 - 1, coarse), reading)
 
 
 def off_the_ball_line(each: Evidence) -> Miss | Holed | Passed:
@@ -112,10 +146,10 @@ def off_the_ball_line(each: Evidence) -> Miss | Holed | Passed:
     assert line is not None
     strike = each.strike
     if isinstance(strike, Miss):
-        return Miss(strike.start - line, strike.length, strike.aim)
+        return Miss(strike.start - line, strike.length, strike.given)
     if isinstance(strike, Passed):
         return strike._replace(meant=strike.meant + line)
-    return Holed(strike.opening, strike.meant + line, strike.least - line, strike.most - line, strike.aim)
+    return Holed(strike.opening, strike.meant + line, strike.least - line, strike.most - line, strike.given)
 
 
 def partition(strikes: Sequence[Miss | Holed | Passed]) -> tuple[list[Miss], list[Holed | Passed]]:
@@ -138,6 +172,33 @@ def _read(distance: float, stations: tuple[Station, ...], stimp_ft: float, past:
 def _opening(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Opening | None:
     found = _read(distance, stations, stimp_ft, past)
     return opening(Putt(distance, Surface(*stations), stimp_ft, past), found) if found else None
+
+
+@lru_cache(maxsize=1024)
+def _given(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Given:
+    """By how much its tilt moves what the putt needs, to first order about the tilt as logged."""
+    putt = Putt(distance, Surface(*stations), stimp_ft, past)
+    found = _read(distance, stations, stimp_ft, past)
+    assert found
+    mean = putt.surface.mean(distance)
+    moves = []
+    for way in (NUDGE, 1j * NUDGE):
+        # where the steeper green holds no ball the gentler one does
+        for sign in (1, -1):
+            moved = solve(replace(putt, surface=putt.surface.tilted(sign * way)))
+            if moved:
+                moves.append((sign * (moved.aim - found.aim) / NUDGE, sign * ((moved.launch / found.launch) ** 2 - 1) / NUDGE))
+                break
+        else:
+            return Given(found.aim)
+    (aim_along, roll_along), (aim_aside, roll_aside) = moves
+    tilt, off = rect(mean.slope, mean.downhill), hypot(mean.slope, FLAT)
+    return Given(
+        found.aim,
+        tilt.real * roll_along + tilt.imag * roll_aside,
+        off * hypot(aim_along, aim_aside),
+        off * hypot(roll_along, roll_aside),
+    )
 
 
 def _reading(logged: Logged, found: Read) -> float | None:

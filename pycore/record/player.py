@@ -8,13 +8,13 @@ roll (fraction of its length), each with a prior that holds few putts back towar
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import exp, inf, log
+from math import exp, hypot, inf, log
 from typing import Literal, NamedTuple
 
 from pycore.record.opening import REACH, Opening, Row, laid
-from pycore.record.terms import added, as_one, normal, picked, strokes, through
+from pycore.record.terms import LEVEL, SIZE, Given, added, as_one, normal, picked, standardised, strokes, through
 from pycore.stats.intervals import Estimate, Z
-from pycore.stats.likelihood import Derivatives, LogLikelihood, Vector, maximize, profile
+from pycore.stats.likelihood import Derivatives, LogLikelihood, Vector, maximize, profile, standard_error
 
 ANYWHERE = 1.0  # rad; no start is farther off
 
@@ -35,7 +35,8 @@ class Prior:
 class Skill:
     """Bias and spread of a skill, each with its 95 % interval; ``shrinkage`` is the larger share that the prior has in them.
 
-    ``logged`` says that a reading is not told from slopes that were logged too high or too low.
+    ``logged`` says that a reading is not told from slopes that were logged too high or too low; ``untold`` says why
+    its spread is not told.
     """
 
     bias: Estimate
@@ -43,26 +44,26 @@ class Skill:
     n: int
     shrinkage: float
     logged: bool = False
+    untold: str = ""
 
 
 class Miss(NamedTuple):
-    """Errors of start (rad) and of roll (fraction). The start may be off by a share of ``aim`` (rad), the aim needed, where
-    it is not known that the player chose it."""
+    """Errors of start (rad) and of roll (fraction), and what the green as logged has to do with them."""
 
     start: float
     length: float
-    aim: float = 0.0
+    given: Given = LEVEL
 
 
 class Holed(NamedTuple):
     """A holed putt: its opening, the start meant (rad from the read's aim), the errors of start between which a gate says
-    that it lay, and ``aim`` as a miss has it."""
+    that it lay, and ``given`` as a miss has it."""
 
     opening: Opening
     meant: float
     least: float = -inf
     most: float = inf
-    aim: float = 0.0
+    given: Given = LEVEL
 
     def rows(self, bias: float, sd: float) -> list[Row]:
         """The opening where the player's rolls may be, as errors of start from the start meant; no empty rows."""
@@ -74,12 +75,12 @@ class Holed(NamedTuple):
 
 
 class Passed(NamedTuple):
-    """A miss of which no finish was logged: the opening that it did not find, the start meant, ``aim`` as a miss has it, and
+    """A miss of which no finish was logged: the opening that it did not find, the start meant, ``given`` as a miss has it, and
     where known the side on which the ball stopped and whether it stopped short of the hole or long."""
 
     opening: Opening
     meant: float
-    aim: float = 0.0
+    given: Given = LEVEL
     side: Literal["left", "right"] | None = None
     length: Literal["short", "long"] | None = None
 
@@ -110,37 +111,44 @@ class Found:
     priors: Sequence[Prior]
     n: int
 
+    def standardised(self, miss: Miss) -> tuple[float, float]:
+        """Errors of start and roll of a miss, in the spreads that are most likely."""
+        return standardised(miss, self.best)
+
     def skill(self, i: int) -> Skill:
-        """Bias and spread of the skill that has the prior of index ``i``."""
-        prior, bias, spread = (
-            self.priors[i],
-            profile(self.log_likelihood, self.best, 2 * i),
-            profile(self.log_likelihood, self.best, 2 * i + 1),
-        )
+        """Bias and spread of the skill that has the prior of index ``i``, by their profiles."""
+        return self._skill(i, *(profile(self.log_likelihood, self.best, each) for each in (2 * i, 2 * i + 1)))
+
+    def about(self, i: int) -> Skill:
+        """The same by the bend of the likelihood at its top alone, which is sooner told."""
+        here = self.log_likelihood(self.best)
+        errors = [Z * standard_error(here, each) for each in (2 * i, 2 * i + 1)]
+        values = self.best[2 * i : 2 * i + 2]
+        return self._skill(i, *(Estimate(x, x - error, x + error) for x, error in zip(values, errors, strict=True)))
+
+    def _skill(self, i: int, bias: Estimate, spread: Estimate) -> Skill:
+        prior = self.priors[i]
         doubts = ((bias, prior.bias), (spread, prior.doubt))
         shrinkage = max(((each.high - each.low) / (2 * Z * doubt)) ** 2 for each, doubt in doubts)
         return Skill(bias, Estimate(exp(spread.value), exp(spread.low), exp(spread.high)), self.n, min(1.0, shrinkage))
 
 
-def fit(strikes: Strikes, start: Prior, pace: Prior, share: Prior) -> Found:
-    """Start line (rad), pace (fraction of the roll) and share of the break (fraction), the skills 0, 1 and 2 of what is
-    found."""
-    return _laid_out([strikes], [start, pace, share], lambda log_likelihoods: log_likelihoods[0])
+def fit(strikes: Strikes, priors: Sequence[Prior]) -> Found:
+    """Start line (rad), pace (fraction of the roll), share of the break and of the tilt (fractions), the skills 0 to 3 of
+    what is found."""
+    return _laid_out([strikes], priors, lambda log_likelihoods: log_likelihoods[0])
 
 
 def fit_with_lines(strikes: Strikes, lined: Strikes, lines: Sequence[float], priors: Sequence[Prior]) -> Found:
-    """As ``fit``, with alignment as the skill 3: of the putts ``lined`` the ball's line was known, ``lines`` off the line
+    """As ``fit``, with alignment as the skill 4: of the putts ``lined`` the ball's line was known, ``lines`` off the line
     meant (rad), and their starts are measured from it; of the others the start holds both errors."""
     line = normal(lines)
+    own, its = picked(SIZE + 2, *range(SIZE)), picked(SIZE + 2, SIZE, SIZE + 1)
 
     def whole(log_likelihoods: Sequence[LogLikelihood]) -> LogLikelihood:
         summed, separate = log_likelihoods
         return lambda place: added(
-            [
-                as_one(summed, place),
-                through(separate(place[:6]), picked(8, 0, 1, 2, 3, 4, 5)),
-                through(line(place[6:]), picked(8, 6, 7)),
-            ]
+            [as_one(summed, place), through(separate(place[:SIZE]), own), through(line(place[SIZE:]), its)]
         )
 
     return _laid_out([strikes, lined], priors, whole)
@@ -159,12 +167,19 @@ def _laid_out(
     best = [each for prior in priors for each in (0.0, log(prior.sd))]
     for _ in range(2):
         # the second time the openings are laid where the first has found the player
-        rolled = [[(rows, each.aim) for each in holed if (rows := each.rows(best[2], exp(best[3])))] for _, holed in putts]
+        rolled = [[(rows, each.given) for each in holed if (rows := _rows(each, best))] for _, holed in putts]
         log_likelihoods = [strokes(misses, rows) for (misses, _), rows in zip(putts, rolled, strict=True)]
         log_likelihood = _with_priors(whole(log_likelihoods), priors)
         best, _ = maximize(log_likelihood, best)
     n = sum(len(misses) + len(rows) for (misses, _), rows in zip(putts, rolled, strict=True))
     return Found(log_likelihood, best, priors, n)
+
+
+def _rows(each: "Holed | Passed", place: Sequence[float]) -> list[Row]:
+    """The putt laid out where the rolls of a player may be."""
+    given = each.given
+    spread = hypot(exp(place[3]), exp(place[7]) * given.along, given.stretch)
+    return each.rows(place[2] + place[6] * given.roll, spread)
 
 
 def _with_priors(log_likelihood: LogLikelihood, priors: Sequence[Prior]) -> LogLikelihood:

@@ -1,7 +1,8 @@
 """What may be asked about a record: the putts, and what each field takes."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from math import radians
 from typing import Annotated, Literal
 
@@ -9,7 +10,7 @@ from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
 from pycore.putt.requests import SD, PuttFields
 from pycore.quantities import Fall, Launch, Slope
-from pycore.record.logged import Logged, Measured, Unseen
+from pycore.record.logged import Logged, Measured, Tallied, Unseen
 from pycore.record.rounds import Hole, RoundPutt
 from pycore.units import slope_from_percent
 
@@ -89,10 +90,23 @@ class LoggedFields(PuttFields):
 
 
 @dataclass(frozen=True, kw_only=True)
+class CountedFields:
+    """A putt of which no more is known than from where, and what came of it: it is counted, and tells nothing of the skills."""
+
+    at: Annotated[str, Length(10, 40), Doc("time", "when it was struck, as ISO 8601 has it")]
+    distance_m: Annotated[float, Range(0.01, 60.0, "m"), Doc("distance", "from the ball to the hole")]
+    result: Annotated[Literal["holed", "missed"], Doc("result")]
+    length: Annotated[Literal["short", "long"], Doc("length", "of a miss")] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
 class FindingsFields:
-    """A record of putts, in any order, and the hand of the player."""
+    """A record of putts, in any order, those that are counted alone, and the hand of the player."""
 
     putts: Annotated[tuple[LoggedFields, ...], Length(0, MOST_PUTTS), Doc("putts")]
+    counted: Annotated[
+        tuple[CountedFields, ...], Length(0, MOST_PUTTS), Doc("counted putts", "of which the green is not told")
+    ] = ()
     handedness: Annotated[Literal["right", "left"], Doc("handedness", "the hand that the player plays with")] = "right"
     against: Against = "tour"
 
@@ -106,6 +120,19 @@ class FindingsFields:
                 field = f"putts[{i}].{refusal.field}"
                 raise replace(refusal, field=field, message=f"putts[{i}]: {refusal.message}") from None
         return sorted(putts, key=lambda putt: putt.at)
+
+    def tallied(self, logged: Sequence[Logged]) -> list[Tallied]:
+        """Those and the ``logged`` ones as they are counted, in the order in which they were struck."""
+        counted = []
+        for i, each in enumerate(self.counted):
+            try:
+                at = _time(each.at)
+            except Refusal as refusal:
+                field = f"counted[{i}].at"
+                raise replace(refusal, field=field, message=f"counted[{i}]: {refusal.message}") from None
+            counted.append(Tallied(at, each.distance_m, None if each.result == "holed" else Unseen(None, each.length), 0.0))
+        putts = [Tallied(each.at, each.putt.distance, each.stop, each.putt.past) for each in logged]
+        return sorted([*putts, *counted], key=lambda putt: putt.at)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -146,6 +173,10 @@ class RoundFields:
     id: Annotated[str, Length(1, 64), Doc("id")]
     at: Annotated[str, Length(10, 40), Doc("time", "when it was played, as ISO 8601 has it")]
     holes: Annotated[tuple[HoleFields, ...], Length(0, 99), Doc("holes")]
+
+    def day(self) -> date:
+        """When it was played; ``counted`` refuses what is no time."""
+        return _time(self.at).date()
 
     def counted(self, path: str) -> list[Hole]:
         """The holes in the engine's terms."""

@@ -1,12 +1,14 @@
 """The endpoint of rounds."""
 
 from collections.abc import Sequence
+from datetime import date, timedelta
 
 from pycore.record import answers, requests
 from pycore.record.published import TOUR_SOURCE
-from pycore.record.rounds import First, Hole, by_distance, firsts, gained, misses
+from pycore.record.rounds import First, Hole, by_distance, firsts, gained, misses, turned
 from pycore.stats.intervals import wilson
 
+RECENT = timedelta(days=28)
 SOURCES = {
     "tour": f"{TOUR_SOURCE}: 2 less the share of one putt plus that of three. Straight lines between its distances; "
     "three-putts fall to none at 3 ft; beyond 60 ft the last slope goes on.",
@@ -25,9 +27,37 @@ def answer_rounds(fields: requests.RoundsFields) -> answers.RoundsAnswer:
             for given, holes, own in zip(fields.rounds, rounds, putts, strict=True)
         ],
         "all": _putted([hole for holes in rounds for hole in holes], [each for own in putts for each in own]),
+        "changes": _changes(fields, putts),
         "against": fields.against,
         "source": SOURCES[fields.against],
     }
+
+
+def _changes(fields: requests.RoundsFields, putts: Sequence[Sequence[First]]) -> list[answers.RoundChangeAnswer]:
+    days = [each.day() for each in fields.rounds]
+    since = max(days, default=date.max) - RECENT
+    before, now = (
+        [each for own, day in zip(putts, days, strict=True) if (day >= since) == late for each in own] for late in (False, True)
+    )
+    bands = {(low, high): inside for low, high, inside in by_distance(now)}
+    pairs = [
+        ((None, None), before, now),
+        *(((low, high), inside, bands.get((low, high), [])) for low, high, inside in by_distance(before)),
+    ]
+    found = [(ends, turned(was, is_now)) for ends, was, is_now in pairs]
+    return [
+        {
+            "from_m": low,
+            "to_m": high,
+            "before": turn.before,
+            "now": turn.now,
+            "low": turn.more.low,
+            "high": turn.more.high,
+            "beyond_chance": turn.beyond_chance,
+        }
+        for (low, high), turn in found
+        if turn
+    ]
 
 
 def _putted(holes: Sequence[Hole], putts: Sequence[First]) -> answers.PuttedAnswer:

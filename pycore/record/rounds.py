@@ -7,7 +7,7 @@ A hole counts by its first putt: what was expected from there less the putts tak
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import radians, sin, sqrt
+from math import hypot, radians, sin, sqrt
 from typing import Literal
 
 from pycore.record.published import Expected, Yardstick, expected
@@ -16,6 +16,8 @@ from pycore.units import FOOT
 
 BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 200.0)
 PRIOR_PUTTS = 10  # how many putts the published spread counts for beside the player's own
+FEWEST = 18  # first putts on either side of a change, below which none is looked for
+BEYOND = 1.39  # times a 95 % interval: the same for eight changes at once (Bonferroni)
 ACROSS = 0.2  # sine of the fall from the line; a green that falls straighter has no high side
 
 Side = Literal["left", "right"]
@@ -94,6 +96,29 @@ def gained(putts: Sequence[First]) -> Estimate:
     free = n - 1 + PRIOR_PUTTS
     reach = student(free) * sqrt(n * (off + PRIOR_PUTTS * usual) / free)
     return Estimate(total, total - reach, total + reach)
+
+
+@dataclass(frozen=True)
+class Turn:
+    """Putts gained in eighteen holes before and now, the 95 % interval of how much that has become more, and whether it is
+    beyond chance, several being looked at."""
+
+    before: float
+    now: float
+    more: Estimate
+    beyond_chance: bool
+
+
+def turned(before: Sequence[First], now: Sequence[First]) -> Turn | None:
+    """What has changed from some first putts to others; None where either are too few."""
+    if min(len(before), len(now)) < FEWEST:
+        return None
+    (was, was_reach), (is_now, reach) = (
+        (18 * each.value / len(of), 18 * (each.high - each.value) / len(of))
+        for of, each in ((before, gained(before)), (now, gained(now)))
+    )
+    more, off = is_now - was, hypot(was_reach, reach)
+    return Turn(was, is_now, Estimate(more, more - off, more + off), abs(more) > BEYOND * off)
 
 
 def by_distance(putts: Sequence[First]) -> list[tuple[float, float, list[First]]]:

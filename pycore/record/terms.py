@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from math import erf, exp, hypot, log, pi, sqrt
+from typing import NamedTuple
 
 from pycore.record.opening import Row
 from pycore.stats.likelihood import Derivatives, LogLikelihood, Matrix, Vector
@@ -10,10 +11,31 @@ RULED_OUT = 1e-12  # of the player's putts; an opening that holds less says that
 ROOT_HALF_PI = sqrt(pi / 2)
 ROOT_HALF = sqrt(0.5)
 
-type Missed = tuple[float, float, float]
-"""Errors of start (rad) and roll (fraction), and the aim (rad) a share of which the start may be off by."""
-type Laid = tuple[Sequence[Row], float]
-"""An opening laid out, and that aim."""
+
+class Given(NamedTuple):
+    """What the green as it was logged has to do with one putt: first-order shifts of start (rad) and roll (fraction).
+
+    ``aim`` and ``roll`` are what its slope asks for, shares of which may be off alike on all putts; ``aside`` and ``along``
+    are what a tilt as large as the one logged would shift, across or along: shares of them are off by chance. ``blur`` and
+    ``stretch`` are standard deviations that come of how coarsely finish and distance were told.
+    """
+
+    aim: float = 0.0
+    roll: float = 0.0
+    aside: float = 0.0
+    along: float = 0.0
+    blur: float = 0.0
+    stretch: float = 0.0
+
+
+LEVEL = Given()
+
+type Missed = tuple[float, float, Given]
+"""Errors of start (rad) and roll (fraction), and what the green has to do with them."""
+type Laid = tuple[Sequence[Row], Given]
+"""An opening laid out, and the same."""
+
+SIZE = 8  # unknowns of strokes
 
 
 def normal(values: Sequence[float]) -> LogLikelihood:
@@ -33,74 +55,116 @@ def normal(values: Sequence[float]) -> LogLikelihood:
     return log_likelihood
 
 
-# which of a putt's own four (bias and log spread of start, of roll) each of the six unknowns moves
-_MOVES = (0, 1, 2, 3, 0, 1)
-
-
 def strokes(misses: Sequence[Missed], laid: Sequence[Laid]) -> LogLikelihood:
     """Errors of start and roll: those of misses known, those of holed putts somewhere in their openings.
 
-    Unknowns are bias and log of the spread of start, of roll, and of the share of its break by which a putt starts off:
-    a putt's start is off by b + k aim, with the spread hypot(s, u aim).
+    Unknowns are bias and log of the spread of start, of roll, of the share of its break by which a putt starts off, and of
+    the tilt: the bias of the roll by the slope along the line, and the share of the tilt by which the green as logged is
+    off, in any direction. Of a putt the start is off by b + k aim and the roll by c + m roll, with the spreads
+    hypot(s, u aim, t aside, blur) and hypot(q, t along, stretch).
     """
 
     def log_likelihood(place: Sequence[float]) -> Derivatives:
-        b, log_s, c, log_q, k, log_u = place
-        s, q, u = exp(log_s), exp(log_q), exp(log_u)
-        total = 0.0
-        gradient, information, complete = [0.0] * 6, [[0.0] * 6 for _ in range(6)], [[0.0] * 6 for _ in range(6)]
-
-        def add(aim: float, share: float, own: Vector, of_own: Matrix) -> None:
-            factors = (1.0, share, 1.0, 1.0, aim, 1 - share)
-            for i, (row, factor) in enumerate(zip(information, factors, strict=True)):
-                known = of_own[_MOVES[i]]
-                gradient[i] += factor * own[_MOVES[i]]
-                for j in range(6):
-                    row[j] += factor * factors[j] * known[_MOVES[j]]
-            # the log of the whole spread bends as its parts change
-            bend = 2 * share * (1 - share) * own[1]
-            for i, j, way in ((1, 1, -1), (5, 5, -1), (1, 5, 1), (5, 1, 1)):
-                information[i][j] += way * bend
-            whole = s / sqrt(share)
-            for i in range(6):
-                for j in range(6):
-                    if _MOVES[i] == _MOVES[j]:
-                        complete[i][j] += factors[i] * factors[j] * (whole**-2, 2.0, q**-2, 2.0)[_MOVES[i]]
-
-        for start, roll, aim in misses:
-            whole = hypot(s, u * aim)
-            y, z = (start - b - k * aim) / whole, (roll - c) / q
-            total -= log(whole) + log_q + (y * y + z * z) / 2
-            of_own = [
-                [1 / whole**2, 2 * y / whole, 0.0, 0.0],
-                [2 * y / whole, 2 * y * y, 0.0, 0.0],
-                [0.0, 0.0, 1 / q**2, 2 * z / q],
-                [0.0, 0.0, 2 * z / q, 2 * z * z],
-            ]
-            add(aim, (s / whole) ** 2, [y / whole, y * y - 1, z / q, z * z - 1], of_own)
-        for rows, aim in laid:
-            whole = hypot(s, u * aim)
+        b, c, k, m = place[0::2]
+        ss, qq, uu, tt = (exp(2 * log_spread) for log_spread in place[1::2])
+        sums = _Sums()
+        for start, roll, given in misses:
+            rows, whole, other = _moved(given, ss, qq, uu, tt)
+            y, z = (start - b - k * given.aim) / whole, (roll - c - m * given.roll) / other
+            of_start = ((1 / whole**2, 2 * y / whole), (2 * y / whole, 2 * y * y))
+            of_roll = ((1 / other**2, 2 * z / other), (2 * z / other, 2 * z * z))
+            sums.value -= log(whole) + log(other) + (y * y + z * z) / 2
+            sums.add(rows, (whole, other), (y / whole, y * y - 1, z / other, z * z - 1), (of_start, of_roll), None)
+        for openings, given in laid:
+            rows, whole, other = _moved(given, ss, qq, uu, tt)
             own, of_own = [0.0] * 4, [[0.0] * 4 for _ in range(4)]
-            total += _Bell(b + k * aim, log(whole), c, log_q).add(rows, own, of_own)
-            add(aim, (s / whole) ** 2, own, of_own)
-        return Derivatives(total, gradient, information, complete)
+            bell = _Bell(b + k * given.aim, log(whole), c + m * given.roll, log(other))
+            sums.value += bell.add(openings, own, of_own)
+            sums.add(rows, (whole, other), own, None, of_own)
+        return Derivatives(sums.value, sums.gradient, sums.information, sums.complete)
 
     return log_likelihood
 
 
+type Moves = tuple[tuple[int, float], ...]
+"""Unknowns that move one of a putt's own four (mean and log spread of start, of roll), and how far each moves it."""
+type Block = tuple[tuple[float, float], tuple[float, float]]
+
+
+def _moved(given: Given, ss: float, qq: float, uu: float, tt: float) -> tuple[tuple[Moves, Moves, Moves, Moves], float, float]:
+    """What moves the putt's own four, and its two spreads."""
+    read, aside, along = uu * given.aim**2, tt * given.aside**2, tt * given.along**2
+    start, roll = ss + read + aside + given.blur**2, qq + along + given.stretch**2
+    rows = (
+        ((0, 1.0), (4, given.aim)),
+        ((1, ss / start), (5, read / start), (7, aside / start)),
+        ((2, 1.0), (6, given.roll)),
+        ((3, qq / roll), (7, along / roll)),
+    )
+    return rows, sqrt(start), sqrt(roll)
+
+
+def standardised(miss: Missed, place: Sequence[float]) -> tuple[float, float]:
+    """Errors of start and roll of a miss in the spreads at a place of strokes."""
+    start, roll, given = miss
+    _, whole, other = _moved(given, *(exp(2 * log_spread) for log_spread in place[1:SIZE:2]))
+    return (start - place[0] - place[4] * given.aim) / whole, (roll - place[2] - place[6] * given.roll) / other
+
+
+class _Sums:
+    """Value, gradient and information over all putts."""
+
+    def __init__(self) -> None:
+        self.value = 0.0
+        self.gradient = [0.0] * SIZE
+        self.information, self.complete = ([[0.0] * SIZE for _ in range(SIZE)] for _ in range(2))
+
+    def add(
+        self,
+        rows: tuple[Moves, Moves, Moves, Moves],
+        spreads: tuple[float, float],
+        own: Sequence[float],
+        blocks: tuple[Block, Block] | None,
+        of_own: Matrix | None,
+    ) -> None:
+        """A putt's own gradient and information, those of start and roll apart (``blocks``) or all of it (``of_own``)."""
+        gradient, information, complete = self.gradient, self.information, self.complete
+        alone = (spreads[0] ** -2, 2.0, spreads[1] ** -2, 2.0)
+        for i, row in enumerate(rows):
+            for unknown, factor in row:
+                gradient[unknown] += factor * own[i]
+                for other, its in row:
+                    complete[unknown][other] += alone[i] * factor * its
+            # the log of a whole spread bends as its parts change
+            if i % 2:
+                for unknown, factor in row:
+                    information[unknown][unknown] -= 2 * own[i] * factor
+                    for other, its in row:
+                        information[unknown][other] += 2 * own[i] * factor * its
+            first = i - i % 2
+            others = enumerate(rows) if of_own else ((first, rows[first]), (first + 1, rows[first + 1]))
+            for j, other_row in others:
+                known = of_own[i][j] if of_own else blocks[i // 2][i % 2][j - first]  # type: ignore[index]
+                for unknown, factor in row:
+                    target = information[unknown]
+                    for other, its in other_row:
+                        target[other] += known * factor * its
+
+
 def as_one(log_likelihood: LogLikelihood, place: Sequence[float]) -> Derivatives:
     """What strokes whose starts hold the stroke's errors and those of alignment tell of both: a log-likelihood over start,
-    roll and break, seen at a place of eight unknowns: of the stroke, the roll, the break and alignment."""
-    b, log_s, c, log_q, k, log_u, a, log_t = place
-    both = hypot(exp(log_s), exp(log_t))
-    stroke, alignment = exp(2 * log_s) / both**2, exp(2 * log_t) / both**2
-    here = log_likelihood([a + b, log(both), c, log_q, k, log_u])
-    jacobian = picked(8, 0, 1, 2, 3, 4, 5)
-    jacobian[0][6], jacobian[1][1], jacobian[1][7] = 1.0, stroke, alignment
+    roll, break and tilt, seen at a place that holds alignment after them."""
+    a, log_t = place[SIZE:]
+    both = hypot(exp(place[1]), exp(log_t))
+    stroke, alignment = exp(2 * place[1]) / both**2, exp(2 * log_t) / both**2
+    here = log_likelihood([a + place[0], log(both), *place[2:SIZE]])
+    jacobian = picked(SIZE + 2, *range(SIZE))
+    jacobian[0][SIZE], jacobian[1][1], jacobian[1][SIZE + 1] = 1.0, stroke, alignment
     seen = through(here, jacobian)
     # the log of the whole spread bends as its parts change
     bend = 2 * stroke * alignment * here.gradient[1]
-    for i, j, way in ((1, 1, -1), (7, 7, -1), (1, 7, 1), (7, 1, 1)):
+    last = SIZE + 1
+    for i, j, way in ((1, 1, -1), (last, last, -1), (1, last, 1), (last, 1, 1)):
         seen.information[i][j] += way * bend
     return seen
 

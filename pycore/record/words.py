@@ -3,8 +3,9 @@
 from collections.abc import Mapping
 from math import ceil, degrees
 
-from pycore.record.cost import Name
+from pycore.record.doubts import Missing
 from pycore.record.findings import LINES_NEEDED
+from pycore.record.fixed_set import Name
 from pycore.record.player import Skill
 
 SHRUNK = 0.1  # share of prior in a finding, from which it is said
@@ -45,9 +46,19 @@ def words(name: Name, skill: Skill, handedness: str, lines: int) -> str:
     said = [_as_logged(skill) if skill.logged else _bias(_Said(name, skill), handedness, lines)]
     if name == "start_line" and not lines:
         said.append("How you line up is in this too.")
+    if skill.untold:
+        said.append(skill.untold)
     if skill.shrinkage > SHRUNK:
         said.append(f"With so few putts the finding leans {LEANS[name]}.")
     return " ".join(said)
+
+
+def unlogged(record: Missing) -> str:
+    """Why a record without its holed putts tells nothing."""
+    return (
+        f"{record.made} of these {record.tries} putts were holed; a player who scores 90 holes {record.usual:.0f} from the "
+        "same distances. The holed ones seem not to be logged, and misses alone tell neither lean nor spread: log every putt."
+    )
 
 
 def _as_logged(share: Skill) -> str:

@@ -48,8 +48,8 @@ def prove(cases: int = 40) -> Proof:
         rng = np.random.default_rng(20261127)
         held: dict[str, list[bool]] = {}
         named, accused = 0, 0
-        for case in range(cases):
-            said = json.loads(answer(json.dumps({"ask": "findings", "putts": _record(rng, putts, **world)})))["value"]
+        for case, record in enumerate(_records(rng, cases, putts, **world)):
+            said = json.loads(answer(json.dumps({"ask": "findings", "putts": record})))["value"]
             for what, truth in _truth(**world).items():
                 skill, of = what.split()
                 low, high = said["skills"][skill][f"{of}_low"], said["skills"][skill][f"{of}_high"]
@@ -74,8 +74,9 @@ def _truth(start: float = 0.0, alignment: float = 0.0, pace: float = 0.0, line: 
     return {"start_line bias": both[0], "start_line sd": both[1], "pace bias": pace, "pace sd": PACE}
 
 
-def _record(
+def _records(
     rng: np.random.Generator,
+    cases: int,
     putts: int,
     start: float = 0.0,
     alignment: float = 0.0,
@@ -93,8 +94,9 @@ def _record(
     distance_m: float = 0.0,
     tails: bool = False,
     fault: str = "",
-) -> list[dict[str, Any]]:
-    n = putts * (4 if misses_only else 1)
+) -> list[list[dict[str, Any]]]:
+    each = putts * (4 if misses_only else 1)
+    n = cases * each
     draw: Callable[[], Any] = (lambda: rng.standard_t(3, n) / np.sqrt(3)) if tails else (lambda: rng.standard_normal(n))
     stimp_ft = rng.choice([9.0, 10.0, 11.0], n)
     greens = Greens(rng.uniform(3, 20, n) * FOOT, stimp_ft, rng.uniform(0.5, 3, n), rng.uniform(0, 360, n))
@@ -111,9 +113,10 @@ def _record(
     if finish_m:
         stops = finish_m * (np.round(stops.real / finish_m) + 1j * np.round(stops.imag / finish_m))
     distances = distance_m * np.round(greens.distance_m / distance_m) if distance_m else greens.distance_m
-    which = np.flatnonzero(struck.still & ~(struck.holed & misses_only) & (np.abs(stops) < 29))[:putts]
-    return [
-        {
+    kept = struck.still & ~(struck.holed & misses_only) & (np.abs(stops) < 29)
+
+    def putt(k: int, i: int) -> dict[str, Any]:
+        return {
             "id": str(i),
             "at": f"2026-05-{1 + k // 10:02}T10:{k % 10:02}:00Z",
             "distance_m": float(distances[i]),
@@ -127,5 +130,6 @@ def _record(
             **({"felt_percent": float(np.clip(logged.slope_percent[i] * (1 + seen[i]), 0, 8))} if felt else {}),
             **({"line_error_deg": float(np.degrees(lines[i]))} if line else {}),
         }
-        for k, i in enumerate(which)
-    ]
+
+    starts = range(0, n, each)
+    return [[putt(k, i) for k, i in enumerate((np.flatnonzero(kept[at : at + each]) + at)[:putts])] for at in starts]

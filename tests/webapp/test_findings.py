@@ -71,7 +71,12 @@ def test_the_report_is_given_in_the_words_of_the_screen(phone: Any) -> None:
     assert report.splitlines()[0] == page.get_by_role("heading", level=1).inner_text()
     assert "The invented player is among them." in report
     assert "for practice. In a round, Rule 4.3a" in report
-    for name in ("More putts holed", "Putts made by distance", "Before and in the last four weeks", "Putts made, by week"):
+    for name in (
+        "Fewer putts on 100 holes",
+        "Putts made by distance",
+        "Before and in the last four weeks",
+        "Putts made, by week",
+    ):
         for row in page.get_by_role("table", name=name).locator("tbody tr").all():
             assert " | ".join(row.locator("th, td").all_inner_texts()) in report
     for said in page.locator("section p:not(.quiet)").all_inner_texts():
@@ -108,7 +113,7 @@ def test_a_new_putt_changes_the_answer(phone: Any) -> None:
     rests = page.get_by_text(re.compile(r"^From \d+ putts"))
     before = rests.inner_text()
     page.get_by_role("link", name="Record").first.click()
-    page.get_by_role("button", name="Log a putt").click()
+    page.get_by_role("button", name="Putt", exact=True).click()
     page.get_by_role("button", name="Holed").click()
     expect(page.locator(".logged-line")).to_be_visible(timeout=30_000)
     found(page)
@@ -189,7 +194,7 @@ def test_axe_finds_nothing(phone: Any, theme: str) -> None:
     page = with_the_sample(phone, settings={"theme": theme})
 
     assert phone.violations() == []
-    for name in ("Notes", "Log a putt"):
+    for name in ("Notes", "Putt"):
         page.get_by_role("button", name=name, exact=True).click()
         assert phone.violations() == []
     found(page)
@@ -200,7 +205,7 @@ def test_axe_finds_nothing(phone: Any, theme: str) -> None:
 def test_the_screens_fit(phone: Any) -> None:
     page = with_the_sample(phone, settings={"distance": "paces", "aim": "balls"})
     assert phone.misfits() == []
-    for name in ("Notes", "Log a putt"):
+    for name in ("Notes", "Putt"):
         page.get_by_role("button", name=name, exact=True).click()
         assert phone.misfits() == []
     found(page)

@@ -129,7 +129,7 @@ def test_what_the_first_versions_kept_comes_along(phone: Any, until: Any) -> Non
     }
     page.evaluate("old => { localStorage.borrowline = old; }", json.dumps(old))
     page.goto(phone.url)
-    until(page, f"{MARKS}.then(({{ schema }}) => schema === 3)")
+    until(page, f"{MARKS}.then(({{ schema }}) => schema === 4)")
     kept = page.evaluate(BY_ID)
     assert kept["d1"] == DRILL
     assert kept["speed 2026-05-02 10.5 Larkmoor"] == SPEED
@@ -276,7 +276,7 @@ def test_an_import_that_fails_midway_leaves_nothing_behind(files: Page) -> None:
         ("", "This is no record of Borrowline"),
         ("{", "The file is cut off or no JSON"),
         ('{"format":"other"}', "This is no record of Borrowline"),
-        (a_file(version=4), "from a newer Borrowline"),
+        (a_file(version=6), "from a newer Borrowline"),
         (a_file(version="old"), "its version is none"),
         ("a,b\n1,2\n", "This is no record of Borrowline"),
         ("id,distance_m,result,speed_mph\n", "names speed_mph"),
@@ -337,3 +337,24 @@ def test_no_file_breaks_the_import(files: Page) -> None:
         assert all(good), texts[good.index(False)]
 
     read_all()
+
+
+def test_another_players_record_is_looked_at_and_never_mixed_unasked(files: Page, phone: Any) -> None:
+    take(files, a_file(entry("mine")))
+    files.locator("#player-name").fill("Ash")
+    files.keyboard.press("Tab")
+    theirs = {"settings": {"name": "Rowan"}}
+    give(files, a_file(entry("theirs"), entry("more"), version=3, phone=theirs))
+    expect(files.locator(".preview")).to_contain_text("The record of Rowan")
+    expect(files.get_by_role("button", name="Mix in 2", exact=True)).to_be_visible()
+    files.get_by_role("button", name="Look at it beside mine").click()
+    expect(files.get_by_text("Looking at Rowan, read only.")).to_be_visible()
+    expect(files.locator(".entry")).to_have_count(2)
+    files.get_by_role("button", name="Putt", exact=True).click()
+    files.get_by_role("button", name="Holed").click()
+    expect(files.get_by_text("nothing is changed meanwhile")).to_be_visible()
+    assert [each["id"] for each in files.evaluate(KEPT)] == ["mine"]
+    files.get_by_role("button", name="Back to mine").click()
+    files.get_by_role("button", name="Notes", exact=True).click()
+    expect(files.locator(".entry")).to_have_count(1)
+    assert phone.kept("settings.name") == "Ash"

@@ -3,6 +3,7 @@
 import re
 from typing import Any
 
+import numpy as np
 import pytest
 from playwright.sync_api import Page, expect
 
@@ -61,12 +62,15 @@ def touch(page: Page, x_m: float, y_m: float) -> None:
 
 def test_one_touch_logs_where_it_finished(phone: Any, engine: Any) -> None:
     page = logging(phone)
+    page.locator("[name=read][value=app]").check(force=True)
     touch(page, 0.45, -0.2)
-    expect(page.locator(".logged-line")).to_contain_text("45\xa0cm past, 20\xa0cm right")
+    # from the edge: 49.2 cm from the centre, less the radius of 5.4
+    expect(page.locator(".logged-line")).to_contain_text("40\xa0cm past, 18\xa0cm right")
     (putt,) = kept(page)
     assert (putt["result"]["x_m"], putt["result"]["y_m"]) == pytest.approx((0.45, -0.2), abs=CENTIMETRE)
     assert {name: putt[name] for name in PUTT} == PUTT
     assert putt["aim_deg"] == pytest.approx(engine("read", **PUTT)["aim_deg"], abs=1e-6)
+    assert putt["read"] == "app"
     page.get_by_role("button", name="Holed").click()
     expect(page.locator(".logged-line")).to_contain_text("Holed")
     assert sorted(str(putt["result"]) == "holed" for putt in kept(page)) == [False, True]
@@ -77,7 +81,7 @@ def test_a_touch_on_the_hole_is_a_putt_holed(phone: Any) -> None:
     touch(page, 0.03, 0.02)
     expect(page.locator(".logged-line")).to_contain_text("Holed")
     touch(page, 0.0, 0.08)
-    expect(page.locator(".logged-line")).to_contain_text("8\xa0cm left")
+    expect(page.locator(".logged-line")).to_contain_text("3\xa0cm left")
     assert {str(putt["result"]) == "holed" for putt in kept(page)} == {True, False}
 
 
@@ -90,8 +94,11 @@ def test_a_finish_is_typed_and_undone(phone: Any) -> None:
     page.locator("[name=x_m]").fill("-30")
     page.get_by_role("button", name="Log", exact=True).click()
     expect(page.locator(".logged-line")).to_contain_text("30\xa0cm short, 12\xa0cm left")
-    page.get_by_role("button", name="Undo").click()
-    expect(page.locator(".said")).to_have_text("Undone.")
+    (putt,) = kept(page)
+    # what is kept counts from the hole's centre
+    assert np.hypot(putt["result"]["x_m"], putt["result"]["y_m"]) == pytest.approx(np.hypot(0.3, 0.12) + 0.054)
+    page.get_by_role("button", name="Take back").click()
+    expect(page.locator(".said")).to_have_text("Taken back.")
     (putt,) = kept(page)
     assert putt["gone"] is True
     page.get_by_role("button", name="Notes", exact=True).click()
@@ -181,7 +188,7 @@ def test_a_note_half_written_waits(phone: Any) -> None:
     page.get_by_role("button", name="Notes", exact=True).click()
     page.get_by_label("Note", exact=True).fill("Slow after rain")
     page.get_by_label("Place").fill("Quill Bay")
-    page.get_by_role("button", name="Log a putt").click()
+    page.get_by_role("button", name="Putt", exact=True).click()
     page.get_by_role("button", name="Holed").click()
     page.get_by_role("button", name="Notes", exact=True).click()
     expect(page.get_by_label("Note", exact=True)).to_have_value("Slow after rain")
@@ -337,3 +344,70 @@ def test_the_invented_player_comes_and_goes(phone: Any) -> None:
     page.get_by_role("button", name="Remove the invented player").click()
     expect(page.get_by_text("The invented player is gone.")).to_be_visible()
     assert len(kept(page)) == 1
+
+
+@pytest.mark.parametrize(("choice", "read"), [("app", "app"), ("own", "own"), ("", None)])
+def test_whose_aim_it_was_is_chosen_once(phone: Any, choice: str, read: str | None) -> None:
+    page = logging(phone)
+    page.locator(f"[name=read][value='{choice}']").check(force=True)
+    for _ in range(2):
+        page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_contain_text("2 now")
+    putts = kept(page)
+    assert [putt.get("read") for putt in putts] == [read, read]
+    assert all(("aim_deg" in putt) == (read == "app") for putt in putts)
+    assert phone.kept("logging.read") == (read or "")
+
+
+def test_an_aim_of_ones_own_is_told_as_it_was_measured(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_label("my own", exact=True).check(force=True)
+    page.get_by_role("button", name="Holed").click()
+    page.get_by_label("Aim played").fill("-30")
+    page.keyboard.press("Tab")
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.locator(".entry").click()
+    expect(page.locator("#entry-aim_deg")).to_have_value(re.compile(r"^\D30$"))
+    (putt,) = kept(page)
+    # 30 cm to the right of a hole 3.048 m away
+    assert np.tan(np.radians(putt["aim_deg"])) * 3.048 == pytest.approx(-0.3)
+
+
+def test_a_miss_may_be_no_more_than_side_and_length(phone: Any) -> None:
+    page = logging(phone)
+    page.locator("[name=by][value=words]").check(force=True)
+    page.get_by_role("button", name="short, left").click()
+    expect(page.locator(".logged-line")).to_contain_text("Missed short, left")
+    page.get_by_role("button", name="missed", exact=True).click()
+    expect(page.locator(".logged-line strong")).to_have_text("Missed")
+    results = [(putt["result"], putt.get("side"), putt.get("length")) for putt in kept(page)]
+    assert sorted(results, key=str) == [("missed", "left", "short"), ("missed", None, None)]
+
+
+def test_two_touches_too_many_are_taken_back_one_by_one(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_role("button", name="Holed").dblclick()
+    expect(page.locator(".logged-line")).to_contain_text("2 now")
+    for left in ("the first", "Or how it missed"):
+        page.get_by_role("button", name="Take back").click()
+        expect(page.locator(".logged-line")).to_contain_text(left)
+    assert all(putt["gone"] for putt in kept(page))
+
+
+def test_a_putt_of_another_day(phone: Any) -> None:
+    page = logging(phone)
+    page.get_by_label("Day").fill("2026-05-03")
+    page.get_by_role("button", name="Holed").click()
+    expect(page.locator(".logged-line")).to_contain_text("for 3 May 2026")
+    assert kept(page)[0]["at"].startswith("2026-05-03")
+
+
+def test_a_miss_that_was_logged_as_holed_asks_where(phone: Any, until: Any) -> None:
+    page = holed(phone)
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.locator(".entry").click()
+    page.locator("dialog").get_by_label("missed", exact=True).check(force=True)
+    expect(page.get_by_text("Where? As far as you know it.")).to_be_visible()
+    assert kept(page)[0]["result"] == "missed"
+    page.locator("dialog").get_by_role("button", name="long", exact=True).click()
+    until(page, f"({KEPT})().then(([putt]) => putt.length === 'long' && !('side' in putt))")

@@ -423,6 +423,7 @@ export const FIELDS = {
   },
   FindingsFields: {
     putts: {"label": "putts", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "LoggedFields"}},
+    counted: {"label": "counted putts", "more": "of which the green is not told", "needed": false, "default": [], "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "CountedFields"}},
     handedness: {"label": "handedness", "more": "the hand that the player plays with", "needed": false, "default": "right", "nullable": false, "kind": "word", "words": ["right", "left"]},
     against: {"label": "against", "more": "the players that faults and putts are measured by", "needed": false, "default": "tour", "nullable": false, "kind": "word", "words": ["tour", "amateur"]},
   },
@@ -452,6 +453,12 @@ export const FIELDS = {
   FinishFields: {
     x_m: {"label": "long", "more": "beyond the hole; short is negative", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -30, "high": 30, "unit": "m"},
     y_m: {"label": "left", "more": "of the hole; right is negative", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -30, "high": 30, "unit": "m"},
+  },
+  CountedFields: {
+    at: {"label": "time", "more": "when it was struck, as ISO 8601 has it", "needed": true, "default": null, "nullable": false, "kind": "text", "low": 10, "high": 40},
+    distance_m: {"label": "distance", "more": "from the ball to the hole", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.01, "high": 60, "unit": "m"},
+    result: {"label": "result", "more": "", "needed": true, "default": null, "nullable": false, "kind": "word", "words": ["holed", "missed"]},
+    length: {"label": "length", "more": "of a miss", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["short", "long"]},
   },
   RoundsFields: {
     rounds: {"label": "rounds", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "object", "type": "RoundFields"}},

@@ -1175,9 +1175,10 @@ export interface SkillWeights {
   tempo: number;
 }
 
-/** A record of putts, in any order, and the hand of the player. */
+/** A record of putts, in any order, those that are counted alone, and the hand of the player. */
 export interface FindingsFields {
   /** putts; 0 to 100000 */ putts: Array<LoggedFields>;
+  /** counted putts: of which the green is not told; 0 to 100000 */ counted?: Array<CountedFields>;
   /** handedness: the hand that the player plays with */ handedness?: "right" | "left";
   /** against: the players that faults and putts are measured by */ against?: "tour" | "amateur";
 }
@@ -1213,14 +1214,24 @@ export interface FinishFields {
   /** left: of the hole; right is negative; a number from -30 to 30 m */ y_m: number;
 }
 
+/** A putt of which no more is known than from where, and what came of it: it is counted, and tells nothing of the skills. */
+export interface CountedFields {
+  /** time: when it was struck, as ISO 8601 has it; 10 to 40 */ at: string;
+  /** distance: from the ball to the hole; a number from 0.01 to 60 m */ distance_m: number;
+  /** result */ result: "holed" | "missed";
+  /** length: of a miss */ length?: "short" | "long" | null;
+}
+
 /**
  * The honest answer. `skills` and `costs` rest on the newest `used` putts, all else on every putt.
  *
  * `strikes` are the misses among them: start error (degrees, left positive) and error of roll (fraction). `opening`
  * is what a level putt of `opening_m` takes: error of roll, and the starts (degrees) that hole, right and left.
+ * `caution` says why such a record tells nothing of the skills, where it does not.
  */
 export interface FindingsAnswer {
   used: number;
+  caution: string | null;
   skills: SkillsAnswer;
   costs: Array<CostAnswer>;
   cost_set: CostSetAnswer;
@@ -1228,6 +1239,7 @@ export interface FindingsAnswer {
   published: Array<PublishedAnswer>;
   leaves: LeavesAnswer;
   weeks: Array<WeekAnswer>;
+  seasons: Array<SeasonAnswer>;
   changes: Array<ChangeAnswer>;
   made_change: MadeChangeAnswer | null;
   strikes: Array<[start_error_deg: number, roll_error: number]>;
@@ -1281,14 +1293,19 @@ export interface CostSetAnswer {
   slope_percent: number;
 }
 
-/** Make share between two distances, with its 95 % interval. */
+/**
+ * Make share between two distances, with its 95 % interval; `usual` is the yardstick's from the same places, whose mean
+ * distance is `mean_m`.
+ */
 export interface BandAnswer {
   from_m: number;
   to_m: number;
+  mean_m: number;
   tries: number;
   made: number;
   low: number;
   high: number;
+  usual: number;
 }
 
 /** Make shares by distance (m), and where they are from. */
@@ -1316,6 +1333,23 @@ export interface WeekAnswer {
   made: number;
   low: number;
   high: number;
+}
+
+/**
+ * Make share in a quarter of a year, from its first day to its last, with its 95 % interval; and what was holed more in a
+ * hundred than the yardstick holes from the same places.
+ */
+export interface SeasonAnswer {
+  from_day: string;
+  to_day: string;
+  tries: number;
+  made: number;
+  low: number;
+  high: number;
+  usual: number;
+  gained_per_100: number;
+  gained_low: number;
+  gained_high: number;
 }
 
 /** A bias or spread before the last four weeks, and in them. */
@@ -1369,10 +1403,14 @@ export interface RoundPuttFields {
   /** falls; a number from -360 to 360 degrees */ fall_deg?: number | null;
 }
 
-/** Each round, in the order given, and all of them together; `source` says what putts are counted against. */
+/**
+ * Each round, in the order given, and all of them together; `source` says what putts are counted against. `changes`
+ * are those of the four weeks up to the last round.
+ */
 export interface RoundsAnswer {
   rounds: Array<RoundAnswer>;
   all: PuttedAnswer;
+  changes: Array<RoundChangeAnswer>;
   against: "tour" | "amateur";
   source: string;
 }
@@ -1449,6 +1487,20 @@ export interface PuttedAnswer {
   from_off_the_green: number;
   bands: Array<RoundBandAnswer>;
   leaves: RoundLeavesAnswer;
+}
+
+/**
+ * Putts gained in eighteen holes before the last four weeks and in them, and the 95 % interval of how much more that is:
+ * of first putts between two distances, or of all where these are None.
+ */
+export interface RoundChangeAnswer {
+  from_m: number | null;
+  to_m: number | null;
+  before: number;
+  now: number;
+  low: number;
+  high: number;
+  beyond_chance: boolean;
 }
 
 /**
@@ -1553,9 +1605,10 @@ export interface Fields {
   EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
   ShimFields: { apart_m: Described & NumberTaken; };
   TournamentFields: { first_tee: Described & TextTaken; days_before: Described & NumberTaken; };
-  FindingsFields: { putts: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
+  FindingsFields: { putts: Described & ListTaken; counted: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
   LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
+  CountedFields: { at: Described & TextTaken; distance_m: Described & NumberTaken; result: Described & WordTaken; length: Described & WordTaken; };
   RoundsFields: { rounds: Described & ListTaken; against: Described & WordTaken; };
   RoundFields: { id: Described & TextTaken; at: Described & TextTaken; holes: Described & ListTaken; };
   HoleFields: { hole: Described & NumberTaken; putts: Described & ListTaken; };

@@ -2,53 +2,21 @@
  * What an entry of the record may hold, checked wherever one comes in: typed, measured or from a file.
  * @import {Entry} from '../types.js'
  */
-import { asked, between, field, isRecord, whole } from './forms.js';
-
 import { SOURCES } from '../doubt.js';
 import { FIELDS } from '../engine/fields.js';
+import { checkNumber, checkText, checkTime, known, LONGEST_ID, LONGEST_TEXT, numbersOf, shown, wordOf } from './checks.js';
+import { asked, between, field, isRecord, whole } from './forms.js';
+import { checkHoles } from './round.js';
 
-/** @param {import('../engine/protocol.js').NumberTaken} taken @returns {[number, number]} */
-const pair = ({ low, high }) => [low, high];
-const { LoggedFields: PUTT, FinishFields: FINISH, StationFields: STATION, ReadFields: DOUBT } = FIELDS;
-
-/** Of what goes to the engine, its own. @type {Record<string, [number, number]>} */
-export const RANGES = {
-  distance_m: pair(PUTT.distance_m),
-  stimp_ft: pair(PUTT.stimp_ft),
-  slope_percent: pair(PUTT.slope_percent),
-  fall_deg: pair(PUTT.fall_deg),
-  past_m: pair(PUTT.past_m),
-  aim_deg: pair(PUTT.aim_deg),
-  x_m: pair(FINISH.x_m),
-  y_m: pair(FINISH.y_m),
-  line_error_deg: pair(PUTT.line_error_deg),
-  felt_percent: pair(PUTT.felt_percent),
-  start_deg: pair(PUTT.start_deg),
-  start_sd_deg: pair(PUTT.start_sd_deg),
-  launch_mps: pair(PUTT.launch_mps),
-  launch_sd_mps: pair(PUTT.launch_sd_mps),
-  finish_sd_m: [0, 30],
-  at_m: pair(STATION.at_m),
-  stimp_sd_ft: [0, PUTT.stimp_ft.high],
-  tilt_sd_percent: pair(DOUBT.tilt_sd_percent),
-  spent_s: [0, 86_400],
-  good: [0, 100_000],
-  bad: [0, 100_000],
-};
+export const GATES = /** @type {const} */ (['left', 'clean', 'right']);
+export const READS = /** @type {const} */ (['app', 'own']);
 /** Of a green: how long a side may be, and at how many places it is walked. @satisfies {Record<string, [number, number]>} */
 export const GREEN = /** @type {const} */ ({ side_m: [3, 80], places: [3, FIELDS.MapFields.points.high] });
 const isOnMap = field('PlacedFields', 'hole');
-export const WHOLE = ['good', 'bad'];
-export const GATES = ['left', 'clean', 'right'];
-const [EARLIEST, LATEST] = [Date.UTC(1900, 0), Date.UTC(2200, 0)];
-const LONGEST_TEXT = 4000;
-const LONGEST_ID = 64;
-const MOST_STATIONS = PUTT.stations.high;
+const MOST_STATIONS = FIELDS.LoggedFields.stations.high;
 
-const NEEDED = ['distance_m', 'stimp_ft', 'past_m', 'aim_deg'];
 const OPTIONAL = [
-  'slope_percent',
-  'fall_deg',
+  'aim_deg',
   'line_error_deg',
   'felt_percent',
   'start_deg',
@@ -60,45 +28,11 @@ const OPTIONAL = [
 const OF_A_NOTE = ['stimp_ft', 'stimp_sd_ft'];
 const OF_A_DRILL = ['spent_s', 'good', 'bad'];
 
-/** @param {string} name @param {unknown} value */
-function checkNumber(name, value) {
-  const [low, high] = RANGES[name];
-  if (typeof value !== 'number' || !(value >= low && value <= high))
-    throw new Error(`${name} is ${shown(value)}; it takes a number from ${low} to ${high}`);
-  if (WHOLE.includes(name) && !Number.isInteger(value)) throw new Error(`${name} is ${value}; it takes a whole number`);
-  return value;
-}
-
-/** @param {string} name @param {unknown} value @param {number} longest @param {number} [shortest] */
-function checkText(name, value, longest, shortest = 0) {
-  if (typeof value !== 'string' || value.length > longest || value.length < shortest)
-    throw new Error(`${name} is ${shown(value)}; it takes a text of ${shortest} to ${longest} characters`);
-  return value;
-}
-
-/** A time, always written alike so that times sort as texts. @param {string} name @param {unknown} value */
-function checkTime(name, value) {
-  const time = typeof value === 'string' && /^\d{4}-\d\d-\d\d/.test(value) ? Date.parse(value) : NaN;
-  if (!(time >= EARLIEST && time < LATEST))
-    throw new Error(`${name} is ${shown(value)}; it takes a date and time as 2026-05-03T17:30:00Z, from 1900 to 2199`);
-  return new Date(time).toISOString();
-}
-
-/** @param {Record<string, unknown>} data @param {string[]} names */
-const numbersOf = (data, names) => Object.fromEntries(names.map((name) => [name, checkNumber(name, data[name])]));
-/** @param {Record<string, unknown>} data @param {string[]} names */
-const known = (data, names) => names.filter((name) => data[name] !== undefined);
-
 /** Where a number came from, and how far it may be off: both or none. @param {Record<string, unknown>} data @param {'tilt_source' | 'stimp_source'} source @param {'tilt_sd_percent' | 'stimp_sd_ft'} sd */
 function told(data, source, sd) {
-  if (data[source] === undefined) return {};
-  if (!SOURCES.some((one) => one === data[source]))
-    throw new Error(`${source} is ${shown(data[source])}; it takes ${SOURCES.join(', ')}`);
-  return { [source]: data[source], [sd]: checkNumber(sd, data[sd]) };
+  const known = wordOf(data, source, SOURCES);
+  return source in known ? { ...known, [sd]: checkNumber(sd, data[sd]) } : {};
 }
-
-/** @param {unknown} value */
-const shown = (value) => (value === undefined ? 'missing' : (JSON.stringify(value) ?? '?').slice(0, 40));
 
 /** The entry with only what belongs to it. Throws what is wrong, in words. @param {unknown} data @returns {Entry} */
 export function checked(data) {
@@ -112,47 +46,77 @@ export function checked(data) {
     ...(data.sample === true ? { sample: true } : {}),
     ...(data.gone === true ? { gone: true } : {}),
   };
-  if (data.kind === 'note') {
-    const weather = data.weather === undefined ? {} : { weather: checkText('weather', data.weather, LONGEST_TEXT) };
-    const speed = { ...numbersOf(data, known(data, OF_A_NOTE)), ...told(data, 'stimp_source', 'stimp_sd_ft') };
-    return { kind: 'note', ...head, ...weather, ...speed };
-  }
-  if (data.kind === 'drill') {
-    const [session, drill] = ['session', 'drill'].map((name) => checkText(name, data[name], LONGEST_ID, 1));
-    const drilled = {
-      kind: 'drill',
-      ...head,
-      session,
-      drill,
-      name: checkText('name', data.name, LONGEST_TEXT, 1),
-      ...numbersOf(data, OF_A_DRILL),
-    };
-    return /** @type {Entry} */ (/** @type {unknown} */ (drilled));
-  }
-  if (data.kind === 'green')
-    return /** @type {Entry} */ (/** @type {unknown} */ ({ kind: 'green', ...head, ...walkedOf(data) }));
-  if (data.kind !== 'putt') throw new Error(`kind is ${shown(data.kind)}; it takes putt, note, drill or green`);
-  const numbers = numbersOf(data, [...NEEDED, ...known(data, OPTIONAL)]);
-  const { stations, result, gate } = data;
-  if (
-    stations === undefined
-      ? numbers.slope_percent === undefined || numbers.fall_deg === undefined
-      : numbers.slope_percent !== undefined || numbers.fall_deg !== undefined
-  )
-    throw new Error('a putt takes slope_percent and fall_deg, or stations in their place');
-  if (gate !== undefined && !GATES.includes(/** @type {string} */ (gate)))
-    throw new Error(`gate is ${shown(gate)}; it takes ${GATES.join(', ')}`);
-  const putt = {
-    kind: 'putt',
-    ...head,
+  const own = OWN[/** @type {keyof typeof OWN} */ (data.kind)];
+  if (!own || !Object.hasOwn(OWN, /** @type {string} */ (data.kind)))
+    throw new Error(`kind is ${shown(data.kind)}; it takes ${Object.keys(OWN).join(', ')}`);
+  return /** @type {Entry} */ (/** @type {unknown} */ ({ kind: data.kind, ...head, ...own(data) }));
+}
+
+/** What each kind holds of its own. */
+const OWN = {
+  putt,
+  /** @param {Record<string, unknown>} data */
+  note: (data) => ({
+    ...(data.weather === undefined ? {} : { weather: checkText('weather', data.weather, LONGEST_TEXT) }),
+    ...numbersOf(data, known(data, OF_A_NOTE)),
+    ...told(data, 'stimp_source', 'stimp_sd_ft'),
+  }),
+  /** @param {Record<string, unknown>} data */
+  drill: (data) => ({
+    session: checkText('session', data.session, LONGEST_ID, 1),
+    drill: checkText('drill', data.drill, LONGEST_ID, 1),
+    name: checkText('name', data.name, LONGEST_TEXT, 1),
+    ...numbersOf(data, OF_A_DRILL),
+  }),
+  green: walkedOf,
+  /** @param {Record<string, unknown>} data */
+  round: (data) => ({
+    name: checkText('name', data.name ?? '', LONGEST_TEXT),
+    ...(data.competition === true ? { competition: true } : {}),
+    holes: checkHoles(data.holes),
+  }),
+  /** @param {Record<string, unknown>} data */
+  worth: (data) => ({
+    name: checkText('name', data.name ?? '', LONGEST_TEXT),
+    ...ofGreen(data, true),
+  }),
+};
+
+/** What is told of the green, all of it or nothing. @param {Record<string, unknown>} data @param {boolean} needed */
+function ofGreen(data, needed) {
+  const numbers = numbersOf(data, ['distance_m', ...known(data, ['stimp_ft', 'past_m', 'slope_percent', 'fall_deg'])]);
+  const stations = data.stations ?? undefined;
+  const named = Object.keys(numbers).slice(1);
+  const whole = stations === undefined ? named.length === 4 : named.join() === 'stimp_ft,past_m';
+  if (!whole && (needed || named.length || stations !== undefined))
+    throw new Error(
+      'a putt takes stimp_ft, past_m, slope_percent and fall_deg, stations in place of both slopes, or none of them',
+    );
+  return {
     ...numbers,
     ...told(data, 'stimp_source', 'stimp_sd_ft'),
-    ...(stations === undefined ? told(data, 'tilt_source', 'tilt_sd_percent') : {}),
-    ...(gate === undefined ? {} : { gate }),
-    ...(stations === undefined ? {} : { stations: checkStations(stations, numbers.distance_m) }),
-    result: result === 'holed' ? result : checkFinish(result),
+    ...(stations === undefined
+      ? told(data, 'tilt_source', 'tilt_sd_percent')
+      : { stations: checkStations(stations, numbers.distance_m) }),
   };
-  return /** @type {Entry} */ (/** @type {unknown} */ (putt));
+}
+
+/** @param {Record<string, unknown>} data */
+function putt(data) {
+  const { result } = data;
+  const side = wordOf(data, 'side', /** @type {const} */ (['left', 'right']));
+  const length = wordOf(data, 'length', /** @type {const} */ (['short', 'long']));
+  if (result !== 'missed' && Object.keys({ ...side, ...length }).length)
+    throw new Error('side and length go with a result of missed alone');
+  return {
+    ...ofGreen(data, false),
+    ...numbersOf(data, known(data, OPTIONAL)),
+    ...wordOf(data, 'gate', GATES),
+    ...wordOf(data, 'read', READS),
+    result: result === 'holed' || result === 'missed' ? result : checkFinish(result),
+    ...side,
+    ...length,
+  };
 }
 
 /** A green may be as large as its map reaches, and is walked at as many places as the engine takes. @type {Record<string, import('./forms.js').Check>} */
@@ -176,7 +140,7 @@ function walkedOf(data) {
 
 /** @param {unknown} result */
 function checkFinish(result) {
-  if (!isRecord(result)) throw new Error(`result is ${shown(result)}; it takes holed, or x_m and y_m`);
+  if (!isRecord(result)) throw new Error(`result is ${shown(result)}; it takes holed, missed, or x_m and y_m`);
   return { x_m: checkNumber('x_m', result.x_m), y_m: checkNumber('y_m', result.y_m) };
 }
 

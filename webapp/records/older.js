@@ -2,7 +2,8 @@
  * Drill results and green speeds as they were before they were entries, when they lay in settings and calibration.
  * @import {Entry} from '../types.js'
  */
-import { checked, RANGES } from './entry.js';
+import { RANGES } from './checks.js';
+import { checked } from './entry.js';
 import { isRecord } from './forms.js';
 
 /** @param {Record<string, any>} result */
@@ -27,6 +28,12 @@ const each = (list, made) => (Array.isArray(list) ? list.map((one) => (isRecord(
 
 /** Entries made of them, not checked. @param {unknown} results @param {unknown} speeds @returns {unknown[]} */
 export const olderEntries = (results, speeds) => [...each(results, drillResult), ...each(speeds, greenSpeed)];
+
+/** The invented player's reads were his own before an entry said whose read was played. @param {any} entry */
+export const ownRead = (entry) =>
+  isRecord(entry) && entry.sample === true && entry.kind === 'putt' && entry.read === undefined
+    ? { ...entry, read: 'own' }
+    : entry;
 
 /** Those that fit. @param {unknown} list @returns {Entry[]} */
 export const fitting = (list) =>

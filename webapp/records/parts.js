@@ -18,6 +18,8 @@ export const KEPT = /** @type {const} */ ([
   'practice',
   'place',
   'draft',
+  'logging',
+  'card',
   'aside',
 ]);
 /** What the first paint needs, before the database has opened. */

@@ -1,7 +1,7 @@
 /**
  * The record as the screens have it. What the store calls an entry is on the disk; what could not be kept is said.
  * @import {Store} from '../store.js'
- * @import {DrillEntry, Entry, GreenEntry, NoteEntry, PuttEntry, State} from '../types.js'
+ * @import {DrillEntry, Entry, GreenEntry, NoteEntry, PuttEntry, RoundEntry, State} from '../types.js'
  */
 import * as db from './db.js';
 import { checked } from './entry.js';
@@ -11,7 +11,7 @@ const AGAIN_MS = 3000;
 export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
 
 /** Screens that show entries. The first screen does not wait for them. */
-const NEEDS = ['record', 'findings', 'practice', 'green', 'walk'];
+const NEEDS = ['record', 'findings', 'rounds', 'book', 'practice', 'green', 'walk'];
 
 const NO_ROOM = 'The phone has no room left. Nothing was lost; free some and try again.';
 
@@ -29,10 +29,20 @@ export function inWords(error) {
 
 /** @param {Store} store */
 export function createRecord(store) {
-  const all = () => store.state.entries ?? [];
+  /** Where the phone's own entries stand. */
+  const own = () => (store.state.looking ? 'own' : 'entries');
+  const all = () => store.state[own()] ?? [];
 
   /** @type {Promise<unknown>} */
   let last = Promise.resolve();
+  /** While another's record is looked at nothing is changed. @param {() => Promise<unknown>} work @returns {Promise<boolean>} */
+  async function change(work) {
+    const { looking } = store.state;
+    if (!looking) return inTurn(work);
+    store.change('read only', { trouble: `You are looking at ${looking.name}: nothing is changed meanwhile.` });
+    return false;
+  }
+
   /** One after another, each from what the last has left. @param {() => Promise<unknown>} work @returns {Promise<boolean>} whether it was done */
   function inTurn(work) {
     const done = last.then(work).then(
@@ -63,7 +73,7 @@ export function createRecord(store) {
       } catch (error) {
         damaged.push(`Entry ${row.id}: ${/** @type {Error} */ (error).message}`);
       }
-    store.change('records', { entries, damaged, exported: String(marks.exported ?? '') });
+    store.change('records', { [own()]: entries, damaged, exported: String(marks.exported ?? '') });
   }
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let again;
@@ -80,7 +90,7 @@ export function createRecord(store) {
     store.change('written', store.state.entries ? { ...patch, entries: withThem(good) } : patch);
   }
   /** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere @param {Partial<State>} [patch] what is kept with them */
-  const write = (entries, before, patch) => inTurn(() => put(entries, before, patch));
+  const write = (entries, before, patch) => change(() => put(entries, before, patch));
 
   /** @param {string} exported */
   const mark = (exported) => db.write([], [], { exported }).then(() => store.change('exported', { exported }));
@@ -92,7 +102,7 @@ export function createRecord(store) {
       if (over.length)
         store.change('all is kept', {
           unkept: store.state.unkept.filter((entry) => !over.includes(entry)),
-          ...(store.state.entries && { entries: withThem(over) }),
+          ...(store.state[own()] && { [own()]: withThem(over) }),
         });
     };
     // What is over waits for its turn, since it changes the entries
@@ -105,34 +115,44 @@ export function createRecord(store) {
   store.subscribe((state, before) => {
     if (state.screen !== before.screen) open();
   });
-  db.onOtherTab(({ entries }) => entries && store.state.entries !== null && void load());
+  db.onOtherTab(({ entries }) => entries && store.state[own()] !== null && void load());
   queueMicrotask(open);
 
   return {
     load,
     write,
     keep,
-    /** A field that is undefined is taken away. @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry>} patch */
+    /** A field that is undefined is taken away. @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry> | Partial<RoundEntry>} patch */
     change: (id, patch) =>
-      inTurn(async () => {
+      change(async () => {
         const entry = all().find((each) => each.id === id);
         if (entry) await put([/** @type {Entry} */ ({ ...entry, ...patch, changed: new Date().toISOString() })]);
       }),
     /** Takes in what is newer than what is kept, or not there yet. @param {Entry[]} entries @param {Entry[]} before what some of them were @param {Partial<State>} [patch] what is kept with them */
     merge: (entries, before, patch = {}) =>
-      inTurn(async () => {
+      change(async () => {
         await db.write(entries.map(checked), before, partsOf(patch), true);
         store.change('taken in', patch);
         await read();
       }),
     /** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen @param {Partial<State>} [patch] what is kept then */
     erase: (chosen, patch = {}) =>
-      inTurn(async () => {
+      change(async () => {
         await db.erase(chosen, partsOf(patch));
         store.change('erased', patch);
         await read();
         if (!all().length && store.state.exported) await mark('');
       }),
+    /** Another's record beside the own one, read only. @param {string} name @param {Entry[]} entries */
+    look(name, entries) {
+      const { state } = store;
+      store.change('look at another', {
+        looking: { name },
+        own: state.looking ? state.own : state.entries,
+        entries: [...entries].sort(db.newestFirst),
+      });
+    },
+    lookAway: () => store.change('back to the own record', { looking: null, entries: store.state.own, own: null }),
     /** When all of it was last given away. @param {string} exported */
     mark: (exported) => inTurn(() => mark(exported)),
   };

@@ -212,6 +212,7 @@ export function sample() {
     slope_percent,
     fall_deg,
     past_m: 0.3,
+    read: 'own',
     aim_deg,
     result: finish ? { x_m: finish[0], y_m: finish[1] } : 'holed',
     ...(line === null ? {} : { line_error_deg: line }),

@@ -2,8 +2,8 @@
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
  * @import {Check} from './forms.js'
- * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, You, Practice, Draft, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'you' | 'practice' | 'place' | 'draft' | 'unkept'>} Saved
+ * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, You, Practice, Draft, Logging, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'you' | 'practice' | 'place' | 'draft' | 'logging' | 'card' | 'unkept'>} Saved
  */
 import {
   asked,
@@ -23,6 +23,7 @@ import {
 } from './forms.js';
 import { PRESETS } from '../engine/fields.js';
 import { SOURCES } from '../doubt.js';
+import { CARD, isCard } from './card.js';
 import { fitting, olderEntries } from './older.js';
 
 export const SCHEMA = 4;
@@ -51,6 +52,8 @@ export const SETTINGS = {
   theme: 'system',
   stimp_ft: 10,
   past_m: 0.3048,
+  name: '',
+  against: 'tour',
 };
 
 const [{ start_line_sd_deg, pace_sd_fraction, slope_sd_percent }] = PRESETS;
@@ -131,6 +134,9 @@ const PRACTICE = {
 /** @type {Draft} */
 export const DRAFT = { text: '', weather: '', speed: '' };
 
+/** @type {Logging} */
+const LOGGING = { read: '', by: 'picture' };
+
 /** @type {Sighted} */
 const SIGHTED = {
   eye: 'standing',
@@ -175,6 +181,8 @@ const SETTINGS_CHECKS = {
   pace_m: between(...OWN.pace_m),
   handed: oneOf('right', 'left'),
   theme: oneOf('light', 'dark', 'system'),
+  name: isText,
+  against: oneOf('tour', 'amateur'),
   ...PACE,
 };
 const player = (/** @type {keyof Player} */ name) => field('PlayerFields', name);
@@ -398,6 +406,8 @@ export function restore(data, aside = []) {
     cautioned: saved.cautioned === true,
     place: one('place', saved.place, isText, '', aside),
     draft: kept('draft', saved.draft, DRAFT, { text: isText, weather: isText, speed: isText }, aside),
+    logging: kept('logging', saved.logging, LOGGING, { read: oneOf('', 'app', 'own'), by: oneOf('picture', 'words') }, aside),
+    card: one('card', saved.card, isCard, CARD, aside),
     unkept: fitting(saved.unkept),
     calibration: kept('calibration', saved.calibration, CALIBRATION, CALIBRATION_CHECKS, aside),
     practice: practised(kept('practice', saved.practice, PRACTICE, PRACTICE_CHECKS, aside)),

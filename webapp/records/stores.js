@@ -10,10 +10,11 @@
  */
 import { wrap } from 'idb';
 import { joined, newSalt, WRITTEN } from './join.js';
+import { ownRead } from './older.js';
 
 const NAME = 'borrowline';
 const TWIN = 'borrowline-twin';
-/** What makes a database of a version one of the next. @type {((db: IDBDatabase) => void)[]} */
+/** What makes a database of a version one of the next. @type {((db: IDBDatabase, tx: IDBTransaction) => void)[]} */
 const NEXT = [
   // entries, what they were before, and marks: the small parts of what is kept
   (db) => {
@@ -25,6 +26,17 @@ const NEXT = [
   () => {},
   // or greens, of which an app of version 2 knows nothing
   () => {},
+  // entries may be rounds, and putts of which no aim or finish is known, which an app of version 2 would not read
+  (_, tx) => {
+    const cursor = tx.objectStore('entries').openCursor();
+    cursor.onsuccess = () => {
+      const row = cursor.result;
+      if (!row) return;
+      const entry = ownRead(row.value);
+      if (entry !== row.value) row.update(entry);
+      row.continue();
+    };
+  },
 ];
 const VERSION = NEXT.length;
 export const STRICT = /** @type {const} */ ({ durability: 'strict' });
@@ -90,7 +102,8 @@ export async function dropTwin() {
 /** @param {IDBFactory} factory @returns {Promise<Database>} */
 async function openIn(factory) {
   const request = factory.open(NAME, VERSION);
-  request.onupgradeneeded = ({ oldVersion }) => NEXT.slice(oldVersion).forEach((step) => void step(request.result));
+  request.onupgradeneeded = ({ oldVersion }) =>
+    NEXT.slice(oldVersion).forEach((step) => void step(request.result, /** @type {IDBTransaction} */ (request.transaction)));
   const db = /** @type {Database} */ (/** @type {unknown} */ (await wrap(request)));
   // A newer version in another tab waits for nobody
   db.addEventListener('versionchange', close);

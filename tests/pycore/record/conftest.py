@@ -11,7 +11,7 @@ GRAVITY, RELEASE, FOOT = 9.80665, 1.83, 0.3048  # CGPM; Holmes 1991
 HOLE, FASTEST = 0.054, 1.63  # m, Rules of Golf; m/s, Penner 2002, Eq. 23
 STEP_S, LONGEST_S = 0.02, 14.0
 AT_REST = 0.004  # m/s; a ball slower than that rolls less than a hundredth of a millimetre
-GREENS, PLAYERS, PUTTS = 160, 300, 150
+GREENS, PLAYERS, PUTTS = 160, 45, 150
 PAST_M = 0.3
 SKILLS = ("alignment", "start_line", "pace", "reading")
 
@@ -119,7 +119,7 @@ def _off(greens, launch, aim, past_m):
 
 
 @cache
-def record():
+def record(count=PLAYERS):
     """The record of every player: greens, biases and spreads (rad, fractions), and each putt as it would be logged."""
     rng = np.random.default_rng(20260501)
     greens = Greens(
@@ -131,13 +131,13 @@ def record():
     launch, needed = shoot(greens, PAST_M)
     low = np.array([[-0.014, 0.004], [-0.02, 0.009], [-0.08, 0.04], [-0.35, 0.05]])
     high = np.array([[0.014, 0.014], [0.02, 0.03], [0.08, 0.12], [0.35, 0.3]])
-    players = rng.uniform(low, high, (PLAYERS, 4, 2))
-    which = rng.integers(0, GREENS, (PLAYERS, PUTTS))
-    errors = players[:, None, :, 0] + players[:, None, :, 1] * rng.standard_normal((PLAYERS, PUTTS, 4))
+    players = rng.uniform(low, high, (count, 4, 2))
+    which = rng.integers(0, GREENS, (count, PUTTS))
+    errors = players[:, None, :, 0] + players[:, None, :, 1] * rng.standard_normal((count, PUTTS, 4))
     aim = needed[which] * (1 + errors[..., 3])
     start, length = aim + errors[..., 0] + errors[..., 1], errors[..., 2]
     struck = roll(greens.take(which.ravel()), (launch[which] * np.sqrt(1 + length)).ravel(), start.ravel())
-    shape = (PLAYERS, PUTTS)
+    shape = (count, PUTTS)
     return SimpleNamespace(
         greens=greens, needed=needed, players=players, which=which, errors=errors, aim=aim,
         stop=struck.stop.reshape(shape), holed=struck.holed.reshape(shape), still=struck.still.reshape(shape),

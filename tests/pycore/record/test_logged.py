@@ -35,7 +35,9 @@ def told(one) -> Evidence:
 
 def test_a_miss_is_measured_from_the_line_meant():
     found = told(logged(missed()))
-    assert found.strike == pytest.approx(Miss(START, LENGTH, 0.0), abs=SAME)
+    assert isinstance(found.strike, Miss)
+    assert found.strike[:2] == pytest.approx((START, LENGTH), abs=SAME)
+    assert found.strike.given.aim == 0
     assert found.reading == pytest.approx(MEANT / READ.aim - 1)
 
 
@@ -61,7 +63,10 @@ def test_a_strike_that_was_seen_needs_no_finish():
     """Holed or missed, start and roll are those measured; a strike seen badly says no more than its result."""
     seen = Measured(MEANT + START, radians(0.1), READ.launch * sqrt(1 + LENGTH), 0.01)
     for stop in (None, Unseen(), 0.5 + 0.2j):
-        assert told(logged(stop, measured=seen)).strike == pytest.approx(Miss(START, LENGTH, 0.0), abs=SAME)
+        strike = told(logged(stop, measured=seen)).strike
+        assert isinstance(strike, Miss)
+        assert strike[:2] == pytest.approx((START, LENGTH), abs=SAME)
+        assert (strike.given.blur, strike.given.stretch, strike.given.aside) == (radians(0.1), 0.02, 0.0)
     assert isinstance(told(logged(None, measured=replace(seen, start_sd=radians(1)))).strike, Holed)
 
 

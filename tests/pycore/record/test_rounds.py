@@ -117,3 +117,24 @@ def test_refusals_name_the_place(holes, field):
     said = reply([played(*holes)])
     assert (said["ok"], said["field"]) == (False, field)
     assert reply([{**played(), "at": "the 3rd of May"}])["field"] == "rounds[0].at"
+
+
+def a_round(rng, at, one, name):
+    """Eighteen first putts of 10 ft; never three putts."""
+    holes = [hole(i + 1, 10, *["missed"] * int(rng.random() > one), "holed") for i in range(18)]
+    return {**played(*holes, name=name), "at": at}
+
+
+def test_a_change_of_season_is_called_where_there_is_one():
+    """Players who hole 40 % all the time, and such as hole 75 % in the last four weeks; numpy deals the putts."""
+    rng = np.random.default_rng(20261127)
+    called: dict[float, list[bool]] = {}
+    for now in (0.40, 0.75):
+        for _ in range(60):
+            days = [f"2026-0{1 + i // 4}-{1 + 7 * (i % 4):02}" for i in range(16)]
+            rounds = [a_round(rng, day, now if day >= "2026-04-01" else 0.40, day) for day in days]
+            changes = counted(rounds)["changes"]
+            assert [each["from_m"] for each in changes] == [None, pytest.approx(8 * 0.3048)]
+            called.setdefault(now, []).append(any(each["beyond_chance"] for each in changes))
+    assert np.mean(called[0.40]) <= 0.05
+    assert np.mean(called[0.75]) >= 0.80

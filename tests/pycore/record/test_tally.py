@@ -17,16 +17,17 @@ HAIR = timedelta(microseconds=1)
 
 
 def putt(distance=3.0, stop=None, at=UNTIL, past=0.3):
-    return SimpleNamespace(putt=SimpleNamespace(distance=distance, past=past), stop=stop, at=at)
+    return SimpleNamespace(distance=distance, past=past, stop=stop, at=at)
 
 
 def test_a_band_holds_its_nearer_end_and_not_its_farther_one():
     edges = (0, 3, 5, 8, 12, 20, 40, 100)  # ft, as the page shows them
     for low, high in pairwise(edges):
         nearer, farther = low * FOOT, high * FOOT - 1e-9
-        found = tally.by_distance([putt(nearer), putt(farther, 1 + 0j)])
+        found = tally.by_distance([putt(nearer), putt(farther, 1 + 0j)], "tour")
         assert [(each[0], each[1]) for each in found] == [(pytest.approx(nearer), pytest.approx(high * FOOT))]
-        assert (found[0][2].made, found[0][2].tries) == (1, 2)
+        assert (found[0][2].share.made, found[0][2].share.tries) == (1, 2)
+        assert found[0][2].mean == pytest.approx((nearer + farther) / 2)
 
 
 def test_weeks_begin_on_monday_and_come_in_order():

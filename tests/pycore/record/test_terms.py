@@ -12,11 +12,11 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record.opening import opening
 from pycore.record.player import Holed, Miss, Passed
-from pycore.record.terms import as_one, strokes
+from pycore.record.terms import LEVEL, Given, as_one, strokes
 
 B, S, C, Q = radians(0.4), radians(1.2), -0.03, 0.07
 T = radians(0.7)
-BREAK = (-0.2, log(0.15))
+BREAK = (-0.2, log(0.15), 0.1, log(0.12))
 SHARE = 0.02  # of a putt's chance; twelve paces that a gate cuts unevenly
 
 
@@ -29,7 +29,7 @@ def putt(distance=3.0):
 def test_a_holed_putt_counts_by_the_share_that_its_opening_holds(gate):
     holed = Holed(putt(), radians(0.3), *gate)
     nothing = strokes([], [])([B, log(S), C, log(Q), *BREAK]).value
-    found = strokes([], [(holed.rows(C, Q), 0.0)])([B, log(S), C, log(Q), *BREAK]).value - nothing
+    found = strokes([], [(holed.rows(C, Q), LEVEL)])([B, log(S), C, log(Q), *BREAK]).value - nothing
 
     def at(length):
         low, high = (edge - holed.meant for edge in holed.opening.edges(length))
@@ -49,9 +49,16 @@ def test_a_holed_putt_counts_by_the_share_that_its_opening_holds(gate):
     ids=["start and roll", "stroke, roll and alignment"],
 )
 def test_slopes_and_information_are_those_of_the_value(seen, place):
-    misses, holed = [Miss(0.02, 0.1, 0.1), Miss(-0.03, -0.05)], [Holed(putt(), 0.0), Holed(putt(5.0), 0.01)]
+    misses, holed = (
+        [Miss(0.02, 0.1, Given(0.1, 0.2, 0.15, 0.3, 0.01, 0.02)), Miss(-0.03, -0.05)],
+        [Holed(putt(), 0.0), Holed(putt(5.0), 0.01)],
+    )
     log_likelihood, nudge = (
-        seen(strokes(misses, [(each.rows(C, Q), aim) for each, aim in zip(holed, (0.08, 0.0), strict=True)])),
+        seen(
+            strokes(
+                misses, [(each.rows(C, Q), of) for each, of in zip(holed, (Given(0.08, -0.2, 0.1, 0.2), LEVEL), strict=True)]
+            )
+        ),
         1e-5,
     )
     here = log_likelihood(place)
@@ -67,7 +74,7 @@ def test_a_miss_that_nobody_saw_counts_by_all_that_is_not_the_opening():
     place = [B, log(S), C, log(Q), *BREAK]
 
     def share(putt):
-        return exp(strokes([], [(putt.rows(C, Q), 0.0)])(place).value)
+        return exp(strokes([], [(putt.rows(C, Q), LEVEL)])(place).value)
 
     window, meant = putt(), radians(0.3)
     missed = share(Passed(window, meant))

@@ -4,7 +4,7 @@ from math import radians
 
 import pytest
 
-from pycore.record.cost import Name
+from pycore.record.fixed_set import Name
 from pycore.record.player import Skill
 from pycore.record.words import words
 from pycore.stats.intervals import Estimate

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { fromFile, preview, toCsv, toJson } from '../../../webapp/records/transfer.js';
+import { toCsv } from '../../../webapp/records/table.js';
+import { fromFile, preview, toJson } from '../../../webapp/records/transfer.js';
 
 const PUTT = {
   kind: 'putt',
@@ -44,7 +45,7 @@ test('where slope and speed came from goes with the putt, in both kinds of file'
 
 test('a file of version 3 tells of a player without a misread', () => {
   const player = { start_line_sd_deg: 1.5, pace_sd_fraction: 0.085, slope_sd_percent: 0 };
-  const text = toJson([PUTT], [], { player, settings: { aim: 'arm' } }).replace('"version": 4', '"version": 3');
+  const text = toJson([PUTT], [], { player, settings: { aim: 'arm' } }).replace('"version": 5', '"version": 3');
   const { phone } = fromFile(text);
   assert.equal(phone.player.slope_sd_percent, 0.61);
   assert.equal(phone.settings.aim, 'in');
@@ -55,7 +56,7 @@ test('putts come back from CSV with their commas, quotes, line ends and stations
   assert.match(text, /^id,at,changed,place,text,distance_m,/);
   assert.match(text, /\r\n$/);
   assert.match(text, /"Lower green, ""the bowl"""/);
-  assert.deepEqual(fromFile(text), { ...NOTHING, entries: [PUTT, STATIONS] });
+  assert.deepEqual(fromFile(text), { ...NOTHING, table: true, entries: [PUTT, STATIONS] });
   assert.deepEqual(fromFile(`\ufeff${text}`).entries, [PUTT, STATIONS]); // as a spreadsheet begins it
 });
 
@@ -154,4 +155,57 @@ test('a walked green comes back from a file, and one that does not fit is named'
     assert.deepEqual([entries.length, bad.length], [0, 1], JSON.stringify(wrong));
     assert.match(bad[0], new RegExp(Object.keys(wrong)[0]));
   }
+});
+
+test('a row that was edited in a table counts as newer, though its time of change stands', () => {
+  const text = toCsv([PUTT, STATIONS]).replace('-1.5', '-2.5');
+  const { edited, kept, newer, fresh } = preview([PUTT, STATIONS], {}, fromFile(text));
+  assert.deepEqual(
+    edited.map(({ id, aim_deg }) => [id, aim_deg]),
+    [['a', -2.5]],
+  );
+  assert.ok(edited[0].changed > PUTT.changed);
+  assert.deepEqual([kept, newer.length, fresh.length], [1, 0, 0]);
+});
+
+test('what a spreadsheet rounds is no edit', () => {
+  const long = { ...PUTT, distance_m: 3.0480000000000005 };
+  const { edited } = preview([long], {}, fromFile(toCsv([long]).replace('3.0480000000000005', '3.048')));
+  assert.deepEqual(edited, []);
+});
+
+test('semicolons and decimal commas are read', () => {
+  const text = 'id;at;distance_m;stimp_ft;slope_percent;fall_deg;past_m;aim_deg;result;x_m;y_m\n';
+  const { entries, bad } = fromFile(`${text}a;2026-05-03T17:30:00Z;3,5;10;2,5;90;0,3;1;missed;-0,4;0,2\n`);
+  assert.deepEqual(bad, []);
+  assert.deepEqual([entries[0].distance_m, entries[0].slope_percent, entries[0].result], [3.5, 2.5, { x_m: -0.4, y_m: 0.2 }]);
+});
+
+test('distance and result alone are putts without a read, and the same ones when they come again', () => {
+  const text = 'distance_ft,result\n10,Holed\n10,Holed\n20,missed\n';
+  const { entries, bad } = fromFile(text);
+  assert.deepEqual(bad, []);
+  assert.equal(new Set(entries.map(({ id }) => id)).size, 3);
+  assert.ok(entries.every((entry) => !('read' in entry) && !('stimp_ft' in entry)));
+  assert.deepEqual(
+    entries.map(({ distance_m, result }) => [Number(distance_m.toFixed(4)), result]),
+    [
+      [3.048, 'holed'],
+      [3.048, 'holed'],
+      [6.096, 'missed'],
+    ],
+  );
+  const { fresh, newer, edited } = preview(entries, {}, fromFile(text));
+  assert.deepEqual([fresh, newer, edited], [[], [], []]);
+});
+
+test('a text that a spreadsheet takes for a formula is harmless, and comes back whole', () => {
+  const texts = ['=1+1', '+a', '-b', '@c', "'=d", "'e", "''=f"];
+  const putts = texts.map((text, i) => ({ ...PUTT, id: `p${i}`, text }));
+  const table = toCsv(putts);
+  assert.ok(!/,"?[=+@]/.test(table));
+  assert.deepEqual(
+    fromFile(table).entries.map(({ text }) => text),
+    texts,
+  );
 });

@@ -33,7 +33,7 @@ const MOST_TICKS = 6;
 /** Make share by distance, beside what was published. @param {BandAnswer[]} make @param {PublishedAnswer[]} published @param {Settings} settings */
 export function makeChart(make, published, settings) {
   const unit = distanceUnit(settings);
-  const far = Math.max(6.5, ...make.filter(({ tries }) => tries).map(({ from_m }) => from_m + 1));
+  const far = Math.max(6.5, ...make.map(({ mean_m }) => mean_m + 0.5));
   const x = (/** @type {number} */ m) => SIDE + (Math.min(m, far) / far) * (WIDTH - SIDE - 8);
   const y = (/** @type {number} */ share) => 8 + (1 - share) * (HEIGHT - FOOT - 8);
   const step = STEPS.find((each) => (each * unit.si) / far > 1 / MOST_TICKS) ?? STEPS[STEPS.length - 1];
@@ -48,9 +48,9 @@ export function makeChart(make, published, settings) {
       return svg`<path class=${name === 'tour' ? 'tour' : 'past-tour'} d="M${inside.map(([at, made]) => `${x(at)} ${y(made)}`).join('L')}"></path>
         <text class="small" text-anchor=${m < far / 2 ? 'start' : 'end'} x=${x(m)} y=${m < far / 2 ? y(share) - 5 : y(share) + 14}>${name}</text>`;
     })}
-    ${make.map(({ from_m, to_m, tries, made, low, high }) => {
-      const at = x((from_m + Math.min(to_m, far)) / 2);
-      return svg`<path class="reach" d="M${at} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${at} cy=${y(made / tries)} r="5"></circle>`;
+    ${make.map(({ mean_m, tries, made, low, high, usual }) => {
+      const at = x(mean_m);
+      return svg`<path class="usual" d="M${at - 7} ${y(usual)}h14"></path><path class="reach" d="M${at} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${at} cy=${y(made / tries)} r="5"></circle>`;
     })}
   </svg>`;
 }

@@ -2,62 +2,47 @@
  * What the record says of the player's faults, and what they cost.
  * @import {App, Feature} from '../../app.js'
  * @import {Question} from '../../questions.js'
- * @import {Entry, PuttEntry} from '../../types.js'
+ * @import {Only, PuttEntry, Settings} from '../../types.js'
  */
 import './findings.css';
 import { give } from '../../device/share.js';
 import { localTime } from '../../format.js';
+import { countedOf, hasGreen, puttsOf } from '../../records/chosen.js';
 import { report } from './report.js';
 import { view } from './view.js';
 
-/** What the engine takes of a putt. Ids stay here: its answer names places in the list. Weeks are those of the player's own days. @param {PuttEntry} entry @param {number} i */
-function asked(
-  {
-    at,
-    sample,
-    distance_m,
-    stimp_ft,
-    slope_percent,
-    fall_deg,
-    stations,
-    past_m,
-    aim_deg,
-    result,
-    gate,
-    line_error_deg,
-    felt_percent,
-    start_deg,
-    start_sd_deg,
-    launch_mps,
-    launch_sd_mps,
-  },
-  i,
-) {
-  return {
-    id: String(i),
-    at: localTime(at),
-    distance_m,
-    stimp_ft,
-    slope_percent,
-    fall_deg,
-    stations,
-    past_m,
-    aim_deg,
-    // the invented player's reads are his own; of other putts it is not known yet whose aim was played
-    read: sample ? 'own' : null,
-    result,
-    gate,
-    line_error_deg,
-    felt_percent,
-    start_deg,
-    start_sd_deg,
-    launch_mps,
-    launch_sd_mps,
-  };
-}
+/** What the engine takes of a putt as it is kept. */
+const TAKEN = /** @type {const} */ ([
+  'distance_m',
+  'stimp_ft',
+  'slope_percent',
+  'fall_deg',
+  'stations',
+  'past_m',
+  'aim_deg',
+  'read',
+  'result',
+  'side',
+  'length',
+  'gate',
+  'line_error_deg',
+  'felt_percent',
+  'start_deg',
+  'start_sd_deg',
+  'launch_mps',
+  'launch_sd_mps',
+]);
 
-/** @param {Entry} entry @returns {entry is PuttEntry} */
-const counts = (entry) => entry.kind === 'putt' && !entry.gone;
+/** Ids stay here: its answer names places in the list. Weeks are those of the player's own days. @param {PuttEntry} entry @param {number} i */
+const asked = (entry, i) => ({
+  id: String(i),
+  at: localTime(entry.at),
+  ...Object.fromEntries(TAKEN.map((name) => [name, entry[name]])),
+  stations: entry.stations?.map(({ at_m, slope_percent, fall_deg }) => ({ at_m, slope_percent, fall_deg })),
+});
+
+/** Putts that may tell of the skills. @param {import('../../types.js').Entry[] | null} entries @param {Only} only */
+const told = (entries, only) => puttsOf(entries ?? [], only).filter(hasGreen);
 
 /** @type {Question} */
 const question = {
@@ -66,10 +51,15 @@ const question = {
   // the plan of a session weighs what they have found
   when: ({ screen, entries, unfound }) =>
     (screen === 'findings' || screen === 'practice') && entries !== null && unfound?.entries !== entries,
-  on: ({ entries, settings }) => [entries, settings.handed],
-  fields: ({ entries, settings }) => ({ putts: (entries ?? []).filter(counts).map(asked), handedness: settings.handed }),
-  lands: (value, { handedness }, { entries }) => ({
-    findings: { entries: entries ?? [], handed: handedness, value, given: '' },
+  on: ({ entries, only, settings }) => [entries, only, settings.handed, settings.against],
+  fields: ({ entries, only, settings }) => ({
+    putts: told(entries, only).map(asked),
+    counted: countedOf(entries ?? [], only).map((putt) => ({ ...putt, at: localTime(putt.at) })),
+    handedness: settings.handed,
+    against: settings.against,
+  }),
+  lands: (value, { handedness, against }, { entries, only }) => ({
+    findings: { entries: told(entries, only), handed: handedness, against, only, value, given: '' },
     share: null,
   }),
   refused: ({ message }, _, { entries }) => ({ unfound: { entries, why: message }, share: null }),
@@ -83,11 +73,22 @@ function actions({ store }) {
       store.change('stop findings', { unfound: { entries: store.state.entries, why: 'you stopped it.' }, share: null }),
     again: () => store.change('findings again', { unfound: null }),
     async give() {
-      const { findings, settings } = store.state;
+      const { findings, settings, looking } = store.state;
       if (!findings) return;
-      const text = report(findings, settings, new Date());
+      const text = report(findings, { ...settings, name: looking?.name ?? settings.name }, new Date());
       const given = await give(new File([text], 'borrowline-findings.txt', { type: 'text/plain' }));
       if (store.state.findings === findings) store.change('give findings', { findings: { ...findings, given } });
+    },
+    /** @param {Partial<Only>} only */
+    filter: (only) => store.change('ask for some', { only: { ...store.state.only, ...only } }),
+    /** @param {Settings['against']} against */
+    setAgainst: (against) => store.change('against', { settings: { ...store.state.settings, against } }),
+    /** The entry at a place of those that were asked. @param {string} id */
+    open(id) {
+      const entry = store.state.findings?.entries[Number(id)];
+      if (!entry) return;
+      store.change('open an entry', { recordPage: { ...store.state.recordPage, page: 'list', editing: entry.id, before: [] } });
+      location.hash = 'record';
     },
     /** @param {'right' | 'left'} handed */
     setHand: (handed) => store.change('set hand', { settings: { ...store.state.settings, handed } }),

@@ -15,13 +15,13 @@ export function report({ value, entries }, settings, now) {
     ({ rows }) => rows.length,
   );
   const parts = [
-    [headline(value.costs), restsOn(value, entries)],
+    [headline(value), restsOn(value, entries)],
     value.costs.length ? listed(costTable(value, settings)) : [],
     skills,
     [leaveWords(value.leaves, settings)],
     ...tables.map(listed),
     value.made_change ? [madeWords(value.made_change)] : [],
-    [signed(now)],
+    [signed(now, settings.name)],
   ];
   return `${parts
     .filter((lines) => lines.length)

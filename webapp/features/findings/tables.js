@@ -5,13 +5,13 @@
  * @typedef {{title: string, head: string[], rows: (string | number)[][]}} Table
  */
 import { dayWords, distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
-import { changeWords, inHundred, NAMES } from './words.js';
+import { changeWords, inHundred, NAMES, YARDSTICK } from './words.js';
 
 const MOST_WEEKS = 12;
 
 /** @param {FindingsAnswer} value @param {Settings} settings @returns {Table} */
 export const costTable = ({ costs, cost_set: { from_m, to_m, slope_percent } }, settings) => ({
-  title: `More putts holed in 100 of a fixed set, ${inUnit(from_m, distanceUnit(settings))} to ${withUnit(to_m, distanceUnit(settings))} over ${slope_percent}\u00a0%, with the skill of a tour player`,
+  title: `Fewer putts on 100 holes of a fixed set, ${inUnit(from_m, distanceUnit(settings))} to ${withUnit(to_m, distanceUnit(settings))} over ${slope_percent}\u00a0%, with the skill of ${YARDSTICK[settings.against]}`,
   head: ['Fault', 'Putts', 'Range'],
   rows: costs.map(({ skill, putts_per_100, low, high }) => [
     NAMES[skill],
@@ -23,12 +23,13 @@ export const costTable = ({ costs, cost_set: { from_m, to_m, slope_percent } }, 
 /** @param {FindingsAnswer['make']} make @param {Settings} settings @returns {Table} */
 export const makeTable = (make, settings) => ({
   title: 'Putts made by distance',
-  head: [distanceUnit(settings).unit, 'Made', 'Of', 'In 100'],
-  rows: make.map(({ from_m, to_m, made, tries, low, high }) => [
+  head: [distanceUnit(settings).unit, 'Made', 'Of', 'In 100', 'Usual'],
+  rows: make.map(({ from_m, to_m, made, tries, low, high, usual }) => [
     `${inUnit(from_m, distanceUnit(settings))} to ${inUnit(to_m, distanceUnit(settings))}`,
     made,
     tries,
     `${inHundred(low)} to ${inHundred(high)}`,
+    inHundred(usual),
   ]),
 });
 

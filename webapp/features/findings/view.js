@@ -1,25 +1,31 @@
 /**
- * @import {State} from '../../types.js'
+ * @import {PuttEntry, State} from '../../types.js'
  * @import {FindingsActions} from './index.js'
  * @import {Table} from './tables.js'
  */
 import { html } from 'lit-html';
-import { distanceUnit, several, smallUnit, withUnit } from '../../format.js';
+import { dayWords, distanceUnit, several, signed as plus, smallUnit, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
+import { filters } from '../../parts/filters.js';
 import { outside, pad } from '../../parts/pad.js';
 import { costChart, makeChart, offChart, strikeChart, weekChart } from './charts.js';
 import { changeTable, costTable, finishTable, lastWeeks, makeTable, publishedTable, strikeTable, weekTable } from './tables.js';
 import { headline, leaveWords, madeWords, NAMES, restsOn, signed, SKILLS, spreadWords } from './words.js';
 
+const gainedBetween = (/** @type {number} */ low, /** @type {number} */ high) => `${plus(low, 0)} to ${plus(high, 0)}`;
 const DRAWN_AS = { tour: 'Dashed, tour', 1995: 'Dotted, 1995' };
 
 /** @param {State} state @param {FindingsActions} act */
 export function view(state, act) {
-  const { share, entries, settings } = state;
+  const { share, entries, settings, only } = state;
   const unfound = state.unfound?.entries === entries ? state.unfound : null;
-  const findings = state.findings?.handed === settings.handed ? state.findings : null;
+  const { handed, against } = settings;
+  const answered = state.findings;
+  const fits = answered?.handed === handed && answered.against === against && answered.only === only;
+  const findings = fits ? answered : null;
   return html`<main class="page findings">
     <a class="word" href="#record">Record</a>
+    ${entries?.some(({ kind, gone }) => (kind === 'putt' || kind === 'round') && !gone) ? filters({ only, entries, settings, onOnly: act.filter }) : ''}
     ${unfound ? html`<div role="alert"><p class="problem">No new findings: ${unfound.why}</p><button type="button" class="word" @click=${act.again}>Try again</button></div>` : ''}
     ${
       share === null
@@ -27,7 +33,7 @@ export function view(state, act) {
         : html`<div class="working"><p role="status">Going through the putts</p><button type="button" class="word" @click=${act.stop}>Stop</button>
       <progress aria-label="Putts gone through" .value=${share}></progress></div>`
     }
-    ${findings ? found(findings, settings) : html`<h1>Findings</h1>${entries === null && !unfound ? html`<p class="quiet" role="status">Opening the record</p>` : ''}`}
+    ${findings ? found(findings, { ...settings, name: state.looking?.name ?? settings.name }, act) : html`<h1>Findings</h1>${entries === null && !unfound ? html`<p class="quiet" role="status">Opening the record</p>` : ''}`}
     ${choice({
       label: 'You putt',
       name: 'hand',
@@ -37,6 +43,16 @@ export function view(state, act) {
         ['left', 'left-handed'],
       ],
       onValue: (value) => act.setHand(value === 'left' ? 'left' : 'right'),
+    })}
+    ${choice({
+      label: 'Against',
+      name: 'against',
+      value: against,
+      options: [
+        ['tour', 'tour'],
+        ['amateur', 'score 90'],
+      ],
+      onValue: (value) => act.setAgainst(value === 'amateur' ? 'amateur' : 'tour'),
     })}
     ${
       findings
@@ -58,11 +74,13 @@ const drawn = ({
 /** @param {string} name @param {Table} table */
 const folded = (name, table) => html`<details><summary>${name}</summary>${drawn(table)}</details>`;
 
-/** @param {NonNullable<State['findings']>} findings @param {State['settings']} settings */
-function found({ value, entries }, settings) {
-  const putts = entries.flatMap((entry) => (entry.kind === 'putt' && !entry.gone ? [entry] : []));
-  const misses = putts.flatMap(({ result, past_m }) => (result === 'holed' ? [] : [{ ...result, past_m }]));
-  return html`<h1>${headline(value.costs)}</h1>
+/** @param {NonNullable<State['findings']>} findings @param {State['settings']} settings @param {FindingsActions} act */
+function found({ value, entries }, settings, act) {
+  const misses = entries.flatMap(({ result, past_m }) =>
+    typeof result === 'object' && past_m !== undefined ? [{ ...result, past_m }] : [],
+  );
+  return html`<h1>${headline(value)}</h1>
+    ${value.caution ? html`<p>${value.caution}</p>` : ''}
     <p class="quiet">${restsOn(value, entries)}</p>
     ${
       value.costs.length
@@ -70,11 +88,11 @@ function found({ value, entries }, settings) {
       <a class="word" href="#practice">The session planned from this</a>`
         : ''
     }
-    ${SKILLS.map((name) => html`<section><h2>${NAMES[name]}</h2><p>${value.skills[name].words}</p><p class="quiet">${spreadWords(value.skills[name])}</p></section>`)}
+    ${(value.caution ? [] : SKILLS).map((name) => html`<section><h2>${NAMES[name]}</h2><p>${value.skills[name].words}</p><p class="quiet">${spreadWords(value.skills[name])}</p></section>`)}
     ${
       value.make.length
         ? html`<section><h2>Putts made</h2>${makeChart(value.make, value.published, settings)}${drawn(makeTable(value.make, settings))}
-      <p class="quiet">Dots are yours, each with its range. ${value.published.map(({ name, source }) => `${DRAWN_AS[name]}: ${source}. `)}</p>
+      <p class="quiet">Dots are yours, each with its range; the dash beside is usual from there. ${value.published.map(({ name, source }) => `${DRAWN_AS[name]}: ${source}. `)}</p>
       ${folded('Tour and 1995 in numbers', publishedTable(value.published, settings))}</section>`
         : ''
     }
@@ -88,9 +106,25 @@ function found({ value, entries }, settings) {
     }
     ${value.changes.length ? html`<section><h2>Last four weeks</h2>${drawn(changeTable(value.changes))}</section>` : ''}
     ${value.weeks.length > 1 ? html`<section><h2>Week by week</h2>${weekChart(lastWeeks(value.weeks))}${drawn(weekTable(value.weeks))}${value.made_change ? html`<p>${madeWords(value.made_change)}</p>` : ''}</section>` : ''}
-    ${value.left_out.length ? html`<p class="quiet">${several(value.left_out.length, 'putt')} can tell nothing of the skills: ${value.left_out[0].why}.</p>` : ''}
-    <p class="quiet printed">${signed(new Date())}</p>`;
+    ${value.seasons.length > 1 ? seasons(value.seasons, act) : ''}
+    ${value.left_out.length ? leftOut(value.left_out, entries, settings, act) : ''}
+    <p class="quiet printed">${signed(new Date(), settings.name)}</p>`;
 }
+
+/** Quarter by quarter; a touch on one asks for its skills. @param {import('../../engine/protocol.js').SeasonAnswer[]} all @param {FindingsActions} act */
+const seasons = (all, act) => html`<section class="seasons"><h2>Seasons</h2>
+  <table><caption>Every putt counts; touch a quarter for its skills</caption><thead><tr>${['From', 'Made', 'Of', 'More in 100 than usual'].map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+  <tbody>${all.map(({ from_day, to_day, made, tries, gained_low, gained_high }) => html`<tr><th scope="row"><button type="button" class="word" @click=${() => act.filter({ since: '', from: from_day, to: to_day })}>${dayWords(from_day)}</button></th><td>${made}</td><td>${tries}</td><td>${gainedBetween(gained_low, gained_high)}</td></tr>`)}</tbody></table></section>`;
+
+const MOST_NAMED = 10;
+
+/** Putts that tell nothing, each to be opened and mended. @param {import('../../engine/protocol.js').LeftOutAnswer[]} left @param {PuttEntry[]} entries @param {State['settings']} settings @param {FindingsActions} act */
+const leftOut = (left, entries, settings, act) => html`<section><h2>Left out</h2>
+  <p class="quiet">${several(left.length, 'putt')} can tell nothing of the skills. Touch one to mend it.</p>
+  <ul class="left-out">${left.slice(0, MOST_NAMED).map(({ id, why }) => {
+    const { at, distance_m } = entries[Number(id)];
+    return html`<li><button type="button" class="word" @click=${() => act.open(id)}>${withUnit(distance_m, distanceUnit(settings))}, ${dayWords(at)}</button> ${why}.</li>`;
+  })}</ul></section>`;
 
 const MOST_DRAWN = 500;
 

@@ -1,6 +1,6 @@
 /**
  * Findings in the player's words; those of each skill come from the engine.
- * @import {FindingsAnswer, ChangeAnswer, CostAnswer, LeavesAnswer} from '../../engine/protocol.js'
+ * @import {FindingsAnswer, ChangeAnswer, LeavesAnswer} from '../../engine/protocol.js'
  * @import {Entry, Settings} from '../../types.js'
  */
 import { dayWords, number, several, smallUnit, withUnit } from '../../format.js';
@@ -8,9 +8,11 @@ import { dayWords, number, several, smallUnit, withUnit } from '../../format.js'
 export const SKILLS = /** @type {const} */ (['start_line', 'alignment', 'pace', 'reading']);
 export const NAMES = { alignment: 'How you line up', start_line: 'Start line', pace: 'Pace', reading: 'Reading' };
 
-/** What stands under a page that is handed on. @param {Date} now */
-export const signed = (now) =>
-  `Borrowline, ${dayWords(now)}, for practice. In a round, Rule 4.3a does not allow a device to give you a line.`;
+export const YARDSTICK = { tour: 'a tour player', amateur: 'a player who scores 90' };
+
+/** What stands under a page that is handed on. @param {Date} now @param {string} name the player's */
+export const signed = (now, name) =>
+  `${name ? `${name}. ` : ''}Borrowline, ${dayWords(now)}, for practice. In a round, Rule 4.3a does not allow a device to give you a line.`;
 
 /** @param {number | undefined} share */
 export const inHundred = (share) => (share === undefined ? '–' : number(share * 100, 0));
@@ -19,14 +21,15 @@ export const inHundred = (share) => (share === undefined ? '–' : number(share 
 export const restsOn = ({ used, left_out, make }, entries) => {
   const all = make.reduce((sum, { tries }) => sum + tries, 0);
   const from =
-    used + left_out.length < all
+    used + left_out.length < all && used
       ? `Costs and skills are from the newest ${used} putts, the rest from all ${all}.`
       : `From ${several(used, 'putt')}.`;
   return `${from} Each range holds the truth 19 times in 20.${entries.some(({ sample }) => sample) ? ' The invented player is among them.' : ''}`;
 };
 
-/** @param {CostAnswer[]} costs */
-export function headline(costs) {
+/** @param {Pick<FindingsAnswer, 'costs' | 'caution'>} value */
+export function headline({ costs, caution }) {
+  if (caution) return 'Not all putts seem to be logged.';
   if (!costs.length) return 'Log putts, and this says what costs you most.';
   // A bias beyond chance, or a spread that is certainly larger than the yardstick's
   const out = costs.filter(({ lean, low }) => lean || low > 0);
@@ -34,7 +37,7 @@ export function headline(costs) {
   const [first, second] = out;
   if (second && second.high > first.low && second.putts_per_100 > first.putts_per_100 - (first.high - first.low) / 2)
     return `${NAMES[first.skill]} or ${NAMES[second.skill].toLowerCase()}: not yet told apart.`;
-  return `${NAMES[first.skill]} costs you most: ${number(first.putts_per_100, 0)} putts in 100.`;
+  return `${NAMES[first.skill]} costs you most: ${number(first.putts_per_100, 0)} putts in 100 holes.`;
 }
 
 /** @param {LeavesAnswer} leaves @param {Settings} settings */

@@ -1,44 +1,36 @@
 /**
  * What a touch on the notes can do. A touch is done when it is on the disk; until then nothing is said.
  * @import {App} from '../../app.js'
- * @import {DrillEntry, Entry, NoteEntry, RecordPage, Point, PuttEntry, Refusal, State} from '../../types.js'
+ * @import {Left} from '../../parts/leave.js'
+ * @import {DrillEntry, Entry, NoteEntry, RecordPage, Point, PuttEntry, Refusal, RoundEntry, State} from '../../types.js'
  */
 import { plain } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
 import { give } from '../../device/share.js';
-import { doesNotFit, fromText, HOLE_M, unitOf } from '../../format.js';
+import { aimField, doesNotFit, fromText, today } from '../../format.js';
 import { giveBackup, phoneOf } from '../../records/backup.js';
 import { readAll, readBefore } from '../../records/db.js';
-import { RANGES, WHOLE } from '../../records/entry.js';
+import { RANGES, WHOLE } from '../../records/checks.js';
 import { fitting } from '../../records/older.js';
 import { inWords } from '../../records/record.js';
 import { DRAFT, restore } from '../../records/schema.js';
-import { fromFile, preview, toCsv } from '../../records/transfer.js';
+import { toCsv } from '../../records/table.js';
+import { fromFile, preview } from '../../records/transfer.js';
 import { BLANK } from './blank.js';
+import { entryUnit, FINISH, fromCentre, fromEdge, isIn } from './finish.js';
 
-const COUNT = { unit: '', name: '', si: 1, digits: 0 };
-/** @type {Record<string, string>} */
-const UNITS_AS = {
-  aim_deg: 'start_line_sd_deg',
-  line_error_deg: 'start_line_sd_deg',
-  felt_percent: 'slope_percent',
-  x_m: 'past_m',
-  y_m: 'past_m',
-};
 /** Numbers that an entry may do without. @param {string} kind */
 const optional = (kind) => (kind === 'note' ? ['stimp_ft'] : ['line_error_deg', 'felt_percent']);
 
-/** @param {string} field @param {import('../../types.js').Settings} settings */
-export const entryUnit = (field, settings) => (WHOLE.includes(field) ? COUNT : unitOf(UNITS_AS[field] ?? field, settings));
-
-/** Where a ball finished, as it is typed. */
-export const FINISH = /** @type {const} */ ([
-  ['x_m', 'Past (− short)'],
-  ['y_m', 'Left (− right)'],
-]);
-/** @param {Point} finish */
-const isIn = ({ x_m, y_m }) => Math.hypot(x_m, y_m) < HOLE_M / 2;
-
+const isDay = (/** @type {string} */ day) => !Number.isNaN(Date.parse(day));
+/** The same hour of another day. @param {string} day @returns {{at?: string}} */
+function onDay(day) {
+  if (!day) return {};
+  const at = new Date();
+  const [year, month, date] = day.split('-').map(Number);
+  at.setFullYear(year, month - 1, date);
+  return { at: at.toISOString() };
+}
 const now = () => new Date().toISOString();
 
 /** @param {App} app */
@@ -48,11 +40,17 @@ export function actions({ store, engine, record }) {
   const all = () => store.state.entries ?? [];
   const head = () => ({ id: crypto.randomUUID(), at: now(), changed: now(), place: store.state.place });
 
-  /** @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry>} patch @returns {Promise<boolean>} */
+  /** @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<RoundEntry>} patch @returns {Promise<boolean>} */
   async function change(id, patch) {
     const done = await record.change(id, patch);
     if (store.state.recordPage.editing === id) set('earlier', { before: await readBefore(id) });
     return done;
+  }
+
+  /** @param {string} text @param {string} message */
+  function refuseFinish(text, message) {
+    store.change('refuse finish', { problem: { field: 'finish', text, message } });
+    return false;
   }
 
   const act = {
@@ -67,55 +65,70 @@ export function actions({ store, engine, record }) {
     /** @param {string} place */
     setPlace: (place) => store.change('place', { place: place.trim() }),
 
-    /** A ball that stopped over the hole is in it. @param {PuttEntry['result']} finish @returns {Promise<boolean>} whether it was taken */
-    async log(finish) {
-      const { read, putt } = store.state;
+    /** @param {Partial<State['logging']>} how */
+    logs: (how) => store.change('log so', { logging: { ...store.state.logging, ...how } }),
+    /** @param {string} day */
+    setDay(day) {
+      const known = isDay(day);
+      set('log for a day', { day: known && day < today() ? day : '' });
+      if (day && !known)
+        store.change('no such day', { problem: { field: 'day', text: day, message: `${day} is no day of the calendar.` } });
+    },
+
+    /** A ball that stopped over the hole is in it. @param {PuttEntry['result']} finish @param {Left} [left] @returns {Promise<boolean>} whether it was taken */
+    async log(finish, left = {}) {
+      const { read, putt, logging, recordPage } = store.state;
       const struck = head(); // now, not when a cold engine has answered
-      const result = finish === 'holed' || isIn(finish) ? 'holed' : finish;
+      const result = typeof finish === 'object' && isIn(finish) ? 'holed' : finish;
       try {
-        const fresh = read?.putt === putt;
-        const meant = fresh ? read.value : await engine.ask('read', plain(putt));
-        /** @type {PuttEntry} */
-        const entry = {
-          kind: 'putt',
-          ...struck,
-          text: '',
-          ...putt,
-          aim_deg: meant.aim_deg,
-          result,
+        const meant = read?.putt === putt ? read.value : logging.read === 'app' ? await engine.ask('read', plain(putt)) : null;
+        const played = {
+          ...(logging.read && { read: logging.read }),
+          ...(logging.read === 'app' && meant && { aim_deg: meant.aim_deg }),
         };
+        /** @type {PuttEntry} */
+        const entry = { kind: 'putt', ...struck, ...onDay(recordPage.day), text: '', ...putt, ...played, result, ...left };
         const kept = await record.write([entry]);
-        if (kept)
-          store.change('logged', { problem: null, recordPage: { ...store.state.recordPage, last: entry.id, said: '' } });
+        if (kept) {
+          const { logged } = store.state.recordPage;
+          store.change('logged', {
+            problem: null,
+            recordPage: { ...store.state.recordPage, logged: [...logged, entry.id], said: '' },
+          });
+        }
         return kept;
       } catch (error) {
         const refusal = /** @type {Refusal} */ (error);
         set('no such putt', {
           said:
             refusal.code === 'runs_away'
-              ? 'Not logged: no ball comes to rest past this hole, so there is no line to hold it against.'
+              ? 'Not logged: no ball comes to rest past this hole, so the app has no aim here.'
               : `Not logged: ${refusalWords(refusal, store.state.settings)}`,
         });
         return false;
       }
     },
-    /** Where it finished as typed, past the hole and left of it. @param {string[]} texts @returns {Promise<boolean>} whether it was taken */
+    /** Where it finished as typed, from the hole's edge, past and left. @param {string[]} texts @returns {Promise<boolean>} whether it was taken */
     async logTyped(texts) {
       const unit = entryUnit('x_m', store.state.settings);
-      const values = texts.map((text) => fromText(text, unit));
+      const values = texts.map((text) => (text.trim() ? fromText(text, unit) : 0));
       for (const [i, [field, label]] of FINISH.entries()) {
         const [low, high] = RANGES[field];
         if (values[i] >= low && values[i] <= high) continue;
-        store.change('refuse finish', {
-          problem: { field: 'finish', text: texts[i], message: doesNotFit(label, texts[i], low, high, unit) },
-        });
-        return false;
+        return refuseFinish(texts[i], doesNotFit(label, texts[i], low, high, unit));
       }
-      return act.log({ x_m: values[0], y_m: values[1] });
+      const finish = { x_m: values[0], y_m: values[1] };
+      if (!finish.x_m && !finish.y_m)
+        return refuseFinish(texts[0], 'At the edge it would drop: touch Holed, or say how far off it stopped.');
+      return act.log(fromCentre(finish));
     },
     async undo() {
-      if (await change(store.state.recordPage.last, { gone: true }))
-        store.change('undone', { problem: null, recordPage: { ...store.state.recordPage, last: '', said: 'Undone.' } });
+      const { logged } = store.state.recordPage;
+      if (await change(logged[logged.length - 1], { gone: true }))
+        store.change('taken back', {
+          problem: null,
+          recordPage: { ...store.state.recordPage, logged: logged.slice(0, -1), said: 'Taken back.' },
+        });
     },
     /** @param {string} id @param {string} name @param {unknown} value */
     add: (id, name, value) => change(id, { [name]: value }),
@@ -166,15 +179,25 @@ export function actions({ store, engine, record }) {
       if (!(value >= low && value <= high) || (WHOLE.includes(field) && !Number.isInteger(value)))
         return store.change('refuse entry', { problem: { field, text, message: doesNotFit(label, text, low, high, unit) } });
       if (field !== 'x_m' && field !== 'y_m') return change(id, { [field]: value });
-      const finish = {
-        ...(entry.kind === 'putt' && entry.result !== 'holed' ? entry.result : { x_m: 0, y_m: 0 }),
-        [field]: value,
-      };
-      if (isIn(finish))
-        return store.change('refuse entry', {
-          problem: { field, text, message: 'That is over the hole: such a ball is holed.' },
-        });
-      return change(id, { result: finish });
+      const was = entry.kind === 'putt' && typeof entry.result === 'object' ? fromEdge(entry.result) : { x_m: 0, y_m: 0 };
+      const finish = { ...was, [field]: value };
+      if (!finish.x_m && !finish.y_m)
+        return store.change('refuse entry', { problem: { field, text, message: 'At the edge it would drop: say holed.' } });
+      return change(id, { result: fromCentre(finish), side: undefined, length: undefined });
+    },
+    /** Holed, or missed with what is known of it. @param {string} id @param {'holed' | 'missed'} result @param {Left} [left] */
+    setResult: (id, result, left = {}) => change(id, { result, side: left.side, length: left.length }),
+    /** @param {string} id @param {string} text */
+    async enterAim(id, text) {
+      const entry = all().find((each) => each.id === id);
+      if (entry?.kind !== 'putt') return;
+      if (store.state.problem?.field === 'aim_deg') store.change('typed anew', { problem: null });
+      const aim_deg = text.trim() ? aimField(store.state.settings, entry.distance_m).deg(text) : undefined;
+      const [low, high] = RANGES.aim_deg;
+      if (aim_deg === undefined || (aim_deg >= low && aim_deg <= high)) return change(id, { aim_deg });
+      return store.change('refuse entry', {
+        problem: { field: 'aim_deg', text, message: `“${text}” is no aim; − is right of the cup.` },
+      });
     },
     /** @param {Partial<RecordPage['only']>} only */
     filter: (only) => set('filter', { only: { ...store.state.recordPage.only, ...only }, from: 0 }),
@@ -214,13 +237,22 @@ export function actions({ store, engine, record }) {
       const patch = Object.fromEntries(
         parts.map(([name, part]) => [name, { .../** @type {any} */ (store.state)[name], ...part }]),
       );
-      if (!(await record.merge([...found.fresh, ...found.newer], found.before, patch))) return;
+      if (!(await record.merge([...found.fresh, ...found.newer, ...found.edited], found.before, patch))) return;
       const kept = new Map(all().map(({ id, changed }) => [id, changed]));
-      const [fresh, newer] = [found.fresh, found.newer].map(
+      const [fresh, newer] = [found.fresh, [...found.newer, ...found.edited]].map(
         (some) => some.filter(({ id, changed }) => kept.get(id) === changed).length,
       );
       set('taken in', { preview: null, said: `${fresh} new, ${newer} changed${whole ? ', settings and calibration' : ''}.` });
     },
+    /** The file beside the own record, read only. */
+    beside() {
+      const found = store.state.recordPage.preview;
+      if (!found) return;
+      record.look(found.name || 'the record of the file', found.all);
+      store.change('looking', { recordPage: { ...store.state.recordPage, preview: null, page: 'list', logged: [] } });
+    },
+    /** @param {string} name */
+    setName: (name) => store.change('name', { settings: { ...store.state.settings, name: name.trim() } }),
     leave: () => set('left', { preview: null, said: 'Nothing changed.' }),
     async sample() {
       const { sample } = await import('../../records/sample.js');

@@ -4,7 +4,8 @@
 export const BLANK = {
   page: 'log',
   reach_m: 1.2,
-  last: '',
+  logged: [],
+  day: '',
   editing: '',
   before: [],
   only: { place: '', day: '', what: '' },

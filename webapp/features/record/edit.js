@@ -4,23 +4,23 @@
  * @import {RecordActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { clock, dayWords, HOLE_M, inUnit, timeWords, withUnit } from '../../format.js';
+import { clock, dayWords, inUnit, several, timeWords, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
-import { entryUnit, FINISH } from './actions.js';
-import { extras, STARTS } from './log.js';
+import { leave } from '../../parts/leave.js';
+import { entryUnit, FINISH, fromEdge } from './finish.js';
+import { extras, ownAim, READS, STARTS } from './log.js';
 import { beforeWords, inputTime } from './words.js';
 
-const TITLES = { putt: 'Putt', note: 'Note', drill: 'Drill', green: 'Green' };
-/** @type {['distance_m' | 'slope_percent' | 'fall_deg' | 'stimp_ft' | 'past_m' | 'aim_deg', string][]} */
+const TITLES = { putt: 'Putt', note: 'Note', drill: 'Drill', green: 'Green', round: 'Round', worth: 'Putt worth keeping' };
+/** @type {['distance_m' | 'slope_percent' | 'fall_deg' | 'stimp_ft' | 'past_m', string][]} */
 const NUMBERS = [
   ['distance_m', 'Distance'],
   ['slope_percent', 'Slope'],
   ['fall_deg', 'Falls'],
   ['stimp_ft', 'Stimp'],
   ['past_m', 'Past the hole'],
-  ['aim_deg', 'Start line meant, left'],
 ];
 /** @type {['good' | 'bad', string][]} */
 const COUNTS = [
@@ -34,7 +34,7 @@ export function edit(state, act) {
   const entry = entries?.find(({ id }) => id === recordPage.editing);
   if (!entry) return '';
   const body = html`${entry.sample ? html`<p class="quiet">Invented</p>` : ''}
-    ${entry.kind === 'putt' ? putt(entry, state, act) : entry.kind === 'note' ? note(entry, state, act) : entry.kind === 'drill' ? drill(entry, state, act) : ''}
+    ${own(entry, state, act)}
     ${entry.kind === 'note' ? '' : text(entry, 'text', 'Remark', act)} ${text(entry, 'place', 'Place', act)}
     <label class="text-field">When<input type="datetime-local" required .value=${inputTime(entry.at)} @change=${(
       /** @type {Event} */ event,
@@ -56,6 +56,17 @@ export function edit(state, act) {
     }
     ${trouble ? html`<p class="problem" role="alert">${trouble}</p>` : ''}`;
   return sheet({ title: TITLES[entry.kind], body, onClose: act.close });
+}
+
+/** What is its kind's own. @param {Entry} entry @param {State} state @param {RecordActions} act */
+function own(entry, state, act) {
+  if (entry.kind === 'putt') return putt(entry, state, act);
+  if (entry.kind === 'note') return note(entry, state, act);
+  if (entry.kind === 'drill') return drill(entry, state, act);
+  if (entry.kind === 'green') return '';
+  if (entry.kind === 'worth') return html`<p>${entry.name}</p><a class="word" href="#book">In the book</a>`;
+  return html`<p>${[entry.name, several(entry.holes.length, 'hole')].filter(Boolean).join(', ')}</p>
+    <a class="word" href="#rounds">Its picture</a>`;
 }
 
 /** @param {Entry} entry @param {'place' | 'text' | 'weather'} name @param {string} label @param {RecordActions} act */
@@ -99,23 +110,29 @@ function drill(entry, state, act) {
 
 /** @param {PuttEntry} entry @param {State} state @param {RecordActions} act */
 function putt(entry, state, act) {
-  const finish = entry.result === 'holed' ? null : entry.result;
+  const { id, result } = entry;
+  const finish = typeof result === 'object' ? fromEdge(result) : null;
   const field = numbers(entry, state, act);
+  const { settings, problem } = state;
   return html`${choice({
     label: 'Result',
     name: 'result',
-    value: finish ? 'missed' : 'holed',
+    value: result === 'holed' ? 'holed' : 'missed',
     options: [
       ['holed', 'holed'],
       ['missed', 'missed'],
     ],
-    onValue: (value) =>
-      act.add(entry.id, 'result', value === 'holed' ? value : { x_m: Math.max(entry.past_m, HOLE_M), y_m: 0 }),
+    onValue: (value) => act.setResult(id, value === 'holed' ? 'holed' : 'missed'),
   })}
-    <div class="fields pairs">
-      ${finish ? FINISH.map(([name, label]) => field(name, label, finish[name])) : ''}
-      ${NUMBERS.map(([name, label]) => (entry[name] === undefined ? '' : field(name, label, entry[name])))}
-    </div>
-    ${choice({ label: 'Started, or gate post touched', name: 'entry-gate', value: entry.gate ?? '', options: STARTS, onValue: (gate) => act.add(entry.id, 'gate', gate || undefined) })}
-    <div class="fields pairs">${extras(entry, state.settings, state.problem, act)}</div>`;
+    ${
+      result === 'holed'
+        ? ''
+        : html`${finish ? '' : html`<p class="quiet">Where? As far as you know it.</p>${leave({ label: 'How it was left', value: entry, middle: 'not known', onLeave: (left) => act.setResult(id, 'missed', left) })}`}
+      <p class="quiet">Measured from the hole’s edge:</p><div class="fields pairs">${FINISH.map(([name, label]) => field(name, label, finish?.[name]))}</div>`
+    }
+    <div class="fields pairs">${NUMBERS.map(([name, label]) => (entry[name] === undefined ? '' : field(name, label, entry[name])))}</div>
+    ${choice({ label: 'Whose aim was played', name: 'entry-read', value: entry.read ?? '', options: READS, onValue: (read) => act.add(id, 'read', read || undefined) })}
+    <div class="fields">${ownAim(entry, 'entry-aim_deg', settings, problem, act)}</div>
+    ${choice({ label: 'Started, or gate post touched', name: 'entry-gate', value: entry.gate ?? '', options: STARTS, onValue: (gate) => act.add(id, 'gate', gate || undefined) })}
+    <div class="fields pairs">${extras(entry, settings, problem, act)}</div>`;
 }

@@ -11,7 +11,7 @@ import { view } from './view.js';
 /** @type {Feature} */
 export const record = {
   id: 'record',
-  keeps: ['draft', 'place'],
+  keeps: ['draft', 'logging', 'place'],
   label: 'Record',
   formerly: ['notes'],
   initial: { recordPage: BLANK },

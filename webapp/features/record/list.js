@@ -8,7 +8,7 @@ import { repeat } from 'lit-html/directives/repeat.js';
 import { dayWords } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
-import { entryUnit } from './actions.js';
+import { entryUnit } from './finish.js';
 import { placeField } from './place.js';
 import { entryWords } from './words.js';
 
@@ -23,6 +23,8 @@ const WHAT = [
   ['missed', 'missed'],
   ['note', 'notes'],
   ['drill', 'drills'],
+  ['round', 'rounds'],
+  ['worth', 'kept'],
   ['gone', 'deleted'],
 ];
 

@@ -1,13 +1,14 @@
 /**
- * One putt in one touch: the read on screen is the intention.
+ * One putt in one touch: whose aim it was, and where it finished, as far as that is known.
  * @import {State, PuttEntry} from '../../types.js'
  * @import {RecordActions} from './actions.js'
  */
 import { html } from 'lit-html';
-import { aim, aimWords, distanceUnit, inUnit, smallUnit, withUnit } from '../../format.js';
+import { aim, aimField, aimWords, dayWords, distanceUnit, inUnit, smallUnit, today, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
+import { leave } from '../../parts/leave.js';
 import { numberField } from '../../parts/number-field.js';
-import { entryUnit, FINISH } from './actions.js';
+import { entryUnit, FINISH } from './finish.js';
 import { pad } from '../../parts/pad.js';
 import { placeField } from './place.js';
 import { resultWords } from './words.js';
@@ -19,6 +20,17 @@ const REACHES = [
   ['3', 'far'],
 ];
 /** @type {[string, string][]} */
+const BY = [
+  ['picture', 'where it finished'],
+  ['words', 'in words'],
+];
+/** @type {[string, string][]} */
+export const READS = [
+  ['app', 'the app’s'],
+  ['own', 'my own'],
+  ['', 'not said'],
+];
+/** @type {[string, string][]} */
 export const STARTS = [
   ['', 'not seen'],
   ['left', 'left'],
@@ -28,33 +40,55 @@ export const STARTS = [
 
 /** @param {State} state @param {RecordActions} act */
 export function log(state, act) {
-  const { read, putt, settings, recordPage, entries, problem } = state;
-  const last = entries?.find(({ id, gone }) => id === recordPage.last && !gone);
-  const meant = read?.putt === putt ? aim(read.value, settings) : null;
-  const side = read ? aimWords(read.value) : '';
-  return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant && read ? `, aim ${side === 'dead centre' ? side : `${meant.number} ${meant.unit} ${side.split(' ')[0]}`}` : ''}, ${withUnit(putt.past_m, smallUnit(settings))} past</h1>
+  const { putt, settings, recordPage, entries, problem, logging } = state;
+  const kept = recordPage.logged.flatMap((id) => entries?.find((each) => each.id === id && !each.gone) ?? []);
+  const last = kept[kept.length - 1];
+  const asPutt = last?.kind === 'putt' ? last : null;
+  return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant(state)}</h1>
+    ${choice({ label: 'Whose aim do you play', name: 'read', value: logging.read, options: READS, onValue: (read) => act.logs({ read: /** @type {State['logging']['read']} */ (read) }) })}
     <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
-    ${
-      last?.kind === 'putt'
-        ? html`<p class="logged-line" role="status"><strong>${resultWords(last.result, settings)}</strong> <button type="button" class="word" @click=${act.undo}>Undo</button></p>`
-        : html`<p class="quiet">Or touch where it finished. The cross is the pace wanted.</p>`
-    }
-    ${pad({
-      reach_m: recordPage.reach_m,
-      putt,
-      finishes: last?.kind === 'putt' && last.result !== 'holed' ? [last.result] : [],
-      words: 'The hole from above, to scale. Touch where the ball finished, or type it below.',
-      ringWords: (r) => withUnit(r, smallUnit(settings)),
-      onPoint: (point) => act.log(point),
-    })}
+    <div class="logged-line" role="status">${
+      asPutt
+        ? html`<span><strong>${resultWords(asPutt, settings)}</strong> <span class="quiet">${count(kept)}${recordPage.day ? `, for ${dayWords(recordPage.day)}` : ''}</span></span> <button type="button" class="word" @click=${act.undo}>Take back</button>`
+        : html`<span class="quiet">Or how it missed</span>`
+    }</div>
+    ${choice({ label: 'A miss by', name: 'by', value: logging.by, options: BY, onValue: (by) => act.logs({ by: /** @type {State['logging']['by']} */ (by) }) })}
+    ${logging.by === 'words' ? leave({ label: 'How it was left', value: null, middle: 'missed', onLeave: (left) => act.log('missed', left) }) : picture(state, asPutt, act)}
+    ${asPutt ? added(asPutt, state, act) : ''}
+    ${placeField(state, act)}
+    <label class="text-field">Day${recordPage.day ? html`<strong>Not today</strong>` : ''}<input type="date" id="log-day" max=${today()} .value=${recordPage.day || today()} @change=${(/** @type {Event} */ event) => act.setDay(/** @type {HTMLInputElement} */ (event.target).value)}></label>
+    ${problem?.field === 'day' ? html`<p class="problem" role="alert">${problem.message}</p>` : ''}`;
+}
+
+/** What the app's read says, where it is played. @param {State} state */
+function meant({ read, putt, settings, logging }) {
+  const past = `, ${withUnit(putt.past_m, smallUnit(settings))} past`;
+  if (logging.read === 'own' || !read || read.putt !== putt) return past;
+  const [shown, side] = [aim(read.value, settings), aimWords(read.value)];
+  return `, aim ${side === 'dead centre' ? side : `${shown.number} ${shown.unit} ${side.split(' ')[0]}`}${past}`;
+}
+
+/** @param {unknown[]} kept */
+const count = (kept) => `logged, ${kept.length === 1 ? 'the first' : `${kept.length} now`}`;
+
+/** @param {State} state @param {PuttEntry | null} last @param {RecordActions} act */
+function picture({ putt, settings, recordPage, problem }, last, act) {
+  const unit = smallUnit(settings);
+  return html`${pad({
+    reach_m: recordPage.reach_m,
+    putt,
+    finishes: last && typeof last.result === 'object' ? [last.result] : [],
+    words: 'The hole from above, to scale. Touch where the ball finished, or type it below. The cross is the pace wanted.',
+    ringWords: (r) => withUnit(r, unit),
+    onPoint: (point) => act.log(point),
+  })}
     ${choice({ label: 'Picture', name: 'reach', value: String(recordPage.reach_m), options: REACHES, onValue: (value) => act.reach(Number(value)) })}
     <form class="typed" @submit=${typed(act)}>
-      ${FINISH.map(([field, label]) => html`<label>${label}, ${smallUnit(settings).unit}<input name=${field} inputmode="text" autocomplete="off" required></label>`)}
+      <p class="quiet">Or typed, from the hole’s edge, ${unit.unit}:</p>
+      ${FINISH.map(([field, label], i) => html`<label>${label}<input name=${field} inputmode="text" autocomplete="off" ?required=${!i}></label>`)}
       <button type="submit" class="word">Log</button>
       ${problem?.field === 'finish' ? html`<p class="problem" role="alert">${problem.message}</p>` : ''}
-    </form>
-    ${last?.kind === 'putt' ? added(last, state, act) : ''}
-    ${placeField(state, act)}`;
+    </form>`;
 }
 
 /** @param {RecordActions} act @returns {(event: SubmitEvent) => void} */
@@ -68,9 +102,25 @@ const typed = (act) => (event) => {
 /** @param {PuttEntry} last @param {State} state @param {RecordActions} act */
 function added(last, { settings, problem }, act) {
   return html`<section class="logged" aria-label="Of the putt logged last">
+    ${last.read === 'own' ? ownAim(last, 'aim_deg', settings, problem, act) : ''}
     ${choice({ label: 'Started, or gate post touched', name: 'gate', value: last.gate ?? '', options: STARTS, onValue: (gate) => act.add(last.id, 'gate', gate || undefined) })}
     <div class="fields">${extras(last, settings, problem, act)}</div>
   </section>`;
+}
+
+/** @param {PuttEntry} putt @param {string} name @param {State['settings']} settings @param {State['problem']} problem @param {RecordActions} act */
+export function ownAim({ id, aim_deg, distance_m }, name, settings, problem, act) {
+  const mine = problem?.field === 'aim_deg' ? problem : null;
+  const { unit, text } = aimField(settings, distance_m);
+  return numberField({
+    name,
+    label: 'Aim played',
+    hint: 'Left of the cup’s centre; − to the right. Leave empty if you did not measure it.',
+    unit,
+    value: mine?.text ?? (aim_deg === undefined ? '' : text(aim_deg)),
+    message: mine?.message,
+    onText: (typed) => act.enterAim(id, typed),
+  });
 }
 
 /** @param {PuttEntry} putt @param {State['settings']} settings @param {State['problem']} problem @param {RecordActions} act */

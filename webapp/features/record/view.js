@@ -7,7 +7,7 @@ import { log } from './log.js';
 
 const PAGES = { log, list, file };
 const NAMES = /** @type {const} */ ([
-  ['log', 'Log a putt'],
+  ['log', 'Putt'],
   ['list', 'Notes'],
   ['file', 'File'],
 ]);
@@ -19,7 +19,9 @@ export function view(state, act) {
   return html`<main class="page record" @scroll=${(/** @type {Event} */ event) => recordPage.page === 'list' && act.scroll(rowAt(/** @type {HTMLElement} */ (event.currentTarget)))}>
     <nav class="choice-row" aria-label="Record">
       ${NAMES.map(([page, name]) => html`<button type="button" class="pick" aria-pressed=${page === recordPage.page} @click=${() => act.turn(page)}>${name}</button>`)}
+      <a class="pick" href="#rounds">Rounds</a>
       <a class="pick" href="#findings">Findings</a>
+      <a class="pick" href="#book">Book</a>
     </nav>
     ${recordPage.said ? html`<p class="said" role="status">${recordPage.said}</p>` : ''}
     ${entries === null ? html`<p class="quiet">${state.keptByNewer || state.unopened ? 'How much is kept is not known yet.' : 'Opening the record'}</p>` : PAGES[recordPage.page](state, act)}

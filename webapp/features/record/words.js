@@ -1,19 +1,25 @@
 /**
  * An entry in few words.
- * @import {Entry, Point, Settings} from '../../types.js'
+ * @import {Entry, PuttEntry, Settings} from '../../types.js'
  */
 import { clock, dayWords, distanceUnit, localTime, number, several, smallUnit, timeWords, withUnit } from '../../format.js';
-import { entryUnit } from './actions.js';
+import { leaveWords } from '../../parts/leave.js';
+import { entryUnit, fromEdge } from './finish.js';
 
 /** @param {number} value_m @param {string} more @param {string} less @param {Settings} settings */
 const sided = (value_m, more, less, settings) =>
   `${withUnit(Math.abs(value_m), smallUnit(settings))} ${value_m < 0 ? less : more}`;
 
-/** @param {'holed' | Point} result @param {Settings} settings */
-export function resultWords(result, settings) {
+/** How a putt ended, measured from the hole's edge. @param {Pick<PuttEntry, 'result' | 'side' | 'length'>} putt @param {Settings} settings */
+export function resultWords({ result, side, length }, settings) {
   if (result === 'holed') return 'Holed';
-  const along = sided(result.x_m, 'past', 'short', settings);
-  return Math.abs(result.y_m) < smallUnit(settings).si ? along : `${along}, ${sided(result.y_m, 'left', 'right', settings)}`;
+  if (result === 'missed') return ['Missed', leaveWords({ side, length })].filter(Boolean).join(' ');
+  const { x_m, y_m } = fromEdge(result);
+  const small = smallUnit(settings).si / 2;
+  const along = sided(x_m, 'past', 'short', settings);
+  const across = sided(y_m, 'left', 'right', settings);
+  if (Math.abs(y_m) < small) return along;
+  return Math.abs(x_m) < small ? across : `${along}, ${across}`;
 }
 
 /** As a field of date and time has it. @param {string} at */
@@ -23,10 +29,13 @@ export const inputTime = (at) => localTime(at).slice(0, 16);
 export function entryWords(entry, settings) {
   if (entry.kind === 'note')
     return [entry.stimp_ft && `Stimp ${number(entry.stimp_ft, 1)}`, entry.weather, entry.text].filter(Boolean).join(' · ');
+  if (entry.kind === 'worth')
+    return [entry.name || 'Putt kept', withUnit(entry.distance_m, distanceUnit(settings))].join(' · ');
+  if (entry.kind === 'round') return [entry.name || 'Round', several(entry.holes.length, 'hole')].join(' · ');
   if (entry.kind === 'drill')
     return `${entry.name} · ${entry.good || entry.bad ? `${entry.good} of ${entry.good + entry.bad}` : clock(entry.spent_s)}`;
   if (entry.kind === 'green') return `${entry.name || 'A green'} · ${several(entry.points.length, 'reading')}`;
-  return `${withUnit(entry.distance_m, distanceUnit(settings))} · ${resultWords(entry.result, settings)}`;
+  return `${withUnit(entry.distance_m, distanceUnit(settings))} · ${resultWords(entry, settings)}`;
 }
 
 /** @type {Record<string, string>} */
@@ -42,6 +51,12 @@ const LABELS = {
   stations: 'Slopes',
   past_m: 'Past the hole',
   aim_deg: 'Start line meant',
+  read: 'Whose aim',
+  side: 'Side',
+  length: 'Length',
+  name: 'Name',
+  competition: 'Competition',
+  holes: 'Holes',
   gate: 'Gate',
   line_error_deg: 'Ball’s line off',
   felt_percent: 'Slope felt',
@@ -57,16 +72,20 @@ export function beforeWords(old, next, settings) {
     (name) => name !== 'changed' && JSON.stringify(was[name]) !== JSON.stringify(is[name]),
   );
   return names
-    .map((name) => `${LABELS[name] ?? (old.kind === 'note' ? 'Note' : 'Remark')}: ${fieldWords(name, was[name], settings)}`)
+    .map((name) => `${LABELS[name] ?? (old.kind === 'note' ? 'Note' : 'Remark')}: ${fieldWords(name, was, settings)}`)
     .join(' · ');
 }
 
-/** @param {string} name @param {any} value @param {Settings} settings */
-function fieldWords(name, value, settings) {
-  if (name === 'gone') return value ? 'yes' : 'no';
+/** @param {string} name @param {Record<string, any>} was @param {Settings} settings */
+function fieldWords(name, was, settings) {
+  const value = was[name];
+  if (name === 'gone' || name === 'competition') return value ? 'yes' : 'no';
   if (value === undefined || value === '') return 'nothing';
-  if (name === 'result') return resultWords(value, settings);
+  if (name === 'result') return resultWords(/** @type {PuttEntry} */ (/** @type {unknown} */ (was)), settings);
   if (name === 'at') return `${timeWords(value)}, ${dayWords(value)}`;
   if (name === 'stations') return several(value.length, 'place');
+  if (name === 'holes') return several(value.length, 'hole');
+  if (name === 'read') return value === 'app' ? 'the app’s' : 'own';
+  if (name === 'aim_deg') return `${number(value, 1)}°`;
   return typeof value === 'number' ? withUnit(value, entryUnit(name, settings)).trim() : value;
 }

@@ -1,0 +1,91 @@
+"""What a record gives away of how it was kept, and what the green as it was logged has to do with a putt."""
+
+from datetime import UTC, datetime
+from math import hypot, sqrt
+
+import numpy as np
+import pytest
+
+from pycore.green.surface import Station, Surface
+from pycore.putt.putt import Putt
+from pycore.putt.solve import solve
+from pycore.record import doubts
+from pycore.record.logged import Logged, Told, Unseen, evidence
+from pycore.record.player import Miss
+
+FOOT = 0.3048
+AT = datetime(2026, 5, 3, tzinfo=UTC)
+FEW_PERCENT = 0.06  # of a shift; a slope that is a tenth steeper bends it by more than one that is a little steeper
+
+
+def putt(distance_m=3.0, stop=None, slope_percent=2.0, fall_deg=60.0):
+    green = Surface(Station.measured(0.0, slope_percent, fall_deg))
+    return Logged("a", AT, Putt(distance_m, green, 10.0, 0.3), None, stop)
+
+
+def test_how_coarsely_it_was_told_shows_in_the_numbers():
+    rng = np.random.default_rng(1)
+    fine = [putt(d, complex(*s)) for d, s in zip(rng.uniform(1, 6, 40), rng.uniform(-1, 1, (40, 2)), strict=True)]
+    assert doubts.told(fine) == (0.0, 0.0)
+    feet = [putt(FOOT * round(each.putt.distance / FOOT), each.stop) for each in fine]
+    # numbers within a step of a foot: a foot over the root of twelve
+    assert doubts.told(feet) == pytest.approx((FOOT / sqrt(12), 0.0))
+    step = FOOT / 2
+    half = [putt(e.putt.distance, step * complex(round(e.stop.real / step), round(e.stop.imag / step))) for e in fine]
+    assert doubts.told(half) == pytest.approx((0.0, FOOT / 2 / sqrt(12)))
+
+
+@pytest.mark.parametrize(("made", "missing"), [(0, True), (2, True), (3, False), (20, False)])
+def test_holed_putts_that_are_not_there_are_missed(made, missing):
+    """Of 100 of 10 ft a 90-shooter holes 20 (Broadie 2014, secondary, from memory): half of that less 2.5 roots is 2.1."""
+    record = [putt(10 * FOOT, None if i < made else Unseen()) for i in range(100)]
+    assert (doubts.missing(record) is not None) == missing
+
+
+def test_misses_alone_tell_nothing_and_it_is_said(engine_ask):
+    rng = np.random.default_rng(2)
+    putts = [
+        {
+            "id": str(i),
+            "at": "2026-05-03T17:30:00Z",
+            "distance_m": 3.0,
+            "stimp_ft": 10,
+            "slope_percent": 2,
+            "fall_deg": 60,
+            "past_m": 0.3,
+            "result": {"x_m": float(x), "y_m": float(0.2 + abs(y))},
+        }
+        for i, (x, y) in enumerate(rng.normal(0, 0.3, (120, 2)))
+    ]
+    said = engine_ask("findings", putts=putts)
+    assert said["caution"].startswith("0 of these 120 putts were holed")
+    assert said["costs"] == []
+    assert {skill["bias"] for skill in said["skills"].values()} == {None}
+
+
+def test_a_tilt_that_is_off_moves_start_and_roll_as_solving_anew_does():
+    logged = putt(4.0, complex(0.6, 0.4))
+    found = evidence(logged)
+    assert not isinstance(found, str)
+    assert isinstance(found.strike, Miss)
+    given = found.strike.given
+    read, steeper, turned = (solve(putt(4.0, None, *green).putt) for green in ((2.0, 60.0), (2.2, 60.0), (2.0, 65.73)))
+    assert given.aim == pytest.approx(read.aim)
+    # a tenth steeper, and turned by a tenth of itself across
+    rolls = [(each.launch / read.launch) ** 2 - 1 for each in (steeper, turned)]
+    starts = [each.aim - read.aim for each in (steeper, turned)]
+    assert given.roll / 10 == pytest.approx(rolls[0], rel=FEW_PERCENT)
+    # a share of a tilt of 2 % and of the 1 % that the flattest may be off by
+    tenth = 2 / hypot(2, 1) / 10
+    assert tenth * given.aside == pytest.approx(hypot(*starts), rel=FEW_PERCENT)
+    assert tenth * given.along == pytest.approx(hypot(*rolls), rel=FEW_PERCENT)
+
+
+def test_what_is_coarse_is_a_doubt_of_its_own():
+    coarse = evidence(putt(3.0, complex(0.6, 0.4)), Told(0.1, 0.2))
+    assert not isinstance(coarse, str)
+    assert coarse.strike.given.blur == pytest.approx(0.2 / 3.3)
+    assert coarse.strike.given.stretch == pytest.approx(hypot(0.1, 0.2) / 3.3)
+    near = evidence(putt(3.0, complex(0.01, 0.0)), Told(0.0, 0.05))
+    assert not isinstance(near, str)
+    assert not isinstance(near.strike, Miss)
