@@ -12,7 +12,7 @@ from typing import NamedTuple
 from pycore.record.fixed_set import Fault, Name, Player, putts_per_100
 from pycore.record.player import Skill
 from pycore.record.published import Yardstick
-from pycore.stats.intervals import Estimate
+from pycore.stats.intervals import Estimate, Z
 
 # The tour's spread of start of 1.0 degree and of pace of 6.5 % are published (``putt.chance``); that alignment and stroke
 # share the start as 0.45 and 0.9 degrees, that reading is off by 10 % of the break, and that the amateur's are in the same
@@ -21,6 +21,7 @@ YARDSTICKS: Mapping[Yardstick, Mapping[Name, float]] = {
     "tour": {"start_line": radians(0.9), "alignment": radians(0.45), "pace": 0.065, "reading": 0.10},
     "amateur": {"start_line": radians(1.35), "alignment": radians(0.675), "pace": 0.085, "reading": 0.15},
 }
+FIRST_ORDER = 0.07  # of a cost, as a standard deviation: how far the set's first order is off rolls of it (``prove recovery``)
 LEANS = 1.22  # times a 95 % interval: the same for three biases at once (Bonferroni)
 
 
@@ -55,7 +56,7 @@ def costs(skills: Mapping[Name, Skill], against: Yardstick = "tour") -> dict[Nam
     found = {}
     for name, value in cost.items():
         changes = [[each[name] - value for each in some] for some in ends]
-        down, up = (sqrt(sum(end(0.0, *some) ** 2 for some in changes)) for end in (min, max))
+        down, up = (sqrt((Z * FIRST_ORDER * value) ** 2 + sum(end(0.0, *some) ** 2 for some in changes)) for end in (min, max))
         found[name] = Cost(Estimate(value, value - down, value + up), leans(skills[name].bias))
     return dict(sorted(found.items(), key=lambda item: (not item[1].lean, -item[1].putts.value)))
 
