@@ -49,7 +49,7 @@ def enter(page: Page, holes: list[tuple[int, int, str]]) -> Finger:
     for i, (feet, putts, left) in enumerate(holes):
         expect(page.locator("#card-hole")).to_have_text(f"Hole {i + 1}")
         if not putts:
-            finger.on("Holed from off")
+            finger.on("0, holed from off")
             continue
         finger.distance(feet)
         finger.on(str(putts))
@@ -104,7 +104,6 @@ def test_a_card_waits_and_a_round_is_mended(phone: Any, until: Any) -> None:
     finger.on("not known")
     finger.distance(30)
     finger.on("Given up")
-    finger.on("short")
     finger.on("Keep the round")
     expect(page.get_by_text("1 hole not finished, left out")).to_be_visible()
     finger.on("Mend it")

@@ -17,7 +17,8 @@ const STOPS = {
   paces: [0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 25, 30],
 };
 const MARKED = { ft: [1, 3, 6, 10, 20, 30, 50, 100], m: [1, 2, 3, 5, 10, 20, 30], paces: [1, 2, 3, 5, 10, 20, 30] };
-const COUNTS = [1, 2, 3, 4, 5];
+const COUNTS = [1, 2, 3, 4];
+const SELDOM = 5;
 
 /** @param {CardHole} hole @param {State['settings']} settings */
 export function holeWords({ distance_m, taken, gaveUp, putts }, settings) {
@@ -35,7 +36,7 @@ export function cardView(state, card, act) {
   const hole = card.holes[card.at_hole];
   const done = card.holes.filter(isDone).length;
   const before = card.holes[card.at_hole - 1];
-  const asks = hole.gaveUp || (hole.taken ?? 0) > 1;
+  const asks = (hole.taken ?? 0) > 1;
   const unit = distanceUnit(settings);
   return html`<header class="card-head">
       <button type="button" class="word" aria-label="The hole before" ?disabled=${!card.at_hole} @click=${() => act.goTo(card.at_hole - 1)}>‹</button>
@@ -56,10 +57,11 @@ export function cardView(state, card, act) {
       onValue: act.setDistance,
     })}
     <div class="counts" role="group" aria-label="Putts">
-      <button type="button" aria-label="Holed from off" aria-pressed=${hole.taken === 0} @click=${() => act.setTaken(0)}>0</button>
+      <button type="button" aria-label="0, holed from off" aria-pressed=${hole.taken === 0} @click=${() => act.setTaken(0)}>0</button>
       ${COUNTS.map((count) => html`<button type="button" aria-pressed=${hole.taken === count} ?disabled=${hole.distance_m === null} @click=${() => act.setTaken(count)}>${count}</button>`)}
     </div>
-    <div class="card-other"><span class="quiet">putts; 0 was holed from off the green</span>
+    <div class="card-other"><span class="quiet">0: from off the green</span>
+      <button type="button" class="word" aria-pressed=${hole.taken === SELDOM} ?disabled=${hole.distance_m === null} @click=${() => act.setTaken(SELDOM)}>${SELDOM}</button>
       <button type="button" class="word" aria-pressed=${hole.gaveUp} ?disabled=${hole.distance_m === null} @click=${act.giveUp}>Given up</button></div>
     <div class="card-leave">${asks ? html`<p class="quiet">First putt missed</p>${leave({ label: 'First putt missed', value: hole.told ? (hole.putts[0] ?? {}) : null, middle: 'not known', onLeave: act.setLeave })}` : ''}</div>
     <div class="card-keep"><button type="button" class="holed" ?disabled=${!done} @click=${act.keep}>Keep the round</button>
