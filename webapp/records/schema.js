@@ -23,7 +23,7 @@ import {
 } from './forms.js';
 import { PRESETS } from '../engine/fields.js';
 import { SOURCES } from '../doubt.js';
-import { CARD, isCard } from './card.js';
+import { CARD, isCard as isRoundCard } from './card.js';
 import { fitting, olderEntries } from './older.js';
 
 export const SCHEMA = 4;
@@ -407,7 +407,7 @@ export function restore(data, aside = []) {
     place: one('place', saved.place, isText, '', aside),
     draft: kept('draft', saved.draft, DRAFT, { text: isText, weather: isText, speed: isText }, aside),
     logging: kept('logging', saved.logging, LOGGING, { read: oneOf('', 'app', 'own'), by: oneOf('picture', 'words') }, aside),
-    card: one('card', saved.card, isCard, CARD, aside),
+    card: one('card', saved.card, isRoundCard, CARD, aside),
     unkept: fitting(saved.unkept),
     calibration: kept('calibration', saved.calibration, CALIBRATION, CALIBRATION_CHECKS, aside),
     practice: practised(kept('practice', saved.practice, PRACTICE, PRACTICE_CHECKS, aside)),
