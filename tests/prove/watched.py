@@ -75,7 +75,8 @@ def _rows(off: dict, sds: dict) -> list[Row]:
     rows = []
     for (value, group), errors in off.items():
         size, enough = np.array(errors), len(errors) >= ENOUGH
-        high = limits.get(value, np.inf) if group == "all" else np.inf
+        # of few films one alone that is off by three deviations makes the rms
+        high = (1 if enough else 2) * limits.get(value, np.inf) if group == "all" else np.inf
         what = f"{value.rpartition('_')[0]}, {group}"
         rows.append(Row(f"{what}, rms error", float(np.sqrt(np.mean(size**2))), high=high, unit=units[value]))
         held = 100 * float(np.mean(np.abs(size) < WITHIN * np.array(sds[value, group])))
