@@ -37,7 +37,10 @@ export function plain(putt) {
 /** The putt that was asked about. @param {Putt} asked @returns {Putt} */
 export const puttAsked = (asked) => walked.get(asked) ?? asked;
 
-/** A putt of another length or other slopes than before lies on no map. @param {Putt} putt @param {Putt} before @returns {Putt} */
+/**
+ * A putt of another length or other slopes than before lies on no map.
+ * @param {Putt} putt @param {Putt} before @returns {Putt}
+ */
 export function offMap({ survey, ...putt }, before) {
   const same = putt.distance_m === before.distance_m && putt.stations === before.stations;
   return survey && same ? { ...putt, survey } : putt;

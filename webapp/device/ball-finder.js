@@ -4,8 +4,10 @@
  * @typedef {object} Patch brightness (0 to 255) of a part of the picture, its corner at x, y
  * @property {number} x @property {number} y @property {number} width @property {number} height
  * @property {Uint8Array} light
- * @typedef {{u: number, v: number, width: number, contrast: number}} Ball centre and width, px, and how much brighter it is than the green
- * @typedef {{u: number, v: number, width: number, contrast: number, reach: number}} Expected a ball, and how far from there it may be
+ * @typedef {{u: number, v: number, width: number, contrast: number}} Ball centre and width, px, and how much brighter it is
+ *   than the green
+ * @typedef {{u: number, v: number, width: number, contrast: number, reach: number}} Expected a ball, and how far from there it
+ *   may be
  */
 
 /** Brighter than the green by less, a thing cannot be told from noise. */
@@ -117,7 +119,8 @@ export function findBall(seen, still, expected) {
 }
 
 /**
- * The ball nearest to a touch, in the still picture: bright on the green. @param {Patch} seen @param {{u: number, v: number}} touch
+ * The ball nearest to a touch, in the still picture: bright on the green. @param {Patch} seen @param {{u: number, v: number}}
+ * touch
  * @returns {Ball | null}
  */
 export function ballNear(seen, touch) {
@@ -145,7 +148,8 @@ function quantileTop(light) {
 }
 
 /**
- * The hole nearest to a touch, in the still picture: dark, and wider than it is high. Its rim's middle, and how far the rim goes.
+ * The hole nearest to a touch, in the still picture: dark, and wider than it is high. Its rim's middle, and how far the rim
+ * goes.
  * @param {Patch} seen @param {{u: number, v: number}} touch
  */
 export function holeNear(seen, touch) {

@@ -1,5 +1,6 @@
 /**
- * Watches a ball that lies at one place, putt after putt: waits until the picture is still, sees the ball go, follows it to rest
+ * Watches a ball that lies at one place, putt after putt: waits until the picture is still, sees the ball go, follows it to
+ * rest
  * or out of sight, and tells where it was in each frame. It knows pixels and times, no geometry and no golf.
  *
  * @import {Ball, Patch} from './ball-finder.js'
@@ -254,7 +255,10 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
   };
 }
 
-/** How far (px) what was at a place has gone; null where nothing there tells. @param {Patch} before @param {Patch} now @param {number} x @param {number} y */
+/**
+ * How far (px) what was at a place has gone; null where nothing there tells.
+ * @param {Patch} before @param {Patch} now @param {number} x @param {number} y
+ */
 function shiftAt(before, now, x, y) {
   const half = ANCHOR / 2;
   if (x < half + SHIFT || y < half + SHIFT || x + half + SHIFT >= before.width || y + half + SHIFT >= before.height)

@@ -49,7 +49,10 @@ export function watchFrames(video, onFrame, onPace) {
   let running = true;
   let since = performance.now();
   let count = 0;
-  /** One clock for all frames: some browsers tell when a frame was taken, others when it is shown. @type {'captureTime' | 'mediaTime' | undefined} */
+  /**
+   * One clock for all frames: some browsers tell when a frame was taken, others when it is shown.
+   * @type {'captureTime' | 'mediaTime' | undefined}
+   */
   let clock;
 
   /** @param {DOMHighResTimeStamp} now @param {VideoFrameCallbackMetadata} told */

@@ -9,7 +9,10 @@ import { unitOf, withUnit } from '../format.js';
 
 const STEEPEST_PERCENT = rangeOf('PuttFields', 'slope_percent').high;
 
-/** As a read takes it; null where it is too steep, which is said. @param {Store} store @param {Slope} slope @param {Source} source @param {number} sd per cent of slope */
+/**
+ * As a read takes it; null where it is too steep, which is said.
+ * @param {Store} store @param {Slope} slope @param {Source} source @param {number} sd per cent of slope
+ */
 export function takenSlope(store, { slope_percent, fall_deg }, source, sd) {
   if (slope_percent > STEEPEST_PERCENT) {
     const is = withUnit(slope_percent, unitOf('slope_percent', store.state.settings));

@@ -36,7 +36,10 @@ export function actions({ store, engine, record }) {
       { greenPage: { ...store.state.greenPage, ...also } },
     );
 
-  /** Into the read, and to it where it sent here. @param {string} words @param {Partial<State>} patch @param {string} [entry] that came */
+  /**
+   * Into the read, and to it where it sent here.
+   * @param {string} words @param {Partial<State>} patch @param {string} [entry] that came
+   */
   function into(words, patch, entry) {
     const { greenPage } = store.state;
     keep(words, patch, { greenPage: { ...greenPage, sent: false } }, entry, greenPage.sent ? 'read' : 'green');
@@ -57,7 +60,10 @@ export function actions({ store, engine, record }) {
     }
   }
 
-  /** The putt in hand on a green of a kept speed, which of another day tells less. @param {NoteEntry & {stimp_ft: number}} speed */
+  /**
+   * The putt in hand on a green of a kept speed, which of another day tells less.
+   * @param {NoteEntry & {stimp_ft: number}} speed
+   */
   function atSpeed({ stimp_ft, stimp_sd_ft, stimp_source, at }) {
     const { putt } = store.state;
     const told = Number(stimp_ft.toFixed(1));
@@ -191,7 +197,10 @@ export function actions({ store, engine, record }) {
       const rolls = before ? calibration.rolls : rollsHere(store.state).map((roll) => ({ ...roll, place: place.trim() }));
       keep('Place named.', { place: place.trim(), calibration: { ...calibration, rolls } });
     },
-    /** @param {number} stimp_ft @param {{stimp_sd_ft: number, stimp_source: 'rolls' | 'stimpmeter'} | null} told null: by somebody */
+    /**
+     * @param {number} stimp_ft
+     * @param {{stimp_sd_ft: number, stimp_source: 'rolls' | 'stimpmeter'} | null} told null: by somebody
+     */
     async keepSpeed(stimp_ft, told) {
       if (keeping) return;
       keeping = true;

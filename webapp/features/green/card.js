@@ -27,7 +27,10 @@ export function card({ putt, settings }, { rows }) {
     caption,
     shown,
   ) => html`<table><caption>${caption}</caption><thead><tr><th scope="col">${unit.unit}</th>${head}</tr></thead>
-    <tbody>${rows.map((row, i) => html`<tr><th scope="row">${inUnit(distances[i], unit)}</th>${row.map((cell) => html`<td>${shown(cell)}</td>`)}</tr>`)}</tbody></table>`;
+    <tbody>${rows.map(
+      (row, i) => html`<tr><th
+      scope="row">${inUnit(distances[i], unit)}</th>${row.map((cell) => html`<td>${shown(cell)}</td>`)}</tr>`,
+    )}</tbody></table>`;
   return html`<section class="card" aria-label="Pocket card">
     <h2>Stimp ${number(putt.stimp_ft, 1)} ft</h2>
     ${block(`Across: aim, ${aim({ aim_deg: 1, aim_offset_m: 1 }, settings).unit} from the cup’s centre`, across)}

@@ -37,12 +37,16 @@ export function level(state, act) {
   if (tilt.kind === 'refused' || tilt.kind === 'none')
     return html`<p class="problem" role="alert">${SILENT[tilt.kind]}</p>${start(act, 'Start again')} ${typed(state, act)}`;
   if (tilt.kind === 'off')
-    return html`<section class="measured"><p>Lay the phone on its back on the line, top to the hole: once about two thirds of the way, or at several places.</p>${onTheLine}</section>${start(act, 'Start the level')} ${zeroed(state, act)} ${typed(state, act)}`;
+    return html`<section class="measured"><p>Lay the phone on its back on the line, top to the hole: once about two thirds of
+      the way, or at several places.</p>${onTheLine}</section>${start(act, 'Start the level')} ${zeroed(state, act)}
+        ${typed(state, act)}`;
   if (!answers.level) {
     const refused = refusals.level?.message;
-    return html`<p class=${refused ? 'problem' : ''} role="alert">${refused ? `No level: ${refused}.` : 'Waiting for the phone’s tilt.'}</p>${stop(act)} ${typed(state, act)}`;
+    return html`<p class=${refused ? 'problem' : ''}
+      role="alert">${refused ? `No level: ${refused}.` : 'Waiting for the phone’s tilt.'}</p>${stop(act)} ${typed(state, act)}`;
   }
-  return html`${live(state, answers.level)} ${zeroIsGood(state) ? '' : zeroed(state, act)} ${places(state, act, answers.level, zeroIsGood(state))}
+  return html`${live(state, answers.level)} ${zeroIsGood(state) ? '' : zeroed(state, act)}
+    ${places(state, act, answers.level, zeroIsGood(state))}
     ${stop(act)} ${zeroIsGood(state) ? zeroed(state, act) : ''} ${floor(state, act)} ${typed(state, act)}`;
 }
 
@@ -71,9 +75,16 @@ const zeroIsGood = ({ calibration: { phone } }) => phone !== null && dayOf(phone
 /** @param {State} state @param {GreenActions} act */
 const zeroed = ({ calibration: { phone } }, act) => html`<section>
   <h2>Zero</h2>
-  <p>${phone ? `This phone is ${number(Math.hypot(...phone.bias_deg), 1)}° off, found ${dayWords(phone.date)}. It is taken off.${dayOf(phone.date) === today() ? '' : ' A zero drifts with warmth and case: zero it anew today.'}` : 'Not zeroed: a phone can be half a degree off, 0.9 % of slope.'}</p>
+  <p>${
+    phone
+      ? `This phone is ${number(Math.hypot(...phone.bias_deg), 1)}° off, found ${dayWords(phone.date)}. It is taken off.${
+          dayOf(phone.date) === today() ? '' : ' A zero drifts with warmth and case: zero it anew today.'
+        }`
+      : 'Not zeroed: a phone can be half a degree off, 0.9 % of slope.'
+  }</p>
   <div class="choice-row">
-    <button type="button" class=${phone && dayOf(phone.date) === today() ? 'word' : 'press'} @click=${() => act.startZero([0, 180])}>Zero it: half a turn</button>
+    <button type="button" class=${phone && dayOf(phone.date) === today() ? 'word' : 'press'}
+      @click=${() => act.startZero([0, 180])}>Zero it: half a turn</button>
     <button type="button" class="word" @click=${() => act.startZero([0, 90, 180, 270])}>By quarter turns</button>
     ${phone ? html`<button type="button" class="word" @click=${() => act.forgetZero()}>Forget</button>` : ''}
   </div>
@@ -106,6 +117,8 @@ function typed(state, act) {
   const ready = slope_percent !== undefined && fall_deg !== undefined;
   return html`<section><h2>Or type it</h2>
     <div class="fields two">${greenField(state, act, 'slope_percent')} ${greenField(state, act, 'fall_deg')}</div>
-    <button type="button" class="word" ?disabled=${!ready} @click=${() => act.take({ slope_percent, fall_deg }, TYPED_SD_PERCENT)}>Take what is typed into the read${stations ? `; ${several(stations.length, 'place')} go` : ''}</button>
+    <button type="button" class="word" ?disabled=${!ready}
+      @click=${() => act.take({ slope_percent, fall_deg }, TYPED_SD_PERCENT)}>Take what is typed into the
+        read${stations ? `; ${several(stations.length, 'place')} go` : ''}</button>
   </section>`;
 }

@@ -12,7 +12,10 @@ const MOST = mostOf('PuttFields', 'stations');
 /** Places nearer to each other than this are one. */
 const SAME_M = 0.05;
 
-/** The putt with a slope at a place, in place of what was there. @param {Putt} putt @param {Slope} slope @param {number} at_m @returns {Putt} */
+/**
+ * The putt with a slope at a place, in place of what was there.
+ * @param {Putt} putt @param {Slope} slope @param {number} at_m @returns {Putt}
+ */
 export function withPlace(putt, slope, at_m) {
   const { slope_percent = 0, fall_deg = 0, tilt_source, tilt_sd_percent, stations, ...rest } = putt;
   /** @type {Station[]} */
@@ -22,21 +25,31 @@ export function withPlace(putt, slope, at_m) {
   return { ...rest, stations: [...others, { ...slope, at_m: there }].sort((a, b) => a.at_m - b.at_m) };
 }
 
-/** @param {State} state @param {GreenActions} act @param {Answers['level']} found @param {boolean} sure whether the phone is zeroed */
+/**
+ * @param {State} state @param {GreenActions} act @param {Answers['level']} found
+ * @param {boolean} sure whether the phone is zeroed
+ */
 export function places(state, act, found, sure) {
   const { putt, settings, problem } = state;
   const { stations } = putt;
   const sd = found.slope_sd_percent;
   const unit = distanceUnit(settings);
   const one = stations ? `Take as the only slope; ${several(stations.length, 'place')} go` : 'Take into the read';
-  const whole = html`<button type="button" class=${stations || !sure ? 'word' : 'press'} @click=${() => act.take(found, sd)}>${one}${sure ? '' : `, ±${percents(sd)}`}</button>`;
+  const whole = html`<button type="button" class=${stations || !sure ? 'word' : 'press'}
+    @click=${() => act.take(found, sd)}>${one}${sure ? '' : `, ±${percents(sd)}`}</button>`;
   return html`
-    ${stations?.map(({ at_m }) => html`<button type="button" class="press" @click=${() => act.takeAt(found, sd, at_m)}>Take at ${withUnit(at_m, unit)}</button>`)}
+    ${stations?.map(
+      ({ at_m }) => html`<button type="button" class="press"
+      @click=${() => act.takeAt(found, sd, at_m)}>Take at ${withUnit(at_m, unit)}</button>`,
+    )}
     ${stations ? '' : whole}
     ${
       (stations?.length ?? 1) < MOST
         ? html`<div class="place">${greenField(state, act, 'at_m')}
-        <button type="button" class="word" ?disabled=${state.greenPage.draft.at_m === undefined} @click=${() => act.takeAt(found, sd, state.greenPage.draft.at_m)}>${stations ? 'Add this place' : 'Take as one of several places'}</button></div>`
+        <button type="button" class="word" ?disabled=${state.greenPage.draft.at_m === undefined}
+          @click=${() => act.takeAt(found, sd, state.greenPage.draft.at_m)}>${
+            stations ? 'Add this place' : 'Take as one of several places'
+          }</button></div>`
         : ''
     }
     ${stations ? whole : ''}

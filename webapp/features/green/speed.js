@@ -21,8 +21,10 @@ export function speed(state, act) {
     greenPage: { by },
   } = state;
   return html`
-    <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off" maxlength="80" placeholder="for example: North course, green 7" .value=${place}
-      @change=${(/** @type {Event} */ event) => act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></span></div>
+    <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off"
+      maxlength="80" placeholder="for example: North course, green 7" .value=${place}
+      @change=${(/** @type {Event} */ event) =>
+        act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></span></div>
     ${choice({
       label: 'Measured with',
       name: 'by',
@@ -35,7 +37,8 @@ export function speed(state, act) {
     })}
     ${by === 'rolls' ? rolls(state, act) : stimpmeter(state, act)}
     <section><h2>Or as told</h2><div class="fields">${greenField(state, act, 'stimp_ft')}</div>
-      <button type="button" class="word" ?disabled=${state.greenPage.draft.stimp_ft === undefined} @click=${() => act.keepSpeed(state.greenPage.draft.stimp_ft, null)}>Keep what was told</button></section>
+      <button type="button" class="word" ?disabled=${state.greenPage.draft.stimp_ft === undefined}
+        @click=${() => act.keepSpeed(state.greenPage.draft.stimp_ft, null)}>Keep what was told</button></section>
     ${kept(state, act)}`;
 }
 
@@ -53,7 +56,8 @@ function rolls(state, act) {
   const wrong = answers.rolled?.suspects ?? [];
   const unit = FIELDS.distance_m.unit(settings);
   return html`<section>
-    <p>Choose a line that does not curve. Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then measure the roll.</p>
+    <p>Choose a line that does not curve. Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then
+      measure the roll.</p>
     <p class="quiet">${RULES}</p>
     ${choice({
       label: 'The ball is',
@@ -76,22 +80,36 @@ function rolls(state, act) {
       onValue: (value) => act.choose({ way: /** @type {typeof way} */ (value) }),
     })}
     <div class="taps">
-      <button type="button" class="press" ?disabled=${rolling !== null} @pointerdown=${() => rolling === null && act.tap()} @keydown=${onKey(act.tap)}>Leaves</button>
-      <button type="button" class="press" ?disabled=${rolling === null} @pointerdown=${() => rolling !== null && act.tap()} @keydown=${onKey(act.tap)}>Stops</button>
+      <button type="button" class="press" ?disabled=${rolling !== null} @pointerdown=${() => rolling === null && act.tap()}
+        @keydown=${onKey(act.tap)}>Leaves</button>
+      <button type="button" class="press" ?disabled=${rolling === null} @pointerdown=${() => rolling !== null && act.tap()}
+        @keydown=${onKey(act.tap)}>Stops</button>
     </div>
     <div class="fields two">${greenField(state, act, 'time_s')} ${greenField(state, act, 'distance_m')}</div>
-    <button type="button" class="word" ?disabled=${draft.time_s === undefined || draft.distance_m === undefined} @click=${() => act.addRoll()}>Keep this roll</button>
+    <button type="button" class="word" ?disabled=${draft.time_s === undefined || draft.distance_m === undefined}
+      @click=${() => act.addRoll()}>Keep this roll</button>
     ${
       here.length
         ? html`<ol class="list">${here.map(
             (roll, i) => html`<li class=${wrong.includes(i) ? 'suspect' : nothing}>
-      <span>${roll.way}, ${rolled(roll, unit)}${wrong.includes(i) ? html` <b>${wrong.length > 1 ? 'this or its like looks wrong' : 'looks wrong'}</b>` : ''}</span>
-      <button type="button" class="word" aria-label="Remove roll ${i + 1}" @click=${() => act.removeRoll(i)}>Remove</button></li>`,
+      <span>${roll.way}, ${rolled(roll, unit)}${
+        wrong.includes(i)
+          ? html`
+        <b>${wrong.length > 1 ? 'this or its like looks wrong' : 'looks wrong'}</b>`
+          : ''
+      }</span>
+      <button type="button" class="word" aria-label="Remove roll ${i + 1}"
+        @click=${() => act.removeRoll(i)}>Remove</button></li>`,
           )}</ol>
       <button type="button" class="word" @click=${() => act.clearRolls()}>Clear the rolls</button>`
         : ''
     }
-    ${away ? html`<p class="quiet">${several(away, 'roll')} of another green or day ${away === 1 ? 'does' : 'do'} not count here.</p>` : ''}
+    ${
+      away
+        ? html`<p class="quiet">${several(away, 'roll')} of another green or day ${away === 1 ? 'does' : 'do'} not count
+      here.</p>`
+        : ''
+    }
     ${refusals.rolled ? html`<p class="hint" role="note">${refusalWords(refusals.rolled, settings)}</p>` : ''}
     ${answers.rolled ? result(answers.rolled, 'rolls', act) : ''}
   </section>`;
@@ -113,7 +131,12 @@ function stimpmeter(state, act) {
       /** @type {const} */ (['out', 'back']).map(
         (way) => html`<fieldset class="choice"><legend>${way === 'out' ? 'Out' : 'Back'}</legend>
       <div class="fields three">${[1, 2, 3].map((n) => greenField(state, act, `${way}${n}`))}</div>
-      ${answers.stimpmeter?.again.includes(way) ? html`<p class="problem" role="alert">More than 8 in apart: the booklet has these three rolled again.</p>` : ''}</fieldset>`,
+      ${
+        answers.stimpmeter?.again.includes(way)
+          ? html`<p class="problem"
+        role="alert">More than 8 in apart: the booklet has these three rolled again.</p>`
+          : ''
+      }</fieldset>`,
       )
     }
     ${refusals.stimpmeter ? html`<p class="problem" role="alert">${refusalWords(refusals.stimpmeter, state.settings)}</p>` : ''}
@@ -121,7 +144,10 @@ function stimpmeter(state, act) {
   </section>`;
 }
 
-/** @param {Answers['rolled'] | Answers['stimpmeter']} found @param {'rolls' | 'stimpmeter'} stimp_source @param {GreenActions} act */
+/**
+ * @param {Answers['rolled'] | Answers['stimpmeter']} found @param {'rolls' | 'stimpmeter'} stimp_source
+ * @param {GreenActions} act
+ */
 const result = (
   { stimp_ft, stimp_sd_ft, slope_percent, slope_sd_percent },
   stimp_source,
@@ -129,8 +155,15 @@ const result = (
 ) => html`<div class="result" aria-live="polite">
   <p class="big">${number(stimp_ft, 1)}<small> ft</small></p>
   <p class="say">give or take ${number(Math.max(0.1, stimp_sd_ft), 1)} ft</p>
-  <p>The line ${Math.abs(slope_percent) < slope_sd_percent ? 'is about level' : slope_percent > 0 ? `falls ${percents(slope_percent)} on the way out` : `rises ${percents(-slope_percent)} on the way out`}, give or take ${percents(slope_sd_percent)}.</p>
-  <button type="button" class="press" @click=${() => act.keepSpeed(stimp_ft, { stimp_sd_ft, stimp_source })}>Keep and take into the read</button>
+  <p>The line ${
+    Math.abs(slope_percent) < slope_sd_percent
+      ? 'is about level'
+      : slope_percent > 0
+        ? `falls ${percents(slope_percent)} on the way out`
+        : `rises ${percents(-slope_percent)} on the way out`
+  }, give or take ${percents(slope_sd_percent)}.</p>
+  <button type="button" class="press" @click=${() => act.keepSpeed(stimp_ft, { stimp_sd_ft, stimp_source })}>Keep and take into
+    the read</button>
 </div>`;
 
 /** The newest; all of them are among the notes. */
@@ -145,15 +178,22 @@ function kept({ entries }, act) {
     ? html`<section><h2>Speeds kept</h2><ol class="list">${speeds.map((speed, i) => {
         const { id, at, place, stimp_ft, stimp_sd_ft } = speed;
         return html`<li>
-      <span><b>${number(stimp_ft, 1)} ft</b>${stimp_sd_ft === undefined ? '' : ` ± ${number(Math.max(0.1, stimp_sd_ft), 1)}`} ${place || 'A green'}, ${dayWords(at)}</span>
-      <span class="does"><button type="button" class="word" aria-label="Use ${number(stimp_ft, 1)} ft" @click=${() => act.useSpeed(speed)}>Use</button>
-      <button type="button" class="word" aria-label="${place || 'A green'} is home" @click=${() => act.makeHome(stimp_ft)}>Home</button>
-      <button type="button" class="word" aria-label="Remove speed ${i + 1}" @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`;
+      <span><b>${number(stimp_ft, 1)} ft</b>${stimp_sd_ft === undefined ? '' : ` ± ${number(Math.max(0.1, stimp_sd_ft), 1)}`}
+        ${place || 'A green'}, ${dayWords(at)}</span>
+      <span class="does"><button type="button" class="word" aria-label="Use ${number(stimp_ft, 1)} ft"
+        @click=${() => act.useSpeed(speed)}>Use</button>
+      <button type="button" class="word" aria-label="${place || 'A green'} is home"
+        @click=${() => act.makeHome(stimp_ft)}>Home</button>
+      <button type="button" class="word" aria-label="Remove speed ${i + 1}"
+        @click=${() => act.removeSpeed(id)}>Remove</button></span></li>`;
       })}</ol></section>`
     : '';
 }
 
-/** How it was measured: by its length and time, or as the phone watched it. @param {import('../../engine/protocol.js').BallFields} roll @param {import('../../format.js').Unit} unit */
+/**
+ * How it was measured: by its length and time, or as the phone watched it.
+ * @param {import('../../engine/protocol.js').BallFields} roll @param {import('../../format.js').Unit} unit
+ */
 const rolled = ({ distance_m, time_s, deceleration_mps2 }, unit) =>
   deceleration_mps2 != null
     ? `watched, slows by ${number(deceleration_mps2, 2)}\u00a0m/s²`

@@ -12,7 +12,10 @@ export const alphaOf = (tilt) => (tilt.kind === 'live' ? tilt.alpha_deg : null);
 /** How far apart two directions are, degrees. @param {number} one @param {number} other */
 const apart = (one, other) => Math.abs(((one - other + 540) % 360) - 180);
 
-/** Whether it points a number of degrees away from where it pointed first; null where the phone does not tell. @param {number | null} first @param {number | null} now @param {number} turned_deg clockwise */
+/**
+ * Whether it points a number of degrees away from where it pointed first; null where the phone does not tell.
+ * @param {number | null} first @param {number | null} now @param {number} turned_deg clockwise
+ */
 export function isTurned(first, now, turned_deg) {
   if (first === null || now === null) return null;
   // alpha counts anticlockwise

@@ -33,13 +33,21 @@ export function zeroing({ greenPage: { zero, tilt }, refusals }, act) {
     <p class="say">${how}</p>
     ${turned(at, by, how)}
     ${sideways}
-    <p class="quiet">Always the same side down. A case or the camera’s bump does no harm if it lies the same each time. ${itself ? 'It takes the position by itself.' : 'Let go before you touch.'}</p>
+    <p class="quiet">Always the same side down. A case or the camera’s bump does no harm if it lies the same each time.
+      ${itself ? 'It takes the position by itself.' : 'Let go before you touch.'}</p>
     ${
       tilt.kind === 'live'
-        ? html`<p class="settle">${refusals.level ? `No level: ${refusals.level.message}.` : settled ? '✓ Settled' : '… Settling'}</p>
+        ? html`<p class="settle">${
+            refusals.level ? `No level: ${refusals.level.message}.` : settled ? '✓ Settled' : '… Settling'
+          }</p>
         <button type="button" class="press" ?disabled=${!settled} @click=${() => act.holdZero()}>Take this position</button>`
         : html`<button type="button" class="press" @click=${() => act.startLevel()}>Start the level</button>
-        ${tilt.kind === 'refused' || tilt.kind === 'none' ? html`<p class="problem" role="alert">The phone gives no tilt to this page.</p>` : ''}`
+        ${
+          tilt.kind === 'refused' || tilt.kind === 'none'
+            ? html`<p class="problem"
+          role="alert">The phone gives no tilt to this page.</p>`
+            : ''
+        }`
     }
     <button type="button" class="word" @click=${() => act.stopZero()}>Leave it</button>
   </section>`;
@@ -50,6 +58,10 @@ export const turnBack = ({ greenPage: { back } }, act) => html`<section class="z
   <h2>Zeroed</h2>
   <p class="say">${BACK}.</p>
   ${turned(0, 180, BACK)}
-  <p class="quiet">${back?.alpha_deg === null ? 'Turned the other way it would read the slope the wrong way round.' : 'It goes on by itself when it points there.'}</p>
+  <p class="quiet">${
+    back?.alpha_deg === null
+      ? 'Turned the other way it would read the slope the wrong way round.'
+      : 'It goes on by itself when it points there.'
+  }</p>
   <button type="button" class="press" @click=${() => act.turnedBack()}>Its top points to the hole</button>
 </section>`;

@@ -69,7 +69,10 @@ function thinned(path) {
   return path.filter((_, i) => i % step === 0 || i === path.length - 1).map(([, x, y]) => [x, y]);
 }
 
-/** The three lines, the aim and the marks on the green, in the order in which the picture gets them back. @param {State} state */
+/**
+ * The three lines, the aim and the marks on the green, in the order in which the picture gets them back.
+ * @param {State} state
+ */
 export function linesOnGreen({ read, window, putt }) {
   if (read?.putt !== putt) return null;
   const fits = window?.putt === putt ? window.value : null;
@@ -119,7 +122,10 @@ export function cameraFields(state) {
   };
 }
 
-/** The same as long as the marks are: how far the line may be off is worked out once, not with every turn. @param {State} state */
+/**
+ * The same as long as the marks are: how far the line may be off is worked out once, not with every turn.
+ * @param {State} state
+ */
 function markedFields(state) {
   const {
     sighted,

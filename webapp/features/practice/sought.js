@@ -14,7 +14,10 @@ const SOUGHT = {
 /** Readings that make a map. */
 const ENOUGH = 3;
 
-/** The way to the map, where there is one. @param {State} state @param {Drill | undefined} drill @param {PracticeActions} act */
+/**
+ * The way to the map, where there is one.
+ * @param {State} state @param {Drill | undefined} drill @param {PracticeActions} act
+ */
 export function sought({ entries }, drill, act) {
   const want = drill && SOUGHT[drill.picture];
   const mapped = entries?.some((each) => each.kind === 'green' && !each.gone && each.points.length >= ENOUGH);

@@ -128,7 +128,10 @@ export function actions({ store, engine, record }) {
   }
 }
 
-/** One station more, at the hole if none is there, else halfway along the widest gap. @param {Station[]} list @param {number} distance_m */
+/**
+ * One station more, at the hole if none is there, else halfway along the widest gap.
+ * @param {Station[]} list @param {number} distance_m
+ */
 function halved(list, distance_m) {
   const last = list[list.length - 1];
   if (last.at_m < distance_m) return [...list, { ...untilted(last), at_m: distance_m }];

@@ -1,4 +1,8 @@
-/** Where to start the ball and how hard. @import {Read, Settings, State} from '../../types.js' @import {ReadActions} from './actions.js' */
+/**
+ * Where to start the ball and how hard.
+ * @import {Read, Settings, State} from '../../types.js'
+ * @import {ReadActions} from './actions.js'
+ */
 import { html } from 'lit-html';
 import { aim, aimSpread, aimWords, distanceUnit, inUnit } from '../../format.js';
 import { shapeWords } from './words.js';
@@ -16,14 +20,22 @@ function said(read, settings) {
 /** @param {State} state @param {ReadActions} act */
 export function answer({ read, refusal, settings, answers: { sure } }, act) {
   if (refusal)
-    return html`<section class="answer" aria-live="polite"><h1 class="refused">No such putt</h1><p class="shape">${refusal.value}</p></section>`;
+    return html`<section class="answer" aria-live="polite"><h1 class="refused">No such putt</h1><p
+      class="shape">${refusal.value}</p></section>`;
   const pace = distanceUnit(settings);
   const { number, unit, side, length, shape } = read ? said(read.value, settings) : NOT_YET;
   const off = read && sure ? aimSpread(sure, settings) || '?' : '';
   return html`<section class="answer" aria-live="polite">
-    <h1><span class="over">Aim</span> <span class="big">${number}<small> ${unit}</small></span> <span class="say">${side}</span></h1>
-    ${off ? html`<button type="button" class="off" aria-label="Give or take ${off} ${unit}: what it comes from" @click=${() => act.open('doubt')}>±${off}</button>` : html`<span class="off"></span>`}
-    <p class="pace"><span class="over">Plays like</span> <span class="big">${length}<small> ${pace.unit}</small></span> <span class="say">on the level</span></p>
+    <h1><span class="over">Aim</span> <span class="big">${number}<small> ${unit}</small></span> <span
+      class="say">${side}</span></h1>
+    ${
+      off
+        ? html`<button type="button" class="off" aria-label="Give or take ${off} ${unit}: what it comes from"
+      @click=${() => act.open('doubt')}>±${off}</button>`
+        : html`<span class="off"></span>`
+    }
+    <p class="pace"><span class="over">Plays like</span> <span class="big">${length}<small> ${pace.unit}</small></span> <span
+      class="say">on the level</span></p>
     <p class="shape">${shape}</p>
   </section>`;
 }

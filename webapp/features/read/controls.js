@@ -39,7 +39,8 @@ function hint({ active, putt, settings }, measurable) {
 
 /** @param {number} deg */
 const arrow = (deg) =>
-  svg`<svg class="cell-arrow" width="22" height="22" viewBox="0 0 22 22" aria-hidden="true"><path transform="rotate(${deg} 11 11)" d="M11 21V8M11 1L6 9H16Z"></path></svg>`;
+  svg`<svg class="cell-arrow" width="22" height="22" viewBox="0 0 22 22" aria-hidden="true"><path
+    transform="rotate(${deg} 11 11)" d="M11 21V8M11 1L6 9H16Z"></path></svg>`;
 
 /** @param {State} state @param {ReadActions} act @param {Input} input */
 function cell({ putt, station, settings, active, problem }, act, { field, name }) {
@@ -49,15 +50,23 @@ function cell({ putt, station, settings, active, problem }, act, { field, name }
   // Paces have no short sign: they stand for the name instead
   const [over, sign] = unit.unit === 'paces' ? ['Paces', ''] : [name, unit.unit];
   if (field !== active)
-    return html`<button type="button" class="cell" aria-label="${name} ${inWords(field, value, settings)}" @click=${() => act.choose(field)}>
-      <span class="cell-name">${over}</span> <span class="cell-value">${field === 'fall_deg' ? arrow(value) : html`${shown} <small>${sign}</small>`}</span>
+    return html`<button type="button" class="cell" aria-label="${name} ${inWords(field, value, settings)}"
+      @click=${() => act.choose(field)}>
+      <span class="cell-name">${over}</span> <span class="cell-value">${
+        field === 'fall_deg'
+          ? arrow(value)
+          : html`${shown}
+        <small>${sign}</small>`
+      }</span>
     </button>`;
   const typed = problem?.field === field ? problem.text : shown;
   return html`<label class="cell active"><span class="cell-name">${over}</span><span class="cell-value">
-    <input id="entry" size=${typed.length} inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}" aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
+    <input id="entry" size=${typed.length} inputmode="decimal" autocomplete="off" aria-label="${name}, ${unit.name}"
+      aria-describedby="entry-note" aria-invalid=${problem?.field === field && problem.message ? 'true' : 'false'}
       .value=${typed}
       @change=${(/** @type {Event} */ event) => act.enterField(field, /** @type {HTMLInputElement} */ (event.target).value)}
-      @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === 'Enter' && /** @type {HTMLInputElement} */ (event.target).blur()}><small>${sign}</small></span></label>`;
+      @keydown=${(/** @type {KeyboardEvent} */ event) =>
+        event.key === 'Enter' && /** @type {HTMLInputElement} */ (event.target).blur()}><small>${sign}</small></span></label>`;
 }
 
 /** @param {number} value @param {number} of */
@@ -90,8 +99,14 @@ export function controls(state, act) {
   return html`<section class="controls ${settings.handed}" aria-label="The putt">
     ${undoLine(state, act.undo)}
     <div class="cells">${INPUTS.map((input) => cell(state, act, input))}</div>
-    <div class=${by && !refused ? 'told with' : 'told'}><p id="entry-note" class=${refused ? 'problem' : 'hint'} role=${refused ? 'alert' : 'note'}>${refused || hint(state, Boolean(by))}</p>
-      ${by && !refused ? html`<button type="button" class="word" @click=${() => act.measure(by.part)}>${by.words}</button>` : ''}</div>
+    <div class=${by && !refused ? 'told with' : 'told'}><p id="entry-note" class=${refused ? 'problem' : 'hint'}
+      role=${refused ? 'alert' : 'note'}>${refused || hint(state, Boolean(by))}</p>
+      ${
+        by && !refused
+          ? html`<button type="button" class="word"
+        @click=${() => act.measure(by.part)}>${by.words}</button>`
+          : ''
+      }</div>
     <div class="instrument">${instrument(state, act)}</div>
   </section>`;
 }

@@ -45,9 +45,15 @@ export function doubt(state, act) {
     <p>Two times in three the aim that is true lies within the ±.</p>
     <section class="from"><h3>${places}: ${BY[tilt.source]}${whose(state, tilt.source)}</h3>
       <p>±${percents(tilt.sd, 2)} each way: ${moves(answers.byTilt, settings)}.</p>
-      <button type="button" class="word" @click=${() => act.measure('level')}>${tilt.source === 'level' ? 'Lay the phone down again' : 'Lay the phone down'}</button></section>
+      <button type="button" class="word"
+        @click=${() => act.measure('level')}>${
+          tilt.source === 'level' ? 'Lay the phone down again' : 'Lay the phone down'
+        }</button></section>
     <section class="from"><h3>Green speed: ${BY[speed.source]}</h3>
       <p>±${number(speed.sd, 1)} ft: ${moves(answers.bySpeed, settings)}.</p>
-      <button type="button" class="word" @click=${() => act.measure('speed')}>${speed.source === 'rolls' ? 'Roll more balls' : 'Roll a ball'}</button></section>`;
+      <button type="button" class="word"
+        @click=${() => act.measure('speed')}>${
+          speed.source === 'rolls' ? 'Roll more balls' : 'Roll a ball'
+        }</button></section>`;
   return sheet({ title: 'How sure', body, onClose: act.close });
 }

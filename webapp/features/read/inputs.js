@@ -10,7 +10,10 @@ import { distanceUnit, fallWords, smallUnit, unitOf, withUnit } from '../../form
 const range = (from, to, step) =>
   Array.from({ length: Math.floor((to - from) / step + 1e-9) + 1 }, (_, i) => Number((from + i * step).toFixed(4)));
 
-/** In the player's unit: fine where putts are holed, coarse where they are lagged. @type {Record<Settings['distance'], (most: number) => number[]>} */
+/**
+ * In the player's unit: fine where putts are holed, coarse where they are lagged.
+ * @type {Record<Settings['distance'], (most: number) => number[]>}
+ */
 const DISTANCES = {
   ft: (most) => [...range(1, 20, 0.5), ...range(21, most, 1)],
   m: (most) => [...range(0.3, 6, 0.1), ...range(6.25, most, 0.25)],
@@ -54,11 +57,17 @@ export const INPUTS = [
 /** @param {InputField} field */
 export const inputOf = (field) => /** @type {Input} */ (INPUTS.find((input) => input.field === field));
 
-/** What a field holds: that of the station in hand where the green has several. @param {Putt} putt @param {number} station @param {InputField} field */
+/**
+ * What a field holds: that of the station in hand where the green has several.
+ * @param {Putt} putt @param {number} station @param {InputField} field
+ */
 export const inputValue = (putt, station, field) =>
   (field === 'slope_percent' || field === 'fall_deg' ? (putt.stations?.[station] ?? putt)[field] : putt[field]) ?? 0;
 
-/** The same putt with one field changed. @param {Putt} putt @param {number} station @param {InputField} field @param {number} value @returns {Putt} */
+/**
+ * The same putt with one field changed.
+ * @param {Putt} putt @param {number} station @param {InputField} field @param {number} value @returns {Putt}
+ */
 export function withValue(putt, station, field, value) {
   const tilts = field === 'slope_percent' || field === 'fall_deg';
   if (putt.stations && tilts)
@@ -69,7 +78,10 @@ export function withValue(putt, station, field, value) {
   return field === 'stimp_ft' ? withSpeed(putt, value) : { ...putt, [field]: value };
 }
 
-/** Stations keep their share of the way when the distance changes. @param {NonNullable<Putt['stations']>} stations @param {number} from_m @param {number} distance_m */
+/**
+ * Stations keep their share of the way when the distance changes.
+ * @param {NonNullable<Putt['stations']>} stations @param {number} from_m @param {number} distance_m
+ */
 const stretched = (stations, from_m, distance_m) =>
   stations.map((s) => ({ ...s, at_m: Math.min(distance_m, (s.at_m * distance_m) / from_m) }));
 

@@ -29,7 +29,10 @@ const SIGNS = [
 export const key = (_, act) =>
   sheet({
     title: 'The picture',
-    body: html`<ul class="key picture">${SIGNS.map(([sign, words]) => html`<li><svg width="60" height="28" viewBox="0 0 60 28" aria-hidden="true">${sign}</svg> ${words}</li>`)}</ul>
+    body: html`<ul class="key picture">${SIGNS.map(
+      ([sign, words]) => html`<li><svg width="60" height="28" viewBox="0 0 60 28"
+      aria-hidden="true">${sign}</svg> ${words}</li>`,
+    )}</ul>
       <p class="quiet">To scale, from above. The round one shows the hole magnified. Touch the picture to see it roll.</p>`,
     onClose: act.close,
   });

@@ -11,7 +11,10 @@ const [WIDE, HIGH, EDGE, FOOT] = [340, 150, 10, 28];
 /** What differs by less costs nothing that one would notice. */
 const NOTHING = 0.005;
 
-/** Putts that a pace takes, between those that were tried. @param {Answers['bestPace']['curve']} curve @param {number} past_m */
+/**
+ * Putts that a pace takes, between those that were tried.
+ * @param {Answers['bestPace']['curve']} curve @param {number} past_m
+ */
 function putts(curve, past_m) {
   const at = Math.max(
     1,
@@ -51,9 +54,13 @@ function drawn(best, past_m, settings) {
   const words = `Putts by pace: fewest at ${withUnit(best.past_m, unit)} past. ${costWords(best, past_m, settings)}`;
   return html`<svg class="paces" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label=${words}>
     <path class="axis" d="M${EDGE} ${HIGH - FOOT}H${WIDE - EDGE}"></path>
-    ${marks.map((mark) => svg`<path class="axis" d="M${x(mark * unit.si)} ${HIGH - FOOT}v6"></path><text class="mark" x=${x(mark * unit.si)} y=${HIGH - 6}>${mark}</text>`)}
+    ${marks.map(
+      (mark) => svg`<path class="axis" d="M${x(mark * unit.si)} ${HIGH - FOOT}v6"></path><text class="mark"
+      x=${x(mark * unit.si)} y=${HIGH - 6}>${mark}</text>`,
+    )}
     <path class="curve" d=${path}></path>
-    <path class="hand" d="M${x(past_m)} ${EDGE}V${HIGH - FOOT}"></path><circle class="hand-at" cx=${x(past_m)} cy=${y(putts(curve, past_m))} r="5"></circle>
+    <path class="hand" d="M${x(past_m)} ${EDGE}V${HIGH - FOOT}"></path><circle class="hand-at" cx=${x(past_m)}
+      cy=${y(putts(curve, past_m))} r="5"></circle>
     <path class="best" d="M${x(best.past_m)} ${y(best.expected_putts) - 5}l-6 -11h12Z"></path>
   </svg>
   <p class="quiet">Up: more putts. Along: ${unit.name} past the hole. ▾ the best, ● yours.</p>`;
@@ -67,10 +74,13 @@ export function pace({ answers: { bestPace: best }, refusals, refusal, putt, set
     ? html`<p>${why}.</p>`
     : !best
       ? html`<p class="quiet">Working it out.</p>`
-      : html`<p class="odds"><span class="big">${inUnit(best.past_m, unit)}<small> ${unit.unit}</small></span> <span class="say">past costs least</span></p>
+      : html`<p class="odds"><span class="big">${inUnit(best.past_m, unit)}<small> ${unit.unit}</small></span> <span
+        class="say">past costs least</span></p>
       <p class="say">${costWords(best, putt.past_m, settings)}</p>
       ${drawn(best, putt.past_m, settings)}
-      <p>At the best pace: ${number(best.expected_putts, 2)} putts in the mean, ${percent(best.make_probability)} drop, ${percent(best.three_putt_probability)} take three or more. For the player chosen under Make.</p>
-      <button type="button" class="press" @click=${() => act.takePace(best.past_m)}>Take ${withUnit(best.past_m, unit)} past</button>`;
+      <p>At the best pace: ${number(best.expected_putts, 2)} putts in the mean, ${percent(best.make_probability)} drop,
+        ${percent(best.three_putt_probability)} take three or more. For the player chosen under Make.</p>
+      <button type="button" class="press" @click=${() => act.takePace(best.past_m)}>Take ${withUnit(best.past_m, unit)}
+        past</button>`;
   return sheet({ title: 'Pace', body, onClose: act.close });
 }

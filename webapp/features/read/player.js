@@ -26,7 +26,10 @@ const isPlayer = (preset, player) =>
   Math.abs(player.pace_sd_fraction - preset.pace_sd_fraction) < 1e-9 &&
   Math.abs(player.slope_sd_percent - preset.slope_sd_percent) < 1e-9;
 
-/** Room to either side, in words. @param {[number, number] | null} tolerance @param {number} scale @param {(low: string, high: string) => string} words */
+/**
+ * Room to either side, in words.
+ * @param {[number, number] | null} tolerance @param {number} scale @param {(low: string, high: string) => string} words
+ */
 const room = (tolerance, scale, words) =>
   tolerance ? words(number(-tolerance[0] * scale, scale > 1 ? 0 : 2), number(tolerance[1] * scale, scale > 1 ? 0 : 2)) : '';
 
@@ -38,23 +41,49 @@ export function player(state, act) {
   const body = html`
     ${
       open
-        ? html`<p class="odds"><span class="big">${percent(open.make_probability)}</span> <span class="say">drop from here${rangeWords(open)}</span></p>
-      <p>${room(open.aim_tolerance_deg, 1, (right, left) => `At this pace the start may be ${right}° right or ${left}° left of the aim.`)}
-      ${room(open.pace_tolerance_fraction, 100, (short, long) => `On this aim the roll may be ${short} % short or ${long} % long.`)}</p>`
+        ? html`<p class="odds"><span class="big">${percent(open.make_probability)}</span> <span
+          class="say">drop from here${rangeWords(open)}</span></p>
+      <p>${room(
+        open.aim_tolerance_deg,
+        1,
+        (right, left) => `At this pace the start may be ${right}° right or ${left}° left of the aim.`,
+      )}
+      ${room(
+        open.pace_tolerance_fraction,
+        100,
+        (short, long) => `On this aim the roll may be ${short} % short or ${long} % long.`,
+      )}</p>`
         : html`<p>${(refusal ?? closed)?.value}</p>`
     }
     <div class="choice-row" role="group" aria-label="Player">${PRESETS.map(
       (preset) => html`<button type="button" class="pick" aria-pressed=${isPlayer(preset, player)}
       @click=${() => act.setPlayer({ ...player, ...spreads(preset) })}>${preset.name}</button>`,
-    )}${you ? html`<button type="button" class="pick" aria-pressed=${isYou(state)} @click=${() => act.setPlayer(you.value)}>you</button>` : ''}</div>
+    )}${
+      you
+        ? html`<button type="button" class="pick" aria-pressed=${isYou(state)}
+      @click=${() => act.setPlayer(you.value)}>you</button>`
+        : ''
+    }</div>
     ${
       you
-        ? html`<p class="quiet">You: from ${several(you.putts, 'putt')}, as found ${dayWords(you.date)}${you.sample ? '; the invented player is among them' : ''}.</p>`
-        : html`<p class="quiet">Once your record tells enough, you are here too: <a class="word" href="#findings">Findings</a></p>`
+        ? html`<p class="quiet">You: from ${several(you.putts, 'putt')}, as found
+          ${dayWords(you.date)}${you.sample ? '; the invented player is among them' : ''}.</p>`
+        : html`<p class="quiet">Once your record tells enough, you are here too: <a class="word"
+          href="#findings">Findings</a></p>`
     }
     <p class="quiet">Tour and amateur: ${PRESETS[0].source}.</p>
-    ${felt ? html`<p>The slope was felt as ${number(felt.felt_percent, 1)} %, and is corrected by ${signed(felt.correction_percent, 1)} %.</p>` : ''}
-    ${tilt.source === 'typed' ? '' : html`<p>This slope is ${BY[tilt.source]}: its ±${number(tilt.sd, 2)} % stands in place of the player’s misread.</p>`}
+    ${
+      felt
+        ? html`<p>The slope was felt as ${number(felt.felt_percent, 1)} %, and is corrected by
+      ${signed(felt.correction_percent, 1)} %.</p>`
+        : ''
+    }
+    ${
+      tilt.source === 'typed'
+        ? ''
+        : html`<p>This slope is ${BY[tilt.source]}: its ±${number(tilt.sd, 2)} % stands in place of
+      the player’s misread.</p>`
+    }
     <div class="fields">${SPREADS.map(([field, label, hint]) => {
       const unit = unitOf(field, settings);
       const mine = problem?.field === field ? problem : null;

@@ -21,7 +21,8 @@ const PARTS = [
 export function slopes({ putt, settings, problem }, act) {
   const list = putt.stations ?? [{ at_m: 0, slope_percent: putt.slope_percent ?? 0, fall_deg: putt.fall_deg ?? 0 }];
   const body = html`
-    <p>Give the slope at more than one place when the green turns on the way. Between two places it changes evenly. Falls counts clockwise as seen from the ball: 0° straight downhill, 90° to the right, 180° uphill, 270° to the left.</p>
+    <p>Give the slope at more than one place when the green turns on the way. Between two places it changes evenly. Falls counts
+      clockwise as seen from the ball: 0° straight downhill, 90° to the right, 180° uphill, 270° to the left.</p>
     <ol class="stations">${list.map(
       (station, i) => html`<li>
       <div class="fields">${PARTS.map(([part, label]) => {
@@ -36,9 +37,19 @@ export function slopes({ putt, settings, problem }, act) {
           onText: (text) => act.enterStation(i, part, text),
         });
       })}</div>
-      <p class="quiet">${fallWords(station.fall_deg)} ${list.length > 1 ? html`<button type="button" class="word" @click=${() => act.removeStation(i)} aria-label="Remove place ${i + 1}">Remove</button>` : ''}</p>
+      <p class="quiet">${fallWords(station.fall_deg)} ${
+        list.length > 1
+          ? html`<button type="button" class="word"
+        @click=${() => act.removeStation(i)} aria-label="Remove place ${i + 1}">Remove</button>`
+          : ''
+      }</p>
     </li>`,
     )}</ol>
-    ${list.length < MOST ? html`<button type="button" class="word" @click=${() => act.addStation()}>Add a place</button>` : html`<p class="quiet">${MOST} places are the most.</p>`}`;
+    ${
+      list.length < MOST
+        ? html`<button type="button" class="word" @click=${() => act.addStation()}>Add a
+      place</button>`
+        : html`<p class="quiet">${MOST} places are the most.</p>`
+    }`;
   return sheet({ title: 'Slopes along the line', body, onClose: act.close });
 }

@@ -1,4 +1,8 @@
-/** The picture, drawn anew only when what it shows has changed. @import {State} from '../../types.js' @import {ReadActions} from './actions.js' */
+/**
+ * The picture, drawn anew only when what it shows has changed.
+ * @import {State} from '../../types.js'
+ * @import {ReadActions} from './actions.js'
+ */
 import { html } from 'lit-html';
 import { aim, distanceUnit } from '../../format.js';
 import { picture } from '../../parts/picture/picture.js';
@@ -59,8 +63,10 @@ function drawing(state, act) {
     ${picture(shown)}
     ${
       read
-        ? html`<button type="button" class="roll ${read.aim_offset_m < 0 ? 'roll-left' : ''}"><svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll it</button>
-    <a href="#watch" class="roll to-watch ${read.aim_offset_m < 0 ? 'roll-left' : ''}" @click=${(/** @type {Event} */ event) => event.stopPropagation()}>Watch it</a>`
+        ? html`<button type="button" class="roll ${read.aim_offset_m < 0 ? 'roll-left' : ''}"><svg width="12" height="14"
+          viewBox="0 0 12 14" aria-hidden="true"><path d="M1 1L11 7L1 13Z"></path></svg>Roll it</button>
+    <a href="#watch" class="roll to-watch ${read.aim_offset_m < 0 ? 'roll-left' : ''}"
+      @click=${(/** @type {Event} */ event) => event.stopPropagation()}>Watch it</a>`
         : ''
     }
     <button type="button" class="word to-key" @click=${toKey}>Key</button>

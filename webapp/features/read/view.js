@@ -27,7 +27,8 @@ export function view(state, act) {
   return html`<main class="read">
     ${answer(state, act)} ${stage(state, act)}
     <div class="deeper">
-      <button type="button" class="word" @click=${() => act.open('slopes')}>${state.putt.stations ? `${state.putt.stations.length} slopes` : 'Slopes'}</button>
+      <button type="button" class="word"
+        @click=${() => act.open('slopes')}>${state.putt.stations ? `${state.putt.stations.length} slopes` : 'Slopes'}</button>
       <button type="button" class="word" @click=${() => act.open('player')}>${odds}</button>
       <button type="button" class="word" @click=${() => act.open('pace')}>Pace</button>
       <button type="button" class="word" @click=${() => act.open('costs')}>A miss</button>

@@ -43,7 +43,10 @@ export const slopeWords = (putt) =>
     ? `${putt.stations.length} slopes along the line`
     : `${putt.slope_percent} percent, ${fallWords(putt.fall_deg ?? 0)}`;
 
-/** The picture in words. @param {Read | undefined} read @param {Putt} putt @param {number | undefined} chance @param {Settings} settings */
+/**
+ * The picture in words.
+ * @param {Read | undefined} read @param {Putt} putt @param {number | undefined} chance @param {Settings} settings
+ */
 export function pictureWords(read, putt, chance, settings) {
   const green = `${withUnit(putt.distance_m, distanceUnit(settings))} putt seen from above, ${slopeWords(putt)}.`;
   if (!read) return green;

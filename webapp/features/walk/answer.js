@@ -30,8 +30,10 @@ export function answer(state, green, act) {
   return html`<section class="map-read" aria-label="Read" aria-live="polite">
     <p class="big">${told.number}<small>${told.unit === '°' ? '' : ' '}${told.unit}</small></p>
     <div><p class="say">${aimWords(value)}${off}</p>
-    <p>${withUnit(read.putt.distance_m, distanceUnit(settings))}, plays like ${withUnit(value.plays_like_m, distanceUnit(settings))}${odds}</p>
+    <p>${withUnit(read.putt.distance_m, distanceUnit(settings))}, plays like
+      ${withUnit(value.plays_like_m, distanceUnit(settings))}${odds}</p>
     <p class="quiet">Stimp ${number(putt.stimp_ft, 1)} ft${today === null ? ', not measured here today' : ', today'}</p></div>
-    <p class="choice-row"><a class="word" href="#read">Read</a> <a class="word" href="#line">From behind the ball</a> <button type="button" class="word" @click=${() => act.keepHole()}>Hole is here today</button></p>
+    <p class="choice-row"><a class="word" href="#read">Read</a> <a class="word" href="#line">From behind the ball</a> <button
+      type="button" class="word" @click=${() => act.keepHole()}>Hole is here today</button></p>
   </section>`;
 }

@@ -9,7 +9,10 @@ const RIM_PX = 22;
 /** Pixels a metre, as far in as one may look. */
 const NEAREST = 260;
 
-/** @param {Pick<GreenEntry, 'breadth_m' | 'length_m'>} green @param {WalkPage['size']} size @param {WalkPage['view']} view @returns {Frame} */
+/**
+ * @param {Pick<GreenEntry, 'breadth_m' | 'length_m'>} green @param {WalkPage['size']} size @param {WalkPage['view']} view
+ * @returns {Frame}
+ */
 export function frameOf({ breadth_m, length_m }, { width, height }, view) {
   const whole = Math.min((width - 2 * RIM_PX) / breadth_m, (height - 2 * RIM_PX) / length_m);
   const scale = Math.min(NEAREST, Math.max(whole, view?.scale ?? whole));
@@ -25,7 +28,10 @@ export function frameOf({ breadth_m, length_m }, { width, height }, view) {
   };
 }
 
-/** From a putt's own axes (on to the hole, and left) to the map. @param {readonly number[]} ball @param {readonly number[]} hole @returns {(x: number, y: number) => OnMap} */
+/**
+ * From a putt's own axes (on to the hole, and left) to the map.
+ * @param {readonly number[]} ball @param {readonly number[]} hole @returns {(x: number, y: number) => OnMap}
+ */
 export function fromPutt(ball, hole) {
   const [dx, dy] = [hole[0] - ball[0], hole[1] - ball[1]];
   const length = Math.hypot(dx, dy) || 1;

@@ -20,7 +20,10 @@ const NAMED_PX = 90;
 /** @param {number} sd_percent @returns {Sure} */
 export const sureOf = (sd_percent) => (sd_percent <= KNOWN_PERCENT ? 'known' : sd_percent <= FAIR_PERCENT ? 'fair' : 'guessed');
 
-/** @typedef {{runs: {sure: Sure, points: readonly (readonly number[])[]}[], lines: Survey['contours'], lowest_m: number, step_m: number, grid_m: number}} Ground */
+/**
+ * @typedef {{runs: {sure: Sure, points: readonly (readonly number[])[]}[], lines: Survey['contours'], lowest_m: number, step_m:
+ *   number, grid_m: number}} Ground
+ */
 /** @type {WeakMap<Survey, Ground>} */
 const grounds = new WeakMap();
 
@@ -55,7 +58,10 @@ export function groundOf(survey) {
   return ground;
 }
 
-/** A stroke at a place of the grid, broad uphill and pointed downhill. @param {Frame} frame @param {Survey['grid'][number]} at @param {number} grid_m */
+/**
+ * A stroke at a place of the grid, broad uphill and pointed downhill.
+ * @param {Frame} frame @param {Survey['grid'][number]} at @param {number} grid_m
+ */
 function stroke({ px, scale }, { x_m, y_m, slope_percent, fall_deg }, grid_m) {
   const length = scale * grid_m * Math.min(LONGEST, STROKE * slope_percent);
   const [u, v] = px([x_m, y_m]);
@@ -66,7 +72,10 @@ function stroke({ px, scale }, { x_m, y_m, slope_percent, fall_deg }, grid_m) {
   return `M${f(x0 - dy * broad)} ${f(y0 + dx * broad)}L${f(x0 + dy * broad)} ${f(y0 - dx * broad)}L${f(u + (dx * length) / 2)} ${f(v + (dy * length) / 2)}Z`;
 }
 
-/** Where a height is written: every other line that is long enough, at its middle. @param {Frame} frame @param {Ground} ground @param {WalkPage['size']} size @param {{si: number}} unit */
+/**
+ * Where a height is written: every other line that is long enough, at its middle.
+ * @param {Frame} frame @param {Ground} ground @param {WalkPage['size']} size @param {{si: number}} unit
+ */
 function heights({ px }, { lines, lowest_m, step_m }, { width, height }, unit) {
   return lines.flatMap(({ height_m, points }) => {
     const drawn = points.map(px).filter(([u, v]) => u > 14 && u < width - 14 && v > 14 && v < height - 14);
@@ -92,6 +101,9 @@ export function groundInk(frame, survey, size, unit) {
       .map((each) => stroke(frame, each, ground.grid_m))
       .join('');
   const all = /** @type {Sure[]} */ (['known', 'fair', 'guessed']);
-  return svg`${all.map((sure) => svg`<path class="contour ${sure}" d=${of(sure)}></path><path class="fall-ink ${sure}" d=${falls(sure)}></path>`)}
+  return svg`${all.map(
+    (sure) => svg`<path class="contour ${sure}" d=${of(sure)}></path><path class="fall-ink ${sure}"
+    d=${falls(sure)}></path>`,
+  )}
     <g aria-hidden="true">${heights(frame, ground, size, unit)}</g>`;
 }

@@ -28,7 +28,10 @@ function pixelOf(event) {
 /** @param {Pixel} a @param {Pixel} b */
 const apart = (a, b) => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
-/** The map with a place of it dragged under a pixel, nearer by a factor. @param {Shown} shown @param {Pixel} from @param {Pixel} to @param {number} by */
+/**
+ * The map with a place of it dragged under a pixel, nearer by a factor.
+ * @param {Shown} shown @param {Pixel} from @param {Pixel} to @param {number} by
+ */
 function drawn({ frame, act }, from, to, by) {
   const [x, y] = frame.on(from);
   const scale = frame.scale * by;

@@ -29,11 +29,19 @@ export function map(state, act) {
       <button type="button" class="press" @click=${() => act.show('walk')}>Walk it</button>`;
   if (refusals.survey) return html`<p class="problem" role="alert">${refusalWords(refusals.survey, settings)}</p>`;
   const { survey } = answers;
-  return html`<div class="map-stage">${survey && walkPage.size.width ? drawing(state, green, survey, act) : html`<p class="quiet">The map is drawn.</p>`}</div>
+  return html`<div class="map-stage">${
+    survey && walkPage.size.width
+      ? drawing(state, green, survey, act)
+      : html`<p
+    class="quiet">The map is drawn.</p>`
+  }</div>
     ${survey ? below(state, green, survey, act) : ''}`;
 }
 
-/** @param {State} state @param {GreenEntry} green @param {NonNullable<State['answers']['survey']>} survey @param {WalkActions} act */
+/**
+ * @param {State} state @param {GreenEntry} green @param {NonNullable<State['answers']['survey']>} survey
+ * @param {WalkActions} act
+ */
 function drawing(state, green, survey, act) {
   const { settings, walkPage } = state;
   const { size, view, placing, dragged } = walkPage;
@@ -49,15 +57,19 @@ function drawing(state, green, survey, act) {
       ${marks(frame, green, survey.suspects)}
       <circle class="you" cx=${corner[0]} cy=${corner[1]} r="5"></circle>
       ${putt(state, frame, placed)}`;
-  return html`<svg class="picture map" role="group" aria-label="Map of ${green.name}" width=${size.width} height=${size.height} viewBox="0 0 ${size.width} ${size.height}"
+  return html`<svg class="picture map" role="group" aria-label="Map of ${green.name}" width=${size.width} height=${size.height}
+    viewBox="0 0 ${size.width} ${size.height}"
       @pointerdown=${does.down} @pointermove=${does.move} @pointerup=${does.up} @pointercancel=${does.up} @wheel=${wheel}>
-      <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch-line" d="M0 2.5H5"></path></pattern>
+      <defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path
+        class="hatch-line" d="M0 2.5H5"></path></pattern>
         <clipPath id="map-green"><rect x=${left} y=${top} width=${wide} height=${high}></rect></clipPath></defs>
       ${ink()} ${marker('hole', frame, placed, does, state)} ${marker('ball', frame, placed, does, state)}
       ${dragged ? loupe(frame.px(placed[dragged]), size, ink()) : nothing}
     </svg>
-    <div class="nearer"><button type="button" aria-label="Nearer" @click=${() => act.look({ at: frame.at, scale: frame.scale * 1.6 })}>+</button>
-      <button type="button" aria-label="Farther" ?disabled=${!view} @click=${() => act.look({ at: frame.at, scale: frame.scale / 1.6 })}>−</button></div>`;
+    <div class="nearer"><button type="button" aria-label="Nearer"
+      @click=${() => act.look({ at: frame.at, scale: frame.scale * 1.6 })}>+</button>
+      <button type="button" aria-label="Farther" ?disabled=${!view}
+        @click=${() => act.look({ at: frame.at, scale: frame.scale / 1.6 })}>−</button></div>`;
 }
 
 /** The readings; those that do not fit are ringed. @param {Frame} frame @param {GreenEntry} green @param {number[]} suspects */
@@ -67,7 +79,10 @@ function marks({ px }, { points }, suspects) {
     ${suspects.filter((i) => at[i]).map((i) => svg`<circle class="odd" cx=${at[i][0]} cy=${at[i][1]} r="9"></circle>`)}`;
 }
 
-/** The putt in hand, where it is one of this map; faint until the one that is placed is read. @param {State} state @param {Frame} frame @param {{ball: readonly number[], hole: readonly number[]}} placed */
+/**
+ * The putt in hand, where it is one of this map; faint until the one that is placed is read.
+ * @param {State} state @param {Frame} frame @param {{ball: readonly number[], hole: readonly number[]}} placed
+ */
 function putt({ read, window }, frame, placed) {
   const survey = read?.putt.survey;
   if (!read || !survey) return nothing;
@@ -78,47 +93,84 @@ function putt({ read, window }, frame, placed) {
   const distance = Math.hypot(survey.hole[0] - survey.ball[0], survey.hole[1] - survey.ball[1]);
   const spot = frame.px(on(distance, aim_offset_m));
   const fits = window?.putt.survey && window.putt === read.putt ? window.value : null;
-  return svg`<g class=${stale ? 'stale' : ''}>${fits ? svg`<path class="band" d="${line(frame, mapped(fits.high_line))}${line(frame, mapped(fits.low_line.toReversed())).replace('M', 'L')}Z"></path>` : nothing}
+  return svg`<g class=${stale ? 'stale' : ''}>${
+    fits
+      ? svg`<path class="band"
+    d="${line(frame, mapped(fits.high_line))}${line(frame, mapped(fits.low_line.toReversed())).replace('M', 'L')}Z"></path>`
+      : nothing
+  }
     <path class="start-line" d=${line(frame, [survey.ball, on(distance, aim_offset_m)])}></path>
     <path class="path" d=${line(frame, mapped(pathUntil(path, time_s)))}></path>
     <path class="spot" d="M${spot[0] - 6} ${spot[1]}h12M${spot[0]} ${spot[1] - 6}v12"></path></g>`;
 }
 
-/** @param {'ball' | 'hole'} what @param {Frame} frame @param {{ball: readonly number[], hole: readonly number[]}} placed @param {ReturnType<typeof hand>} does @param {State} state */
+/**
+ * @param {'ball' | 'hole'} what @param {Frame} frame @param {{ball: readonly number[], hole: readonly number[]}} placed
+ * @param {ReturnType<typeof hand>} does @param {State} state
+ */
 function marker(what, frame, placed, does, { settings }) {
   const [u, v] = frame.px(placed[what]);
   const radius = Math.max(LEAST_PX, (frame.scale * (what === 'hole' ? HOLE_M : BALL_M)) / 2);
-  return svg`<g class="marker" role="button" tabindex="0" aria-label="${what === 'hole' ? 'Hole' : 'Ball'}, ${placeWords(placed[what], settings)}; arrow keys move it" @keydown=${does.key(what)}>
+  return svg`<g class="marker" role="button" tabindex="0"
+    aria-label="${what === 'hole' ? 'Hole' : 'Ball'}, ${placeWords(placed[what], settings)}; arrow keys move it"
+      @keydown=${does.key(what)}>
     <circle class="grasp" cx=${u} cy=${v} r="22"></circle>
-    ${what === 'hole' ? svg`<path class="flagstick" d="M${u} ${v}v-26"></path><path class="flag" d="M${u} ${v - 26}l12 4l-12 5Z"></path>` : nothing}
+    ${
+      what === 'hole'
+        ? svg`<path class="flagstick" d="M${u} ${v}v-26"></path><path class="flag"
+      d="M${u} ${v - 26}l12 4l-12 5Z"></path>`
+        : nothing
+    }
     <circle class=${what} cx=${u} cy=${v} r=${radius}></circle>
     ${what === 'ball' ? svg`<circle class="ring" cx=${u} cy=${v} r=${radius + 4}></circle>` : nothing}
   </g>`;
 }
 
-/** What lies under the thumb, magnified in the corner that the thumb leaves free. @param {[number, number]} at @param {{width: number}} size @param {unknown} ink */
+/**
+ * What lies under the thumb, magnified in the corner that the thumb leaves free.
+ * @param {[number, number]} at @param {{width: number}} size @param {unknown} ink
+ */
 function loupe([u, v], { width }, ink) {
   const { radius, times, rim } = LOUPE;
   const covered = u < width / 2 && v < 4 * radius;
   const [cx, cy] = [covered ? width - radius - rim : radius + rim, radius + rim];
-  return svg`<g class="loupe" aria-hidden="true"><clipPath id="map-loupe"><circle cx=${cx} cy=${cy} r=${radius}></circle></clipPath>
+  return svg`<g class="loupe" aria-hidden="true"><clipPath id="map-loupe"><circle cx=${cx} cy=${cy}
+    r=${radius}></circle></clipPath>
     <circle class="loupe-ground" cx=${cx} cy=${cy} r=${radius}></circle>
     <g clip-path="url(#map-loupe)"><g transform="translate(${cx - times * u} ${cy - times * v}) scale(${times})">${ink}</g></g>
     <path class="cross" d="M${cx - 12} ${cy}h24M${cx} ${cy - 12}v24"></path>
     <circle class="loupe-ring" cx=${cx} cy=${cy} r=${radius}></circle></g>`;
 }
 
-/** @param {State} state @param {GreenEntry} green @param {NonNullable<State['answers']['survey']>} survey @param {WalkActions} act */
+/**
+ * @param {State} state @param {GreenEntry} green @param {NonNullable<State['answers']['survey']>} survey
+ * @param {WalkActions} act
+ */
 function below(state, green, survey, act) {
   const { walkPage, settings } = state;
   const { placing, finding, lent } = walkPage;
   const pick = (/** @type {'ball' | 'hole'} */ what) =>
-    html`<button type="button" class="pick" aria-pressed=${placing === what} @click=${() => act.choose({ placing: what })}>${what}</button>`;
+    html`<button type="button" class="pick" aria-pressed=${placing === what}
+      @click=${() => act.choose({ placing: what })}>${what}</button>`;
   const { step_m } = groundOf(survey);
-  return html`<div class="placing"><span class="choice-row" role="group" aria-label="A touch places the">${pick('ball')} ${pick('hole')}</span>
-      <button type="button" class="word" aria-expanded=${finding} @click=${() => act.choose({ finding: !finding })}>Find a putt</button></div>
-    ${lent ? html`<p class="choice-row"><button type="button" class="word" @click=${() => act.takePutt()}>Take this putt’s slopes as readings</button><button type="button" class="word" @click=${() => act.choose({ lent: '' })}>Leave it</button></p>` : ''}
+  return html`<div class="placing"><span class="choice-row" role="group"
+    aria-label="A touch places the">${pick('ball')} ${pick('hole')}</span>
+      <button type="button" class="word" aria-expanded=${finding} @click=${() => act.choose({ finding: !finding })}>Find a
+        putt</button></div>
+    ${
+      lent
+        ? html`<p class="choice-row"><button type="button" class="word"
+      @click=${() => act.takePutt()}>Take this putt’s slopes as readings</button><button type="button" class="word"
+        @click=${() => act.choose({ lent: '' })}>Leave it</button></p>`
+        : ''
+    }
     ${finding ? find(state, green, act) : answer(state, green, act)}
-    <p class="quiet">${step_m ? `A line every ${withUnit(step_m, { ...smallUnit(settings), digits: 1 })} of height, counted from the lowest. ` : ''}Strokes point downhill; faint is little known.${survey.suspects.length ? ' Ringed readings do not fit their neighbours.' : ''}</p>
+    <p class="quiet">${
+      step_m
+        ? `A line every ${withUnit(step_m, { ...smallUnit(settings), digits: 1 })} of height, counted from the lowest. `
+        : ''
+    }Strokes point downhill; faint is little known.${
+      survey.suspects.length ? ' Ringed readings do not fit their neighbours.' : ''
+    }</p>
     <p class="quiet">${CAUTION}</p>`;
 }

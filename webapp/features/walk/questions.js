@@ -23,7 +23,11 @@ function placedFields(state) {
   return placed ? { survey: { ...survey, ...placed } } : null;
 }
 
-/** The putt on the map is the putt in hand, at today's speed. @param {Answers['placed']} value @param {{survey: NonNullable<State['putt']['survey']>}} asked @param {State} state @returns {Partial<State>} */
+/**
+ * The putt on the map is the putt in hand, at today's speed.
+ * @param {Answers['placed']} value @param {{survey: NonNullable<State['putt']['survey']>}} asked @param {State} state
+ * @returns {Partial<State>}
+ */
 function inHand({ distance_m, stations, sd_percent }, { survey }, state) {
   const { stimp_ft, stimp_source, stimp_sd_ft, past_m } = state.putt;
   const green = greenOf(state);

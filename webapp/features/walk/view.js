@@ -25,10 +25,12 @@ export function view(state, act) {
   const green = greenOf(state);
   const shown = green ? page : 'greens';
   const pick = (/** @type {typeof NAMES[number]} */ [id, name]) =>
-    html`<button type="button" class="pick" aria-pressed=${id === shown} ?disabled=${!green && id !== 'greens'} @click=${() => act.show(id)}>${name}</button>`;
+    html`<button type="button" class="pick" aria-pressed=${id === shown} ?disabled=${!green && id !== 'greens'}
+      @click=${() => act.show(id)}>${name}</button>`;
   return html`<main class="page green walked walked-${shown}" tabindex="-1">
     <h1 class="unseen">${green ? `${green.name}, walked` : 'Greens, walked'}</h1>
-    <div class="parts" role="group" aria-label="The walked green"><a class="pick back" href="#green" aria-label="Back to Green">‹</a>${NAMES.map(pick)}</div>
+    <div class="parts" role="group" aria-label="The walked green"><a class="pick back" href="#green"
+      aria-label="Back to Green">‹</a>${NAMES.map(pick)}</div>
     ${state.entries === null ? html`<p>Opening the notes.</p>` : PAGES[shown](state, act)}
     <p class="told" role="status">${told}</p>
   </main>`;

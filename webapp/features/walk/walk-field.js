@@ -7,7 +7,10 @@ import { inUnit } from '../../format.js';
 import { numberField } from '../../parts/number-field.js';
 import { unitFor } from './plan.js';
 
-/** @param {State} state @param {WalkActions} act @param {string} name @param {string} label @param {number | undefined} value @param {(text: string) => void} [onText] */
+/**
+ * @param {State} state @param {WalkActions} act @param {string} name @param {string} label @param {number | undefined} value
+ * @param {(text: string) => void} [onText]
+ */
 export function walkField({ settings, problem }, act, name, label, value, onText = (text) => act.enter(name, text)) {
   const unit = unitFor(name, settings);
   const mine = problem?.field === name ? problem : null;

@@ -238,7 +238,10 @@ export function actions({ store, engine, record }) {
   };
 }
 
-/** As an entry has it; null where it was not seen. @param {import('../../types.js').WatchedPutt['value']} value @param {number} distance_m @returns {PuttEntry['result'] | null} */
+/**
+ * As an entry has it; null where it was not seen.
+ * @param {import('../../types.js').WatchedPutt['value']} value @param {number} distance_m @returns {PuttEntry['result'] | null}
+ */
 function resultOf({ result, stop }, distance_m) {
   if (result === 'holed') return 'holed';
   if (result === 'missed') return stop ? { x_m: stop.x_m - distance_m, y_m: stop.y_m } : /** @type {any} */ ('missed');

@@ -8,7 +8,8 @@ const FOOT_M = 0.3048;
 
 /**
  * Whether it did what the drill asks; null where that was not seen, or the drill is of another kind.
- * @param {string} drill @param {WatchedPutt} seen @param {number | undefined} passes_deg starts to either side that a gate lets through
+ * @param {string} drill @param {WatchedPutt} seen @param {number | undefined} passes_deg starts to either side that a gate lets
+ *   through
  * @returns {boolean | null}
  */
 export function did(drill, { value, aim_deg, putt }, passes_deg) {
@@ -29,7 +30,10 @@ export function did(drill, { value, aim_deg, putt }, passes_deg) {
   return null;
 }
 
-/** The session with this putt counted; null where it counts nothing. @param {State} state @param {WatchedPutt} seen @returns {State['practice'] | null} */
+/**
+ * The session with this putt counted; null where it counts nothing.
+ * @param {State} state @param {WatchedPutt} seen @returns {State['practice'] | null}
+ */
 export function counted({ practice, answers }, seen) {
   const { run, blocks } = practice;
   if (!run || run.paused) return null;

@@ -13,7 +13,10 @@ const THIN = 1 / 300;
 const TIMES = 6;
 const HALF = 20;
 
-/** @param {CanvasRenderingContext2D} pen @param {readonly (readonly [number, number] | null)[]} points @param {string} colour @param {number[]} dash */
+/**
+ * @param {CanvasRenderingContext2D} pen @param {readonly (readonly [number, number] | null)[]} points @param {string} colour
+ * @param {number[]} dash
+ */
 function trace(pen, points, colour, dash = []) {
   const width = pen.canvas.width * THIN;
   for (const [ink, wide, pattern] of /** @type {[string, number, number[]][]} */ ([
@@ -93,7 +96,10 @@ export function magnified(video, page) {
   if (glass && at) magnify(glass, video, at);
 }
 
-/** @param {HTMLCanvasElement} glass @param {HTMLVideoElement} video @param {{u: number, v: number, width: number, height: number}} at */
+/**
+ * @param {HTMLCanvasElement} glass @param {HTMLVideoElement} video
+ * @param {{u: number, v: number, width: number, height: number}} at
+ */
 function magnify(glass, video, at) {
   const half = Math.max(HALF, at.width * 0.8);
   const times = (TIMES * HALF) / half;

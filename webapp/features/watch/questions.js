@@ -12,7 +12,9 @@ const POINTS = 40;
 /** Of a distance that was paced; assumed, as the roll test does. */
 const STRIDE = 0.04;
 
-/** @param {State} state @param {Read} meant the read of the putt in hand @param {Sight[]} sights @returns {WatchedFields | null} */
+/**
+ * @param {State} state @param {Read} meant the read of the putt in hand @param {Sight[]} sights @returns {WatchedFields | null}
+ */
 export function watchedFields(state, meant, sights) {
   const { watchPage, putt, sighted, settings } = state;
   const { width, height, attitude, hole } = watchPage;

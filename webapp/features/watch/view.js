@@ -50,10 +50,12 @@ export function view(state, act) {
 
 /** @param {State} state @param {WatchActions} act */
 function before(state, act) {
-  return html`<p>Stand the phone behind the ball, so that it cannot move and has ball, hole and the way between them in its picture. The higher and the nearer it stands, the more it sees.</p>
+  return html`<p>Stand the phone behind the ball, so that it cannot move and has ball, hole and the way between them in its
+    picture. The higher and the nearer it stands, the more it sees.</p>
     <div class="fields two">${field(state, 'film_m', act)}${field(state, 'film_mm', act)}</div>
     <button type="button" class="watch-go" @click=${act.open}>Open the camera</button>
-    <p class="quiet">Frames stay in memory and are gone with the next one. Film nobody without their leave. For practice: in a round Rule 4.3a does not allow it.</p>`;
+    <p class="quiet">Frames stay in memory and are gone with the next one. Film nobody without their leave. For practice: in a
+      round Rule 4.3a does not allow it.</p>`;
 }
 
 /** @param {State} state @param {keyof typeof FIELDS} name @param {WatchActions} act */
@@ -68,12 +70,23 @@ function watching({ watchPage }, act) {
     act.touch(((event.clientX - box.left) / box.width) * width, ((event.clientY - box.top) / box.height) * height);
   };
   return html`<p class="say watch-says" role="status">${words(watchPage)}</p>
-    <div class="film" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${stream} @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
+    <div class="film" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${stream} @loadedmetadata=${sized}
+      @resize=${sized} aria-label="The camera’s moving picture"></video>
       <canvas class="over-film" width=${width || 720} height=${height || 1280} aria-hidden="true"></canvas></div>
     ${chosen && watchPage[chosen] ? magnifier(watchPage, act) : ''}
     <div class="does">
-      ${ball ? html`<button type="button" class="pick" aria-pressed=${chosen === 'ball'} @click=${() => act.choose('ball')}>Ball’s mark</button>` : ''}
-      ${hole ? html`<button type="button" class="pick" aria-pressed=${chosen === 'hole'} @click=${() => act.choose('hole')}>Hole’s mark</button>` : ''}
+      ${
+        ball
+          ? html`<button type="button" class="pick" aria-pressed=${chosen === 'ball'}
+        @click=${() => act.choose('ball')}>Ball’s mark</button>`
+          : ''
+      }
+      ${
+        hole
+          ? html`<button type="button" class="pick" aria-pressed=${chosen === 'hole'}
+        @click=${() => act.choose('hole')}>Hole’s mark</button>`
+          : ''
+      }
       ${ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}
       <button type="button" class="pick" aria-pressed=${!silent} @click=${() => act.hush(!silent)}>Voice</button>
       <button type="button" class="word" @click=${act.close}>Close the camera</button>
@@ -90,10 +103,12 @@ const NUDGES = [
 
 /** @param {WatchPage} page @param {WatchActions} act */
 function magnifier({ chosen }, act) {
-  return html`<div class="magnifier"><canvas class="glass" width=${GLASS_PX} height=${GLASS_PX} role="img" aria-label="The mark of the ${chosen}, magnified"></canvas>
+  return html`<div class="magnifier"><canvas class="glass" width=${GLASS_PX} height=${GLASS_PX} role="img"
+    aria-label="The mark of the ${chosen}, magnified"></canvas>
     <div class="nudges" role="group" aria-label="Set the mark of the ${chosen}">${NUDGES.map(
       ([arrow, way, du, dv]) =>
-        html`<button type="button" class="nudge" aria-label="Half a pixel ${way}" @click=${() => act.nudge(du, dv)}>${arrow}</button>`,
+        html`<button type="button" class="nudge" aria-label="Half a pixel ${way}"
+          @click=${() => act.nudge(du, dv)}>${arrow}</button>`,
     )}</div></div>`;
 }
 
@@ -112,21 +127,35 @@ function seen({ settings, watchPage }, { value, aim_deg, kept }, act) {
     <dl>
       <div><dt>Start, left of the line meant</dt><dd>${measured(start, value.start_sd_deg, 1, '°')}</dd></div>
       <div><dt>Launch</dt><dd>${measured(value.launch_mps, value.launch_sd_mps, 2, 'm/s')}</dd></div>
-      <div><dt>Stop, where it is off by</dt><dd>${stop ? html`± ${inUnit(2 * stop.sd_m, small)} <small>${small.unit}</small>` : '–'}</dd></div>
-      <div><dt>Green here</dt><dd>${value.stimp_ft === null ? 'not seen' : measured(value.stimp_ft, value.stimp_sd_ft, 1, 'ft')}</dd></div>
+      <div><dt>Stop, where it is off by</dt><dd>${
+        stop
+          ? html`± ${inUnit(2 * stop.sd_m, small)}
+        <small>${small.unit}</small>`
+          : '–'
+      }</dd></div>
+      <div><dt>Green here</dt><dd>${
+        value.stimp_ft === null ? 'not seen' : measured(value.stimp_ft, value.stimp_sd_ft, 1, 'ft')
+      }</dd></div>
     </dl>
     ${
       kept
         ? html`<p class="quiet">Kept in the notes. ${watchPage.count} seen here.</p>`
         : html`<p>The end was not seen. Say it, and the putt is kept.</p>
-      <div class="does"><button type="button" class="watch-go" @click=${() => act.came('holed')}>Holed</button><button type="button" class="watch-go" @click=${() => act.came('missed')}>Missed</button></div>`
+      <div class="does"><button type="button" class="watch-go" @click=${() => act.came('holed')}>Holed</button><button
+        type="button" class="watch-go" @click=${() => act.came('missed')}>Missed</button></div>`
     }
     ${
       value.deceleration_mps2 === null
         ? ''
         : html`<div class="does"><span class="quiet">Green’s speed:</span>
-      <button type="button" class="word" @click=${() => act.asRoll('out')}>a roll out</button><button type="button" class="word" @click=${() => act.asRoll('back')}>a roll back</button></div>`
+      <button type="button" class="word" @click=${() => act.asRoll('out')}>a roll out</button><button type="button" class="word"
+        @click=${() => act.asRoll('back')}>a roll back</button></div>`
     }
-    ${value.path_px.length ? html`<button type="button" class="word" @click=${act.give}>Save or share the picture</button>` : ''}
+    ${
+      value.path_px.length
+        ? html`<button type="button" class="word" @click=${act.give}>Save or share the
+      picture</button>`
+        : ''
+    }
   </section>`;
 }

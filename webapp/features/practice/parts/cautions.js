@@ -4,5 +4,8 @@ import { html } from 'lit-html';
 /** @param {Drill | undefined} drill */
 export const cautions = (drill) =>
   drill?.cautions.length
-    ? html`<ul class="cautions" aria-label="Cautions">${drill.cautions.map((words) => html`<li><strong>Caution</strong> ${words}</li>`)}</ul>`
+    ? html`<ul class="cautions" aria-label="Cautions">${drill.cautions.map(
+        (words) => html`<li><strong>Caution</strong>
+      ${words}</li>`,
+      )}</ul>`
     : '';

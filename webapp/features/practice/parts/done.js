@@ -14,7 +14,8 @@ export function done({ entries, unkept }, act) {
   const session = drills.at(-1)?.session;
   const blocks = drills.filter((block) => block.session === session);
   return html`<h1>Session over</h1>
-    <table class="costs"><thead><tr><th scope="col">Drill</th><th scope="col">Time</th><th scope="col">Count</th></tr></thead><tbody>
+    <table class="costs"><thead><tr><th scope="col">Drill</th><th scope="col">Time</th><th
+      scope="col">Count</th></tr></thead><tbody>
       ${blocks.map(
         (block) => html`<tr><th scope="row">${block.name}</th><td>${clock(block.spent_s)}</td>
         <td>${block.good || block.bad ? `${block.good} of ${block.good + block.bad}` : '–'}</td></tr>`,

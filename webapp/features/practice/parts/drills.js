@@ -15,7 +15,8 @@ export function drills({ practicePage }, act) {
       .filter((drill) => drill.skill === skill)
       .map(
         ({ id, name, needs }) => html`<button type="button" class="row" @click=${() => act.openDrill(id)}>
-      <strong>${name}</strong><span class="quiet">${needs.map((thing) => THINGS[thing]).join(', ') || 'needs nothing'}</span></button>`,
+      <strong>${name}</strong><span
+        class="quiet">${needs.map((thing) => THINGS[thing]).join(', ') || 'needs nothing'}</span></button>`,
       )}
   </section>`,
   )}`;

@@ -11,8 +11,19 @@ import { REASONS } from '../words.js';
 export function find({ practicePage }, act) {
   const { finding, taps, found, note } = practicePage;
   return html`<h1>Find my tempo</h1>
-    ${finding === 'taps' ? html`<button type="button" class="go tap" @pointerdown=${act.tap} @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === ' ' && !event.repeat && act.tap(event)}>Tap: start, top, ball<span class="big">${Math.floor(taps.length / 3)}<small> strokes</small></span></button>` : ''}
-    ${finding === 'motion' ? html`<p class="run-cue">Hold the phone flat between your palms, on end and tight, and swing it as your putter. Pause two seconds between strokes.</p>` : ''}
+    ${
+      finding === 'taps'
+        ? html`<button type="button" class="go tap" @pointerdown=${act.tap}
+      @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === ' ' && !event.repeat && act.tap(event)}>Tap: start, top,
+        ball<span class="big">${Math.floor(taps.length / 3)}<small> strokes</small></span></button>`
+        : ''
+    }
+    ${
+      finding === 'motion'
+        ? html`<p class="run-cue">Hold the phone flat between your palms, on end and tight, and swing it as
+      your putter. Pause two seconds between strokes.</p>`
+        : ''
+    }
     ${
       finding
         ? html`<button type="button" class="go plain" @click=${act.stopFinding}>That was it</button>`
@@ -26,8 +37,17 @@ export function find({ practicePage }, act) {
       found
         ? html`<section aria-live="polite" class="found">
       <p><span class="big">${number(found.ratio, 2)}<small> : 1</small></span> <span class="say">${interval(found)}</span></p>
-      <p>${number(found.back_s, 2)} s back${comma(spread(found.back_sd_s))}; ${number(found.forward_s, 2)} s through${comma(spread(found.forward_sd_s))}. From ${found.strokes.length} ${found.strokes.length === 1 ? 'stroke' : 'strokes'}.</p>
-      ${found.unused.length ? html`<p class="quiet">Not used: ${found.unused.map(({ from_s, reason }) => `${REASONS[reason]} at ${number(from_s - start(found), 0)} s`).join('; ')}.</p>` : ''}
+      <p>${number(found.back_s, 2)} s back${comma(spread(found.back_sd_s))}; ${number(found.forward_s, 2)} s
+        through${comma(spread(found.forward_sd_s))}. From ${found.strokes.length}
+          ${found.strokes.length === 1 ? 'stroke' : 'strokes'}.</p>
+      ${
+        found.unused.length
+          ? html`<p class="quiet">Not used:
+        ${found.unused
+          .map(({ from_s, reason }) => `${REASONS[reason]} at ${number(from_s - start(found), 0)} s`)
+          .join('; ')}.</p>`
+          : ''
+      }
       <button type="button" class="go" @click=${act.useFound}>Use it</button>
     </section>`
         : ''
@@ -44,5 +64,8 @@ const spread = (sd) => (sd === null ? '' : `give or take ${number(sd, 2)}`);
 /** @param {string} words */
 const comma = (words) => words && `, ${words}`;
 
-/** Times are those of the phone's clock; said from the first move on. @param {NonNullable<State['practicePage']['found']>} found */
+/**
+ * Times are those of the phone's clock; said from the first move on.
+ * @param {NonNullable<State['practicePage']['found']>} found
+ */
 const start = ({ strokes, unused }) => Math.min(...strokes.map(({ at_s }) => at_s), ...unused.map(({ from_s }) => from_s));

@@ -27,9 +27,11 @@ export function length({ practice, practicePage, settings, read, putt, answers, 
   return html`<h1>Stroke length</h1>
     ${
       ready && found && read
-        ? html`<p><span class="big">${withUnit(found.backswing_m, { ...small, digits: 1 })}</span> <span class="say">back for the putt in hand</span></p>
+        ? html`<p><span class="big">${withUnit(found.backswing_m, { ...small, digits: 1 })}</span> <span
+          class="say">back for the putt in hand</span></p>
       <p>${withUnit(read.putt.distance_m, far)} on Stimp ${read.putt.stimp_ft}, as it was read: slope and pace are in it.</p>
-      <p class="quiet">Give or take ${withUnit(found.residual_m, { ...small, digits: 1 })}, as your strokes do.${found.within ? '' : ' This putt is outside of what you measured: trust it less.'}</p>`
+      <p class="quiet">Give or take ${withUnit(found.residual_m, { ...small, digits: 1 })}, as your strokes
+        do.${found.within ? '' : ' This putt is outside of what you measured: trust it less.'}</p>`
         : html`<p>Measure three or more strokes of different lengths on a level place: how far back, how far it rolled.</p>`
     }
     ${note ? html`<p class="problem" role="alert">${note}</p>` : ''}
@@ -37,12 +39,16 @@ export function length({ practice, practicePage, settings, read, putt, answers, 
       (
         stroke,
         i,
-      ) => html`<li class="stroke"><span>${withUnit(stroke.backswing_m, small)} back, ${withUnit(stroke.roll_m, far)} roll, Stimp ${stroke.stimp_ft}</span>
-      <button type="button" class="word" aria-label="Remove stroke ${i + 1}" @click=${() => act.removeStroke(i)}>Remove</button></li>`,
+      ) => html`<li class="stroke"><span>${withUnit(stroke.backswing_m, small)} back, ${withUnit(stroke.roll_m, far)} roll,
+        Stimp ${stroke.stimp_ft}</span>
+      <button type="button" class="word" aria-label="Remove stroke ${i + 1}"
+        @click=${() => act.removeStroke(i)}>Remove</button></li>`,
     )}</ul>
     <form class="fields pair" @submit=${add}>
-      <div class="number-field"><label for="backswing">Back</label><span class="number-entry"><input id="backswing" name="backswing" inputmode="decimal" autocomplete="off" required><span class="unit">${small.unit}</span></span></div>
-      <div class="number-field"><label for="roll">Roll</label><span class="number-entry"><input id="roll" name="roll" inputmode="decimal" autocomplete="off" required><span class="unit">${far.unit}</span></span></div>
+      <div class="number-field"><label for="backswing">Back</label><span class="number-entry"><input id="backswing"
+        name="backswing" inputmode="decimal" autocomplete="off" required><span class="unit">${small.unit}</span></span></div>
+      <div class="number-field"><label for="roll">Roll</label><span class="number-entry"><input id="roll" name="roll"
+        inputmode="decimal" autocomplete="off" required><span class="unit">${far.unit}</span></span></div>
       <button class="go plain wide">Add at Stimp ${putt.stimp_ft}</button>
     </form>`;
 }

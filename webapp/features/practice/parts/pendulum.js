@@ -73,10 +73,12 @@ function draw(position, word) {
 const [lowX, lowY] = headAt(-1);
 const [highX, highY] = headAt(1);
 
-export const pendulum =
-  () => svg`<svg class="pendulum" viewBox="0 0 340 170" role="img" aria-label="The putter’s head swings back and through in time with the sound" data-word="">
+export const pendulum = () => svg`<svg class="pendulum" viewBox="0 0 340 170" role="img"
+    aria-label="The putter’s head swings back and through in time with the sound" data-word="">
   <path class="pendulum-way" d="M${lowX} ${lowY}A${LENGTH} ${LENGTH} 0 0 0 ${highX} ${highY}"></path>
   <line class="pendulum-way" x1="170" y1="138" x2="170" y2="152"></line>
-  <text class="pendulum-word" data-is="back" x=${lowX + 6} y="152">back</text><text class="pendulum-word" data-is="through" x=${highX - 6} y="152">through</text>
-  <g class="pendulum-head" transform="translate(170 130)"><path d="M-5 -100V-13"></path><rect x="-24" y="-13" width="48" height="20" rx="2"></rect></g>
+  <text class="pendulum-word" data-is="back" x=${lowX + 6} y="152">back</text><text class="pendulum-word" data-is="through"
+    x=${highX - 6} y="152">through</text>
+  <g class="pendulum-head" transform="translate(170 130)"><path d="M-5 -100V-13"></path><rect x="-24" y="-13" width="48"
+    height="20" rx="2"></rect></g>
 </svg>`;

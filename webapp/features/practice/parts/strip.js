@@ -19,7 +19,10 @@ const EVERY = 20;
 const FACE = 26;
 const REACH = WIDE / 2 - 5;
 
-/** How far inside the line the head is, and how its way turns there, between the engine's points. @param {number[][]} points @param {number} along */
+/**
+ * How far inside the line the head is, and how its way turns there, between the engine's points.
+ * @param {number[][]} points @param {number} along
+ */
 function at(points, along) {
   const i = Math.max(
     1,
@@ -58,15 +61,25 @@ export function strip({ answers, practice, settings }, act) {
   return html`<h1>Arc to print</h1>
     <p>One page at true size: the head’s way about the ball, the face square to it. Print at 100 % and measure the ruler.</p>
     <button type="button" class="go" @click=${() => window.print()}>Print</button>
-    <div class="strips"><svg class="strip" viewBox=${`${-WIDE / 2} ${LOW - HIGH} ${WIDE} ${HIGH}`} role="img" aria-label=${words}>
+    <div class="strips"><svg class="strip" viewBox=${`${-WIDE / 2} ${LOW - HIGH} ${WIDE} ${HIGH}`} role="img"
+      aria-label=${words}>
       <line class="d-aim" x1=${-WIDE / 2} x2=${WIDE / 2} y1="0" y2="0"></line>
       <circle class="d-ball" cx="0" cy="0" r=${(BALL_M * MM) / 2}></circle>
-      ${points.length > 1 ? svg`<path class="d-mark" d=${`M${way.map(([x, y]) => `${x.toFixed(2)} ${(-y).toFixed(2)}`).join('L')}`}></path><path class="d-face" d=${faces(points)}></path>` : ''}
-      <text class="s-text" x=${-REACH} y="-58">${left}</text><text class="s-text" x=${REACH} y="-58" text-anchor="end">${right}</text>
+      ${
+        points.length > 1
+          ? svg`<path class="d-mark"
+        d=${`M${way.map(([x, y]) => `${x.toFixed(2)} ${(-y).toFixed(2)}`).join('L')}`}></path><path class="d-face"
+          d=${faces(points)}></path>`
+          : ''
+      }
+      <text class="s-text" x=${-REACH} y="-58">${left}</text><text class="s-text" x=${REACH} y="-58"
+        text-anchor="end">${right}</text>
       <text class="s-text" x="0" y="-58" text-anchor="middle">feet on this side</text>
-      <path class="d-line" d=${`M${-RULER / 2} 34h${RULER}${Array.from({ length: RULER / 10 + 1 }, (_, i) => `M${-RULER / 2 + 10 * i} ${i % 5 ? 31 : 29}V34`).join('')}`}></path>
+      <path class="d-line"
+        d=${`M${-RULER / 2} 34h${RULER}${Array.from({ length: RULER / 10 + 1 }, (_, i) => `M${-RULER / 2 + 10 * i} ${i % 5 ? 31 : 29}V34`).join('')}`}></path>
       <text class="s-text" x="0" y="41" text-anchor="middle">This ruler is ${RULER} mm. If not, print at 100 %.</text>
-      <text class="s-text" x="0" y="48" text-anchor="middle">Lie ${practice.lie_deg}°, putter ${Math.round(practice.length_m * MM)} mm. Dashed: the line to the hole.</text>
+      <text class="s-text" x="0" y="48" text-anchor="middle">Lie ${practice.lie_deg}°, putter
+        ${Math.round(practice.length_m * MM)} mm. Dashed: the line to the hole.</text>
     </svg></div>
     <button type="button" class="word" @click=${() => act.go('drill')}>Back to the drill</button>`;
 }
