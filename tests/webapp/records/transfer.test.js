@@ -93,6 +93,8 @@ test('what is no record is said to be none', () => {
   assert.throws(() => fromFile('{"format": "other", "entries": []}'), /no record/);
   assert.throws(() => fromFile('{"format": "borrowline-record", "version": 1.5, "entries": []}'), /version is none/);
   assert.throws(() => fromFile('{"format": "borrowline-record", "version": 99, "entries": []}'), /newer Borrowline/);
+  const next = { ...JSON.parse(toJson([], [], {})), version: JSON.parse(toJson([], [], {})).version + 1 };
+  assert.throws(() => fromFile(JSON.stringify(next)), /newer Borrowline/);
   assert.throws(() => fromFile('a,b\n1,2'), /names no distance_m/);
   assert.throws(() => fromFile('distance_m,result,mood\n'), /names mood/);
 });
@@ -208,4 +210,11 @@ test('a text that a spreadsheet takes for a formula is harmless, and comes back 
     fromFile(table).entries.map(({ text }) => text),
     texts,
   );
+});
+
+test('settings are offered only where they differ from the phone’s own', () => {
+  const phone = { settings: { distance: 'm', aim: 'cm' } };
+  const file = { entries: [], before: [], bad: [], phone };
+  assert.equal(preview([], structuredClone(phone), file).phone, null);
+  assert.deepEqual(preview([], { settings: { distance: 'ft', aim: 'cm' } }, file).phone, phone);
 });
