@@ -61,6 +61,7 @@ const store = createStore(
       engine: { kind: 'starting' },
       restarted: false,
       news: null,
+      stays: null,
       canInstall: false,
     }),
     ...FEATURES.map(({ initial }) => initial),

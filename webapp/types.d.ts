@@ -746,5 +746,7 @@ export interface State {
   cautioned: boolean;
   /** What the version that waits brings, as far as it has said so; null while none waits. */
   news: string[] | null;
+  /** Whether the browser has promised to keep what is here; null where it has not been asked. */
+  stays: boolean | null;
   canInstall: boolean;
 }

@@ -10,6 +10,7 @@
  *   | { kind: 'failed', reason: string }} EngineState
  * @typedef {{ kind: 'starting', from: Source }
  *   | { kind: 'ready', from: Source }
+ *   | { kind: 'alive' }
  *   | { kind: 'reply', reply: string }
  *   | { kind: 'share', share: number }
  *   | { kind: 'stopped' }
@@ -21,8 +22,11 @@
  */
 import { STOP } from './stop.js';
 
-/** Longest silence in each of the worker's doings before it counts as dead. The files may come over a poor network. */
-const PATIENCE_MS = { files: 90_000, snapshot: 10_000, answer: 8_000 };
+/**
+ * Longest silence in each of the worker's doings before it counts as dead, and how long each may take in all: a slow phone's
+ * engine goes on giving signs of life, and so does one that goes round in circles. The files may come over a poor network.
+ */
+const PATIENCE_MS = { files: [20_000, 90_000], snapshot: [10_000, 30_000], answer: [8_000, 60_000] };
 const TICK_MS = 500;
 const DEATHS_IN_A_ROW = 3;
 
@@ -65,6 +69,9 @@ export function createEngine({ onState = () => {} } = {}) {
   /** @type {ReturnType<typeof setInterval> | undefined} */
   let watch;
   let deaths = 0;
+  /** What is left of the patience with the silence, and with what the worker does in all, ms. */
+  let left = { silence: 0, whole: 0 };
+  let silence = 0;
 
   /** @param {EngineState} next */
   function enter(next) {
@@ -79,26 +86,32 @@ export function createEngine({ onState = () => {} } = {}) {
     worker.onmessage = ({ data }) => receive(data);
     worker.onerror = (event) => died(event.message || 'its program could not be loaded');
     worker.onmessageerror = () => died('its message could not be read');
-    expect(PATIENCE_MS.files);
+    expect('files');
     early?.heard.forEach(receive);
   }
 
-  /** @param {number} patience */
-  function expect(patience) {
+  /** @param {keyof typeof PATIENCE_MS} doing */
+  function expect(doing) {
     clearInterval(watch);
-    let left = patience;
+    const whole = PATIENCE_MS[doing][1];
+    silence = PATIENCE_MS[doing][0];
+    left = { silence, whole };
     // A phone that is busy or asleep lets neither the engine nor this clock run: a tick that comes late counts as one
     watch = setInterval(() => {
-      left -= TICK_MS;
-      if (left <= 0) died(`it was silent for ${patience / 1000} s`);
+      left.silence -= TICK_MS;
+      left.whole -= TICK_MS;
+      if (left.silence <= 0) died(`it was silent for ${silence / 1000} s`);
+      else if (left.whole <= 0) died(`it came to no end in ${whole / 1000} s`);
     }, TICK_MS);
   }
 
   /** @param {FromWorker} message */
   function receive(message) {
     if (message.kind === 'starting') {
-      expect(PATIENCE_MS[message.from]);
+      expect(message.from);
       if (state.kind === 'starting') enter(message);
+    } else if (message.kind === 'alive') {
+      left.silence = silence;
     } else if (message.kind === 'ready') {
       clearInterval(watch);
       enter(message);
@@ -109,7 +122,7 @@ export function createEngine({ onState = () => {} } = {}) {
       settle(message.reply);
       send();
     } else if (message.kind === 'share') {
-      expect(PATIENCE_MS.answer);
+      expect('answer');
       asked?.onShare?.(message.share);
     } else if (message.kind === 'stopped') {
       clearInterval(watch);
@@ -125,7 +138,7 @@ export function createEngine({ onState = () => {} } = {}) {
     asked = waiting.shift() ?? null;
     if (!asked) return;
     worker.postMessage(asked.request);
-    expect(PATIENCE_MS.answer);
+    expect('answer');
   }
 
   /** @param {string} text */
@@ -137,11 +150,15 @@ export function createEngine({ onState = () => {} } = {}) {
     else question?.reject(new EngineError(reply.code, reply.message, reply));
   }
 
-  /** @param {string} reason */
-  function died(reason) {
+  function retire() {
     clearInterval(watch);
     worker.onmessage = worker.onerror = worker.onmessageerror = null;
     worker.terminate();
+  }
+
+  /** @param {string} reason */
+  function died(reason) {
+    retire();
     const lost = [...(asked ? [asked] : []), ...waiting.splice(0)];
     asked = null;
     deaths += 1;
@@ -208,9 +225,10 @@ export function createEngine({ onState = () => {} } = {}) {
      */
     latest: (name, fields, meanwhile) => put(name, fields, true, meanwhile),
 
-    /** Tries again after `failed`. */
+    /** Begins anew where it has failed or does not come up. */
     restart() {
-      if (state.kind !== 'failed') return;
+      if (state.kind === 'ready') return;
+      retire();
       deaths = 0;
       enter({ kind: 'restarting', reason: 'asked to' });
       start('plain');

@@ -17,6 +17,7 @@ const SNAPSHOTS = 'borrowline-snapshots';
 const SNAPSHOT = `${HOME}snapshot`;
 const TRIED = `${SNAPSHOT}?tried`;
 const IDLE_MS = 1500;
+const SIGN_MS = 500;
 
 // Everything that an answer may import is in memory once every kind of question has been answered
 const WARM = `
@@ -29,6 +30,28 @@ gc.collect()
 
 /** @param {FromWorker} message */
 const tell = (message) => scope.postMessage(message);
+
+let last = 0;
+/** A sign of life, now and then. */
+function sign() {
+  const now = performance.now();
+  if (now - last < SIGN_MS) return;
+  last = now;
+  tell({ kind: 'alive' });
+}
+/**
+ * Python looks here for signals every so many steps of its own: a worker that works out a long answer hears and sends nothing
+ * else, but its looking shows that it goes on.
+ */
+const PULSE = {
+  get 0() {
+    sign();
+    return 0;
+  },
+  set 0(_) {
+    // no signal was taken
+  },
+};
 
 /** @param {unknown} error */
 const die = (error) => tell({ kind: 'died', reason: String(error) });
@@ -101,11 +124,14 @@ async function keepSnapshot(python) {
 }
 
 async function run() {
+  const starting = setInterval(sign, SIGN_MS);
   const awake = await fromSnapshot();
   const python = awake ?? (await fromFiles());
   /** @type {Source} */
   const from = awake ? 'snapshot' : 'files';
   const steps = python.globals.get('steps');
+  python.setInterruptBuffer(/** @type {any} */ (PULSE));
+  clearInterval(starting);
   let stopped = false;
 
   let idle = 0;

@@ -1,9 +1,9 @@
 /**
  * The record in IndexedDB. A write is done when it is on the disk; what an entry was before a change is kept beside it.
  * @import {Entry} from '../types.js'
- * @import {Mark} from './join.js'
  * @import {Database, Schema} from './stores.js'
  */
+import { after } from './clock.js';
 import { ERASED, newSalt, nextWritten, WRITTEN } from './join.js';
 import { dropTwin, inTurn, STRICT, stores, TABLES } from './stores.js';
 
@@ -80,11 +80,12 @@ function abort(tx) {
   }
 }
 
-/** @param {Record<string, unknown>} parts @returns {Mark[]} */
-function marksOf(parts) {
-  const changed = new Date().toISOString();
-  return Object.entries(parts).map(([id, value]) => ({ id, value, changed }));
-}
+/** @param {Table<'marks'>} marks @param {Record<string, unknown>} parts */
+const putMarks = (marks, parts) =>
+  Object.entries(parts).map(async ([id, value]) => {
+    const held = await marks.get(id);
+    return marks.put({ id, value, changed: after(held?.changed) });
+  });
 
 /**
  * Writes entries and small parts, all or none.
@@ -104,7 +105,7 @@ export async function write(all, before = [], parts = {}, newer = false) {
       await Promise.all([
         ...[.../** @type {Entry[]} */ (moved), ...before].map(async (entry) => past.put(entry)),
         ...entries.map(async (entry) => kept.put(entry)),
-        ...marksOf(parts).map(async (mark) => marks.put(mark)),
+        ...putMarks(marks, parts),
       ]);
     },
     { entries: all.length > 0, parts },
@@ -115,9 +116,13 @@ export async function write(all, before = [], parts = {}, newer = false) {
 export async function erase(chosen, parts = {}) {
   await whole(
     async (kept, past, marks) => {
+      let latest = '';
       for (const table of [kept, past])
-        for await (const cursor of table.iterate()) if (chosen(cursor.value)) await cursor.delete();
-      await Promise.all(marksOf({ [ERASED]: new Date().toISOString(), ...parts }).map(async (mark) => marks.put(mark)));
+        for await (const cursor of table.iterate()) {
+          if (cursor.value.changed > latest) latest = cursor.value.changed;
+          if (chosen(cursor.value)) await cursor.delete();
+        }
+      await Promise.all(putMarks(marks, { [ERASED]: after(latest), ...parts }));
     },
     { entries: true, parts },
   );

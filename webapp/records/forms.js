@@ -16,10 +16,13 @@ export const OWN = /** @type {const} */ ({
   delay_s: [0, 0.6],
   wall_m: [0.5, 10],
   paper_m: [0, 9],
+  gap_m: [0.044, 0.15], // a ball passes, and the gate still tells something
   block_minutes: [0, 120],
   spent_s: [0, 86_400],
   count: [0, 100_000],
 });
+/** The same, as `rangeOf` gives those of the engine. @param {keyof typeof OWN} name */
+export const ownRange = (name) => ({ low: OWN[name][0], high: OWN[name][1] });
 const [EARLIEST, LATEST] = [Date.UTC(1900, 0), Date.UTC(2200, 0)];
 const LONGEST_TEXT = 4000;
 /** What a conversion of units may leave over. */

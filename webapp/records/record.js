@@ -3,6 +3,8 @@
  * @import {Store} from '../store.js'
  * @import {DrillEntry, Entry, GreenEntry, NoteEntry, PuttEntry, RoundEntry, State} from '../types.js'
  */
+import { askToStay } from '../device/stay.js';
+import { after } from './clock.js';
 import * as db from './db.js';
 import { checked } from './entry.js';
 import { partsOf } from './parts.js';
@@ -86,7 +88,11 @@ export function createRecord(store) {
   /** @param {Entry[]} entries @param {Entry[]} [before] @param {Partial<State>} [patch] what is kept with them, at once or not at all */
   async function put(entries, before, patch = {}) {
     const good = entries.map(checked);
+    const played = (/** @type {Entry[]} */ some) => some.some(({ sample }) => !sample);
+    const first = store.state[own()] !== null && !played(all()) && played(good);
     await db.write(good, before, partsOf(patch));
+    // There is something to lose now
+    if (first) void askToStay().then((stays) => store.change('asked to stay', { stays }));
     store.change('written', store.state.entries ? { ...patch, entries: withThem(good) } : patch);
   }
   /** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere @param {Partial<State>} [patch] what is kept with them */
@@ -126,7 +132,7 @@ export function createRecord(store) {
     change: (id, patch) =>
       change(async () => {
         const entry = all().find((each) => each.id === id);
-        if (entry) await put([/** @type {Entry} */ ({ ...entry, ...patch, changed: new Date().toISOString() })]);
+        if (entry) await put([/** @type {Entry} */ ({ ...entry, ...patch, changed: after(entry.changed) })]);
       }),
     /** Takes in what is newer than what is kept, or not there yet. @param {Entry[]} entries @param {Entry[]} before what some of them were @param {Partial<State>} [patch] what is kept with them */
     merge: (entries, before, patch = {}) =>

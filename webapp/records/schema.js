@@ -290,7 +290,7 @@ const PRACTICE_CHECKS = {
   lie_deg: field('ArcFields', 'lie_deg'),
   length_m: field('ArcFields', 'length_m'),
   above_grip_m: field('ArcFields', 'above_grip_m'),
-  gap_m: orNull(field('GateFields', 'gap_m')),
+  gap_m: orNull(between(...OWN.gap_m)),
   eyes_m: field('EyesFields', 'left_m'),
   week: record({ first_tee: isDate, days_before: field('TournamentFields', 'days_before'), done: list(isText) }),
   ear: record({
@@ -326,7 +326,7 @@ const PRACTICE_CHECKS = {
 };
 
 /** @param {unknown} value */
-function isPutt(value) {
+export function isPutt(value) {
   if (!isRecord(value) || !record({ distance_m: field('PuttFields', 'distance_m'), ...PACE })(value)) return false;
   const { stations, distance_m, survey } = /** @type {Record<string, any>} */ (value);
   if (survey !== undefined && !asked('PlacedFields')(survey)) return false;

@@ -1,7 +1,7 @@
 /**
  * What a touch on the line's screen can do.
  * @import {App} from '../../app.js'
- * @import {Mark, Refusal, Share, Sighted, LinePage} from '../../types.js'
+ * @import {Mark, Putt, Refusal, Share, Sighted, LinePage} from '../../types.js'
  */
 import { plain } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
@@ -10,6 +10,7 @@ import { isCropped, openPicture } from '../../device/picture.js';
 import { give } from '../../device/share.js';
 import { number } from '../../format.js';
 import { enterSighted } from '../../parts/eye-height.js';
+import { isPutt } from '../../records/schema.js';
 import { FIELDS } from './fields.js';
 import { UNMARKED } from './marks.js';
 import { addressOf } from './link.js';
@@ -131,8 +132,12 @@ export function actions({ store, engine }) {
     },
     take() {
       const { sent } = store.state.linePage;
-      if (!sent?.putt) return;
-      store.change('take the putt', { putt: sent.putt, station: 0, linePage: { ...store.state.linePage, sent: null } });
+      if (!isPutt(sent?.putt)) return;
+      store.change('take the putt', {
+        putt: /** @type {Putt} */ (sent?.putt),
+        station: 0,
+        linePage: { ...store.state.linePage, sent: null },
+      });
       location.hash = 'read';
     },
     leave: () => set('leave the putt', { sent: null }),

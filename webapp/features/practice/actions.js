@@ -7,6 +7,7 @@
 import { worn } from '../../device/theme.js';
 import { rangeOf } from '../../fields.js';
 import { refusalWords } from '../../refusal.js';
+import { OWN } from '../../records/forms.js';
 import { createMotion } from '../../device/motion.js';
 import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
 import { FIELDS } from './fields.js';
@@ -17,7 +18,6 @@ import { senseActions } from './senses.js';
 
 /** Taps that count towards the headphones' delay. */
 const TAPS = 4;
-const MOST_DELAY_S = 0.6;
 const BACKSWING = rangeOf('OwnStroke', 'backswing_m');
 const ROLL = rangeOf('OwnStroke', 'roll_m');
 
@@ -171,7 +171,7 @@ export function actions(app, sound) {
       turn('tap delay', { late: taps.length === TAPS ? [] : taps });
       if (taps.length < TAPS) return;
       const [, low, high] = taps.toSorted((a, b) => a - b);
-      setTempo({ delay_s: Math.max(0, Math.min(MOST_DELAY_S, Math.round((low + high) * 50) / 100)) });
+      setTempo({ delay_s: Math.max(0, Math.min(OWN.delay_s[1], Math.round((low + high) * 50) / 100)) });
     },
 
     /** @param {'taps' | 'motion'} finding */

@@ -5,6 +5,7 @@
  */
 import { rangeOf } from '../../fields.js';
 import { distanceUnit, fineUnit, unitOf } from '../../format.js';
+import { ownRange } from '../../records/forms.js';
 
 const SECONDS = { name: 'seconds', unit: 's', si: 1, digits: 2 };
 const MILLISECONDS = { name: 'milliseconds', unit: 'ms', si: 0.001, digits: 0 };
@@ -46,8 +47,7 @@ export const FIELDS = {
   delay_s: {
     label: 'Headphone delay',
     unit: () => MILLISECONDS,
-    low: 0,
-    high: 0.6,
+    ...ownRange('delay_s'),
     get: ({ tempo }) => tempo.delay_s,
     put: tempo('delay_s'),
   },
@@ -72,20 +72,17 @@ export const FIELDS = {
     get: ({ above_grip_m }) => above_grip_m,
     put: (practice, above_grip_m) => ({ ...practice, above_grip_m }),
   },
-  // a ball passes, and the gate still tells something
   gap_m: {
     label: 'Gap',
     unit: fineUnit,
-    low: 0.044,
-    high: 0.15,
+    ...ownRange('gap_m'),
     get: ({ gap_m }, { matchingGate }) => gap_m ?? matchingGate?.matching_gap_m ?? 0,
     put: (practice, gap_m) => ({ ...practice, gap_m }),
   },
   wall_m: {
     label: 'Ball to wall',
     unit: distanceUnit,
-    low: 0.5,
-    high: 10,
+    ...ownRange('wall_m'),
     get: ({ ear }) => ear.wall_m,
     put: (practice, wall_m) => ({ ...practice, ear: { ...practice.ear, wall_m } }),
   },
@@ -99,8 +96,7 @@ export const FIELDS = {
   paper_m: {
     label: 'Ball to paper',
     unit: distanceUnit,
-    low: 0,
-    high: 9,
+    ...ownRange('paper_m'),
     get: ({ ear }) => ear.paper_m,
     put: (practice, paper_m) => ({ ...practice, ear: { ...practice.ear, paper_m } }),
   },
@@ -116,8 +112,7 @@ export const FIELDS = {
   eyes_m: {
     label: 'Eyes inside the line',
     unit: fineUnit,
-    low: -0.1,
-    high: 0.1,
+    ...rangeOf('EyesFields', 'left_m'),
     get: ({ eyes_m }) => eyes_m,
     put: (practice, eyes_m) => ({ ...practice, eyes_m }),
   },

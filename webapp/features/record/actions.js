@@ -9,6 +9,7 @@ import { refusalWords } from '../../refusal.js';
 import { give } from '../../device/share.js';
 import { aimField, doesNotFit, fromText, today } from '../../format.js';
 import { giveBackup, phoneOf } from '../../records/backup.js';
+import { after } from '../../records/clock.js';
 import { readAll, readBefore } from '../../records/db.js';
 import { RANGES, WHOLE } from '../../records/checks.js';
 import { fitting } from '../../records/older.js';
@@ -163,7 +164,8 @@ export function actions({ store, engine, record }) {
     },
     /** As it was. @param {Entry} old */
     async putBack(old) {
-      if (await record.write([{ ...old, changed: now() }])) set('put back', { before: await readBefore(old.id) });
+      const changed = after(all().find(({ id }) => id === old.id)?.changed ?? old.changed);
+      if (await record.write([{ ...old, changed }])) set('put back', { before: await readBefore(old.id) });
     },
     close: () =>
       store.change('close entry', { recordPage: { ...store.state.recordPage, editing: '', before: [] }, problem: null }),

@@ -1,5 +1,6 @@
 /** @import {State} from '../../types.js' @import {RecordActions} from './actions.js' */
 import { html } from 'lit-html';
+import { place } from '../../device/stay.js';
 import { edit } from './edit.js';
 import { exportIsOld, file } from './file.js';
 import { list, rowAt } from './list.js';
@@ -26,6 +27,17 @@ export function view(state, act) {
     ${recordPage.said ? html`<p class="said" role="status">${recordPage.said}</p>` : ''}
     ${entries === null ? html`<p class="quiet">${state.keptByNewer || state.unopened ? 'How much is kept is not known yet.' : 'Opening the record'}</p>` : PAGES[recordPage.page](state, act)}
     ${old && recordPage.page !== 'file' ? html`<p class="quiet">${old} <button type="button" class="word" @click=${() => act.turn('file')}>Export</button></p>` : ''}
+    ${recordPage.page === 'list' ? '' : moves(entries)}
     ${recordPage.editing ? edit(state, act) : ''}
   </main>`;
+}
+
+/** An iPhone's browser and its home screen have a record each. @param {State['entries']} entries */
+function moves(entries) {
+  const at = place();
+  if (at === 'tab')
+    return html`<p class="quiet" role="note">This browser deletes what a site keeps when it is not opened for seven days. Put Borrowline on the home screen (Share, then Add to Home Screen), open it there once where there is a signal, and log there: it has a record of its own, which stays. What is logged here does not move by itself: export it here, import the file there.</p>`;
+  if (at === 'home' && entries && !entries.some(({ sample }) => !sample))
+    return html`<p class="quiet" role="note">Logged in the browser before? That is another record: export it there, import the file here.</p>`;
+  return '';
 }

@@ -4,16 +4,15 @@ import { rangeOf } from '../../fields.js';
 import { svg } from 'lit-html';
 import { doesNotFit, fromText, unitOf } from '../../format.js';
 import { EYE, enterSighted } from '../../parts/eye-height.js';
+import { between, ownRange } from '../../records/forms.js';
 import { view } from './view.js';
 
-/** @param {'stimp_ft' | 'past_m'} name @returns {[number, number]} */
-function pair(name) {
-  const { low, high } = rangeOf('PuttFields', name);
-  return [low, high];
-}
-
-/** What is sensible here; what goes to the engine is checked there too. @type {Record<string, [number, number]>} */
-const LIMITS = { pace_m: [0.3, 1.5], stimp_ft: pair('stimp_ft'), past_m: pair('past_m') };
+/** What a typed number may be, SI. @type {Record<string, {low: number, high: number}>} */
+const RANGES = {
+  pace_m: ownRange('pace_m'),
+  stimp_ft: rangeOf('PuttFields', 'stimp_ft'),
+  past_m: rangeOf('PuttFields', 'past_m'),
+};
 
 /** @param {App} app */
 function actions({ store }) {
@@ -26,9 +25,9 @@ function actions({ store }) {
       const { settings, putt } = store.state;
       const unit = unitOf(name, settings);
       const value = fromText(text, unit);
-      const [least, most] = LIMITS[name];
-      if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
-        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, least, most, unit) } });
+      const { low, high } = RANGES[name];
+      if (!between(low, high)(value)) {
+        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, unit) } });
         return;
       }
       const inHand = { stimp_ft: () => withSpeed(putt, value), past_m: () => ({ ...putt, past_m: value }) };
