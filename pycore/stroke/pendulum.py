@@ -8,7 +8,7 @@ forward swing is 2 : 1. Reference: R. Grober, arXiv:0903.1762.
 from dataclasses import dataclass
 from math import cos, pi, sin, sqrt
 
-TOP, IMPACT, FINISH = 2 * pi / 3, pi, 4 * pi / 3
+TOP, IMPACT = 2 * pi / 3, pi
 REACH = 3 * sqrt(3) / 2  # how far x goes to either side
 
 
