@@ -22,7 +22,7 @@ export function speed(state, act) {
   } = state;
   return html`
     <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off"
-      maxlength="80" placeholder="for example: North course, green 7" .value=${place}
+      maxlength="80" placeholder="e.g. North course" .value=${place}
       @change=${(/** @type {Event} */ event) =>
         act.setPlace(/** @type {HTMLInputElement} */ (event.target).value)}></span></div>
     ${choice({

@@ -28,10 +28,13 @@ const MEASURED = {
   stimp_ft: { part: 'speed', words: 'Roll a ball' },
 };
 
+/** What the number in hand was come to by. @param {Pick<State, 'active' | 'putt'>} state */
+const sourceOf = ({ active, putt }) => (active === 'stimp_ft' ? putt.stimp_source : putt.tilt_source);
+
 /** @param {State} state @param {boolean} measurable */
 function hint({ active, putt, settings }, measurable) {
   if (isExample(putt, settings)) return measurable ? 'An example.' : 'An example: set your own putt.';
-  const told = active === 'stimp_ft' ? putt.stimp_source : measurable ? putt.tilt_source : undefined;
+  const told = measurable ? sourceOf({ active, putt }) : undefined;
   return told
     ? `${HINTS[active]}, ${BY[told]}`
     : `${HINTS[active]}. ${measurable ? 'Type it, or' : 'Touch the number to type.'}`;
@@ -104,7 +107,7 @@ export function controls(state, act) {
       ${
         by && !refused
           ? html`<button type="button" class="word"
-        @click=${() => act.measure(by.part)}>${by.words}</button>`
+        @click=${() => act.measure(by.part)}>${sourceOf(state) ? 'Again' : by.words}</button>`
           : ''
       }</div>
     <div class="instrument">${instrument(state, act)}</div>
