@@ -191,7 +191,7 @@ def test_a_putt_of_the_map_is_seen_from_behind_and_leaves_it_when_it_is_changed(
 def test_a_putt_is_found_and_taken(phone: Any, engine: Any) -> None:
     page = open_map(phone)
     page.get_by_role("button", name="Find a putt").click()
-    page.get_by_text("any", exact=True).first.click()
+    page.get_by_role("radio", name="any", exact=True).first.check()
     first = page.locator(".found button").first
     expect(first).to_be_visible(timeout=60_000)
     want = {"distance_m": [0.9 * 3.6576, 1.1 * 3.6576], "slope_percent": [1.7, 2.3], "break": None, "way": None}
