@@ -76,9 +76,9 @@ def test_the_doubt_goes_with_a_link(phone: Any) -> None:
 def test_the_doubt_goes_into_the_record(phone: Any) -> None:
     page = phone.open("#record", putt=MEASURED, schema=4)
     page.get_by_role("button", name="Holed", exact=True).click()
-    expect(page.get_by_role("button", name="Undo")).to_be_visible(timeout=60_000)
+    expect(page.get_by_role("button", name="Take back")).to_be_visible(timeout=60_000)
     entries = page.evaluate("async () => (await import('/records/db.js')).readAll()")
-    (entry,) = entries["entries"] if isinstance(entries, dict) else entries
+    (entry,) = entries
     for name in ("tilt_source", "tilt_sd_percent", "stimp_source", "stimp_sd_ft"):
         assert entry[name] == MEASURED[name]
 
