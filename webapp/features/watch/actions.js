@@ -244,7 +244,7 @@ export function actions({ store, engine, record }) {
  */
 function resultOf({ result, stop }, distance_m) {
   if (result === 'holed') return 'holed';
-  if (result === 'missed') return stop ? { x_m: stop.x_m - distance_m, y_m: stop.y_m } : /** @type {any} */ ('missed');
+  if (result === 'missed') return stop ? { x_m: stop.x_m - distance_m, y_m: stop.y_m } : 'missed';
   return null;
 }
 
