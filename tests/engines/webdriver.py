@@ -12,7 +12,7 @@ from urllib.error import HTTPError, URLError
 from urllib.request import Request, urlopen
 
 ELEMENT = "element-6066-11e4-a52e-4f735466cecf"  # the standard's name for a reference to an element
-PATIENCE_S = 150  # a runtime that starts for the first time on a busy machine
+PATIENCE_S = 90  # a runtime that starts for the first time on a busy machine
 
 
 class RefusedError(Exception):

@@ -47,7 +47,7 @@ def test_no_tool_and_no_type_is_in_it(dist):
 def test_the_app_is_one_script_one_style_and_a_worker_that_wait_for_no_other(dist):
     files = contents(dist)
     scripts = {name for name in files if name.endswith(".js") and not name.startswith("runtime-")}
-    assert scripts == {"main.js", "engine/early.js", "engine/worker.js", "sw.js", "precache.js"}
+    assert scripts == {"main.js", "engine/early.js", "engine/worker.js", "device/levels.js", "sw.js", "precache.js"}
     assert [name for name in files if name.endswith(".css")] == ["main.css"]
     for name in ("main.js", "engine/early.js", "engine/worker.js"):
         assert not re.search(rb"""(^|[;}\n])import ?[{*"']""", files[name]), name

@@ -56,7 +56,7 @@ def test_the_keyboard_alone_does_it(phone: Any) -> None:
                 return
         pytest.fail(f"Tab never comes to {name}")
 
-    tab_to("Slope")
+    tab_to("Slope 2")
     page.keyboard.press("Enter")
     ruler = page.locator("#ruler")
     expect(ruler).to_be_focused()
