@@ -168,14 +168,14 @@ def check(request):
     return reply
 
 
-@settings(max_examples=3000, deadline=2000)
+@settings(max_examples=1200, deadline=2000)
 @given(putts, pace, strike, st.dictionaries(names, odd, max_size=2))
 def test_no_input_breaks_the_door(putt, pace, strike, wrong):
     fitting = strike if putt["ask"] == "roll" else pace
     check({**putt, **fitting, **wrong})
 
 
-@settings(max_examples=2000, deadline=2000)
+@settings(max_examples=800, deadline=2000)
 @given(putts, pace, strike)
 def test_every_putt_is_answered(putt, pace, strike):
     reply = check({**putt, **(strike if putt["ask"] == "roll" else pace)})
