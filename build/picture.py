@@ -15,24 +15,26 @@ from server import Site
 
 FOLDER = ROOT / "webapp" / "screenshots"
 PUTT = {"distance_m": 3.6576, "slope_percent": 3, "fall_deg": 75, "stimp_ft": 11, "past_m": 0.3048}
+WIDE = {"width": 1280, "height": 800}
+SHOTS = {"read-light": ("light", browser.PHONE), "read-dark": ("dark", browser.PHONE), "read-wide": ("light", WIDE)}
 NO_OFFER = "addEventListener('beforeinstallprompt', (event) => event.stopImmediatePropagation(), true)"
 
 
 def take() -> int:
-    """Write a picture of the read by day and one by night, and build the site that holds them."""
+    """Write pictures of the read by day, by night and on a desk, and build the site that holds them."""
     FOLDER.mkdir(exist_ok=True)
     film_picture.take(FOLDER / "watched.jpg")
     site = Site(dist.build())
     with sync_playwright() as playwright, tempfile.TemporaryDirectory() as store:
-        for theme in ("light", "dark"):
+        for name, (theme, screen) in SHOTS.items():
             saved = {"schema": 1, "cautioned": True, "putt": PUTT, "settings": {"theme": theme}}
-            context = browser.open_store(playwright, Path(store) / theme, viewport=browser.PHONE, device_scale_factor=2)
+            context = browser.open_store(playwright, Path(store) / name, viewport=screen, device_scale_factor=2)
             page = context.new_page()
             page.add_init_script(f"localStorage.borrowline = {json.dumps(json.dumps(saved))}; {NO_OFFER}")
             page.goto(site.url)
             page.get_by_role("button", name=re.compile(r"^Make .*%")).wait_for(timeout=60_000)
             page.wait_for_timeout(500)  # the window comes a frame after its number
-            page.screenshot(path=FOLDER / f"read-{theme}.png")
+            page.screenshot(path=FOLDER / f"{name}.png")
             context.close()
     site.stop()
     dist.build()
