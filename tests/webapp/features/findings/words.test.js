@@ -15,27 +15,50 @@ const IN = '\u00a0in';
 const cost = (skill, putts_per_100, low, high) => ({ skill, putts_per_100, low, high });
 
 test('a fault that can be told from the next is named', () => {
-  assert.equal(headline([cost('pace', 8.2, 6, 10), cost('reading', 3, 1, 5)]), 'Pace costs you most: 8 putts in 100.');
-  assert.equal(headline([cost('start_line', 8, 6, 10)]), 'Start line costs you most: 8 putts in 100.');
+  assert.equal(
+    headline({ costs: [cost('pace', 8.2, 6, 10), cost('reading', 3, 1, 5)], caution: null }),
+    'Pace costs you most: 8 putts in 100 holes.',
+  );
+  assert.equal(
+    headline({ costs: [cost('start_line', 8, 6, 10)], caution: null }),
+    'Start line costs you most: 8 putts in 100 holes.',
+  );
 });
 
 test('a fault that is not told apart from the next is not blamed', () => {
-  assert.equal(headline([cost('pace', 8, 4, 12), cost('reading', 7, 3, 11)]), 'Pace or reading: not yet told apart.');
-  assert.equal(headline([cost('pace', 8, 4, 12), cost('alignment', 7, 3, 11)]), 'Pace or how you line up: not yet told apart.');
+  assert.equal(
+    headline({ costs: [cost('pace', 8, 4, 12), cost('reading', 7, 3, 11)], caution: null }),
+    'Pace or reading: not yet told apart.',
+  );
+  assert.equal(
+    headline({ costs: [cost('pace', 8, 4, 12), cost('alignment', 7, 3, 11)], caution: null }),
+    'Pace or how you line up: not yet told apart.',
+  );
 });
 
 test('ranges that touch do not hide a fault that is clear: the next lies half a range below', () => {
-  assert.equal(headline([cost('pace', 10, 6, 14), cost('reading', 5, 2, 7)]), 'Pace costs you most: 10 putts in 100.');
+  assert.equal(
+    headline({ costs: [cost('pace', 10, 6, 14), cost('reading', 5, 2, 7)], caution: null }),
+    'Pace costs you most: 10 putts in 100 holes.',
+  );
 });
 
 test('what is within chance is not blamed, a lean beyond it is', () => {
-  assert.equal(headline([cost('pace', 5, 0, 10)]), 'Nothing stands out.');
-  assert.equal(headline([cost('pace', 5, -1, 10)]), 'Nothing stands out.');
-  assert.equal(headline([{ ...cost('pace', 5, -1, 10), lean: true }]), 'Pace costs you most: 5 putts in 100.');
+  assert.equal(headline({ costs: [cost('pace', 5, 0, 10)], caution: null }), 'Nothing stands out.');
+  assert.equal(headline({ costs: [cost('pace', 5, -1, 10)], caution: null }), 'Nothing stands out.');
+  assert.equal(
+    headline({ costs: [{ ...cost('pace', 5, -1, 10), lean: true }], caution: null }),
+    'Pace costs you most: 5 putts in 100 holes.',
+  );
+});
+
+test('where only misses are logged nobody is blamed', () => {
+  const missed = { costs: [cost('pace', 8, 6, 10)], caution: 'Only misses are logged.' };
+  assert.equal(headline(missed), 'Not all putts seem to be logged.');
 });
 
 test('without putts nothing is blamed', () => {
-  assert.equal(headline([]), 'Log putts, and this says what costs you most.');
+  assert.equal(headline({ costs: [], caution: null }), 'Log putts, and this says what costs you most.');
 });
 
 test('where misses stop, by the sides of the hole', () => {
