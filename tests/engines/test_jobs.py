@@ -105,7 +105,7 @@ def test_a_session_outlives_a_reload(used: Any) -> None:
     browser.run("location.reload()")
     assert browser.until(left) == paused
     browser.until("document.querySelector('.go').innerText.trim() === 'Go on'")
-    browser.click(".word", "End")
+    browser.run("[...document.querySelectorAll('.run .word')].find((each) => each.innerText.trim() === 'End').click()")
 
 
 def test_the_invented_player_is_found_out_and_exported(used: Any) -> None:
