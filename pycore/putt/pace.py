@@ -102,7 +102,7 @@ def _cost(found: Read, plane: Putt, as_plane: Read, holes: Window, player: Playe
     by = shared / sd**2
     aim_sd = max(sqrt(max(0.0, v_aim - (by * sd) ** 2)), 1e-5)
 
-    fan = _Fan(plane, as_plane, MOST * (aim_sd + abs(by) * sd) + abs(aim + player.start_line_bias - found.aim))
+    fan = _Fan(as_plane, plane, MOST * (aim_sd + abs(by) * sd) + abs(aim + player.start_line_bias - found.aim))
     missed = twice = again = 0.0
     step, width = 2 * MOST / LENGTHS, 2 * MOST / AIMS
     for i in range(LENGTHS):
@@ -132,7 +132,7 @@ class _Fan:
     """Where the balls of one launch rest, by how far (rad) they start off the aim, up to ``widest``: straight lines between
     some. On a plane a ball that rolls longer rests farther in the same direction (Penner 2002)."""
 
-    def __init__(self, plane: Putt, read: Read, widest: float) -> None:
+    def __init__(self, read: Read, plane: Putt, widest: float) -> None:
         self.widest = widest = min(max(widest, 1e-6), WIDEST)
         aims = [read.aim + widest * (2 * i / FAN - 1) for i in range(FAN + 1)]
         ends = [plane.roll(read.launch, aim).at(inf) for aim in aims]

@@ -22,8 +22,8 @@ def shown_in(page: Any) -> float:
 
 def test_a_typed_putt_is_as_sure_as_the_player_reads(phone: Any, engine: Callable[..., Any]) -> None:
     page = phone.ready(putt=PUTT)
-    read = engine("read", **PUTT, tilt_sd_percent=TOUR_MISREAD, stimp_sd_ft=TOLD_FT)
-    assert shown_in(page) == pytest.approx(read["aim_offset_sd_m"] / INCH_M, abs=0.5)
+    found = engine("read", **PUTT, tilt_sd_percent=TOUR_MISREAD, stimp_sd_ft=TOLD_FT)
+    assert shown_in(page) == pytest.approx(found["aim_offset_sd_m"] / INCH_M, abs=0.5)
     expect(page.locator(".picture .give")).to_have_count(1)
     page.locator("button.off").click()
     sheet = page.locator("dialog")

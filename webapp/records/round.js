@@ -26,20 +26,20 @@ export function checkHoles(holes) {
   return good;
 }
 
-/** @param {unknown} putt @param {number} i @param {number} of @param {string} where @returns {RoundPutt} */
-function checkPutt(putt, i, of, where) {
-  if (!isRecord(putt)) throw new Error(`each of the putts of ${where} takes distance_m and result`);
-  const { result } = putt;
-  const distance_m = putt.distance_m ?? null;
+/** @param {unknown} data @param {number} i @param {number} of @param {string} where @returns {RoundPutt} */
+function checkPutt(data, i, of, where) {
+  if (!isRecord(data)) throw new Error(`each of the putts of ${where} takes distance_m and result`);
+  const { result } = data;
+  const distance_m = data.distance_m ?? null;
   if (!i && distance_m === null) throw new Error(`distance_m of the first putt of ${where} is missing`);
   if (result !== 'holed' && result !== 'missed') throw new Error(`result is ${shown(result)}; it takes holed or missed`);
   if (result === 'holed' && i < of - 1) throw new Error(`a putt follows one that was holed on ${where}`);
   return {
     distance_m: distance_m === null ? null : checkNumber('distance_m', distance_m, 'from_m'),
     result,
-    ...wordOf(putt, 'side', /** @type {const} */ (['left', 'right'])),
-    ...wordOf(putt, 'length', /** @type {const} */ (['short', 'long'])),
-    ...wordOf(putt, 'read', /** @type {const} */ (['app', 'own'])),
-    ...numbersOf(putt, known(putt, LATER)),
+    ...wordOf(data, 'side', /** @type {const} */ (['left', 'right'])),
+    ...wordOf(data, 'length', /** @type {const} */ (['short', 'long'])),
+    ...wordOf(data, 'read', /** @type {const} */ (['app', 'own'])),
+    ...numbersOf(data, known(data, LATER)),
   };
 }

@@ -212,9 +212,9 @@ def test_the_spread_of_a_putts_one_tilt_is_that_of_its_read():
             line = (hole - ball) / abs(hole - ball)
             surface = Surveyed(found.relief, ball, line)
             putt = Putt(abs(hole - ball), surface, 10.0, 0.3)
-            if read := solve(putt):
-                sds = read_sds(putt, read, Doubt(found.mean_sd(ball, hole)))
+            if solved := solve(putt):
+                sds = read_sds(putt, solved, Doubt(found.mean_sd(ball, hole)))
                 assert sds
-                shares.append(sds[0] / spread(putt, read, surface, found.survey).aim)
+                shares.append(sds[0] / spread(putt, solved, surface, found.survey).aim)
     assert np.mean(shares) == pytest.approx(1, abs=0.1)
     assert all(0.7 < share < 1.5 for share in shares)

@@ -36,8 +36,8 @@ export const read = {
       app.store.change('you, as found', { you, ...(you && isYou(state) && { player: you.value }) });
     });
     // What has been read stays so when its numbers come from somewhere else
-    app.store.subscribe(({ putt, read, window }, before) => {
-      if (putt === before.putt || putt === read?.putt || !alike(read?.putt, putt) || !read) return;
+    app.store.subscribe(({ read, putt, window }, before) => {
+      if (!read || read.putt === putt || putt === before.putt || !alike(read.putt, putt)) return;
       app.store.change('read as before', {
         read: { ...read, putt },
         window: window && alike(window.putt, putt) ? { ...window, putt } : window,

@@ -57,7 +57,7 @@ export const questions = [
     on: ({ putt }) => [putt],
     fields: ({ putt }) => plain(putt),
     follows: true,
-    lands: (/** @type {Read} */ value, asked, { putt }) => ({ read: { value, putt: puttOf(asked, [putt]) }, refusal: null }),
+    lands: (/** @type {Read} */ value, asked, { putt }) => ({ refusal: null, read: { value, putt: puttOf(asked, [putt]) } }),
     refused: (refusal, asked, state) =>
       refusal.code === 'runs_away' && alike(state.putt, asked)
         ? {
@@ -75,8 +75,8 @@ export const questions = [
     on: ({ putt, player, answers }) => [putt, player, answers.ownFeel],
     fields: windowFields,
     follows: true,
-    lands: (value, { player: _, player_low: __, player_high: ___, tilt_sd_percent: ____, ...asked }, { read, putt }) =>
-      read ? { window: { putt: puttOf(asked, [putt, read.putt]), value }, closed: null } : {},
+    lands: (value, { player: _, player_low: __, player_high: ___, tilt_sd_percent: ____, ...asked }, state) =>
+      state.read ? { window: { putt: puttOf(asked, [state.putt, state.read.putt]), value }, closed: null } : {},
     refused: (refusal, _, { putt, settings }) =>
       refusal.code === 'no_window' ? { window: null, closed: { putt, value: refusalWords(refusal, settings) } } : {},
   },

@@ -78,11 +78,12 @@ export function actions({ store, engine, record }) {
 
     /** A ball that stopped over the hole is in it. @param {PuttEntry['result']} finish @param {Left} [left] @returns {Promise<boolean>} whether it was taken */
     async log(finish, left = {}) {
-      const { read, putt, logging, recordPage } = store.state;
+      const { read: known, putt, logging, recordPage } = store.state;
       const struck = head(); // now, not when a cold engine has answered
       const result = typeof finish === 'object' && isIn(finish) ? 'holed' : finish;
       try {
-        const meant = read?.putt === putt ? read.value : logging.read === 'app' ? await engine.ask('read', plain(putt)) : null;
+        const meant =
+          known?.putt === putt ? known.value : logging.read === 'app' ? await engine.ask('read', plain(putt)) : null;
         const played = {
           ...(logging.read && { read: logging.read }),
           ...(logging.read === 'app' && meant && { aim_deg: meant.aim_deg }),

@@ -25,7 +25,7 @@ export function answer(state, green, act) {
   const { value } = read;
   const told = aim(value, settings);
   const off = value.aim_offset_sd_m === null ? '' : ` ± ${withUnit(value.aim_offset_sd_m, smallUnit(settings))}`;
-  const odds = window?.putt === read.putt ? ` · Make ${percent(window.value.make_probability)}` : '';
+  const odds = read.putt === window?.putt ? ` · Make ${percent(window.value.make_probability)}` : '';
   const today = speedToday(state, green.place);
   return html`<section class="map-read" aria-label="Read" aria-live="polite">
     <p class="big">${told.number}<small>${told.unit === '°' ? '' : ' '}${told.unit}</small></p>

@@ -56,7 +56,7 @@ function drawing(state, green, survey, act) {
       <rect class="edge" x=${left} y=${top} width=${wide} height=${high}></rect>
       ${marks(frame, green, survey.suspects)}
       <circle class="you" cx=${corner[0]} cy=${corner[1]} r="5"></circle>
-      ${putt(state, frame, placed)}`;
+      ${puttInHand(state, frame, placed)}`;
   return html`<svg class="picture map" role="group" aria-label="Map of ${green.name}" width=${size.width} height=${size.height}
     viewBox="0 0 ${size.width} ${size.height}"
       @pointerdown=${does.down} @pointermove=${does.move} @pointerup=${does.up} @pointercancel=${does.up} @wheel=${wheel}>
@@ -83,7 +83,7 @@ function marks({ px }, { points }, suspects) {
  * The putt in hand, where it is one of this map; faint until the one that is placed is read.
  * @param {State} state @param {Frame} frame @param {{ball: readonly number[], hole: readonly number[]}} placed
  */
-function putt({ read, window }, frame, placed) {
+function puttInHand({ read, window }, frame, placed) {
   const survey = read?.putt.survey;
   if (!read || !survey) return nothing;
   const on = fromPutt(survey.ball, survey.hole);
@@ -92,7 +92,7 @@ function putt({ read, window }, frame, placed) {
   const { path, time_s, aim_offset_m } = read.value;
   const distance = Math.hypot(survey.hole[0] - survey.ball[0], survey.hole[1] - survey.ball[1]);
   const spot = frame.px(on(distance, aim_offset_m));
-  const fits = window?.putt.survey && window.putt === read.putt ? window.value : null;
+  const fits = window?.putt.survey && read.putt === window.putt ? window.value : null;
   return svg`<g class=${stale ? 'stale' : ''}>${
     fits
       ? svg`<path class="band"

@@ -76,10 +76,10 @@ export function actions({ store, engine, record }) {
   async function rolled(sights) {
     const { state } = store;
     const still = video && frameOf(video);
-    const { putt, read } = state;
+    const { read: known, putt } = state;
     set('ask', { share: 0, problem: '' });
     try {
-      const meant = read?.putt === putt ? read.value : await engine.ask('read', plain(putt));
+      const meant = known?.putt === putt ? known.value : await engine.ask('read', plain(putt));
       const asked = watchedFields(state, meant, sights);
       if (!asked) return;
       const value = await engine.ask('watched', asked, { onShare: (share) => set('share', { share }) });
