@@ -62,18 +62,18 @@ def test_rolls_make_a_speed_that_is_kept(phone: Any, engine: Callable[..., Any])
     expect(page.get_by_text("Course A (demo), ")).to_be_visible()
 
 
-@pytest.mark.xfail(reason="rolls of a store that an older version left are taken for another day's: not understood yet")
 def test_rolls_of_another_green_or_day_do_not_count(phone: Any, engine: Callable[..., Any]) -> None:
     yesterday = {"place": "Larkmoor", "date": (datetime.now(UTC) - timedelta(days=1)).isoformat()}
     other = [{**roll, "distance_m": 9.0} for roll in rolled(*ROLLS, place="Quill Bay")]
     old = [{**roll, "distance_m": 9.0, **yesterday} for roll in ROLLS]
     here = rolled(*ROLLS, place="Larkmoor")
-    page = show(phone, "Speed", place="Larkmoor", calibration={"rolls": [*other, *old, *here]})
+    page = show(phone, "Speed", calibration={"place": "Larkmoor", "rolls": [*other, *old, *here]})
     found = engine("roll_test", rolls=ROLLS, skid="rolled")
     expect(page.locator(".result .big")).to_contain_text(f"{found['stimp_ft']:.1f}", timeout=60_000)
     expect(page.get_by_text("6 rolls of another green or day do not count here")).to_be_visible()
 
 
+@pytest.mark.alone
 def test_a_speed_of_another_day_tells_less(phone: Any) -> None:
     page = show(phone, "Speed")
     fill(page, "Speed", "9.5")
@@ -87,7 +87,6 @@ def test_a_speed_of_another_day_tells_less(phone: Any) -> None:
     assert putt["stimp_sd_ft"] > 0.5
 
 
-@pytest.mark.xfail(reason="rolls of a store that an older version left are taken for another day's: not understood yet")
 def test_a_putted_ball_is_worked_out_as_one(phone: Any, engine: Callable[..., Any]) -> None:
     page = show(phone, "Speed", calibration={"rolls": rolled(*ROLLS)})
     page.get_by_label("putted").check(force=True)
