@@ -4,6 +4,8 @@
  * @typedef {{name: string, unit: string, si: number, digits: number}} Unit  `si`: how much of the wire's unit one of these is
  */
 
+import { pick } from './pick.js';
+
 export const HOLE_M = 0.108;
 export const BALL_M = 0.04267;
 const FOOT_M = 0.3048;
@@ -60,7 +62,7 @@ const FIELD_UNITS = {
 };
 
 /** @param {string} field a field of the wire or of the settings @param {Settings} settings */
-export const unitOf = (field, settings) => FIELD_UNITS[field](settings);
+export const unitOf = (field, settings) => pick(FIELD_UNITS, field)(settings);
 
 /** The same of any field of the wire, whose own unit stands where the player has no other. @param {string} field @param {string} unit @param {Settings} settings @returns {Unit} */
 export const unitOfWire = (field, unit, settings) =>

@@ -30,6 +30,8 @@ import './page.css';
 
 /** @type {import('./app.js').Feature[]} */
 const FEATURES = [read, line, watch, green, walk, practice, record, rounds, findings, book, settings, about];
+/** Where the app begins. */
+const HOME = read.id;
 
 /** @param {unknown} error @returns {never} */
 function raise(error) {
@@ -42,7 +44,7 @@ const PATIENCE_MS = 1000;
 /** The screen that an address leads to. */
 function screen() {
   const address = location.hash.slice(1);
-  return (FEATURES.find(({ id, formerly = [] }) => id === address || formerly.includes(address)) ?? FEATURES[0]).id;
+  return FEATURES.find(({ id, formerly = [] }) => id === address || formerly.includes(address))?.id ?? HOME;
 }
 
 const store = createStore(
@@ -85,7 +87,7 @@ function made(feature) {
   }
 }
 const screens = new Map(FEATURES.map((feature) => [feature.id, made(feature)]));
-const names = new Map(FEATURES.map(({ id, label }) => [id, label ?? id[0].toUpperCase() + id.slice(1)]));
+const names = new Map(FEATURES.map(({ id, label }) => [id, label ?? id.charAt(0).toUpperCase() + id.slice(1)]));
 keepAsking(
   app,
   FEATURES.flatMap(({ questions = [] }) => questions),
@@ -115,7 +117,7 @@ function draw() {
     wear(state.settings.theme);
     render(page(state, FEATURES, fault ? faultView(store, feature, fault) : shown?.view(), act), root);
     if (!fault) shown?.drawn?.(root);
-    if (state.screen !== at && (at || state.screen !== FEATURES[0].id)) arrive(root, names.get(state.screen) ?? '');
+    if (state.screen !== at && (at || state.screen !== HOME)) arrive(root, names.get(state.screen) ?? '');
     at = state.screen;
   } catch (error) {
     if (fault) throw error;

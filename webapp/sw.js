@@ -17,7 +17,7 @@ const { PRECACHE } = scope;
 const files = () => caches.open('borrowline-files');
 
 /** @param {string} path */
-const keyOf = (path) => `${root}?${encodeURIComponent(PRECACHE[path])}`;
+const keyOf = (path) => `${root}?${encodeURIComponent(PRECACHE[path] ?? '')}`;
 
 /** @param {string} path */
 async function add(path) {

@@ -43,7 +43,7 @@ export interface Putt extends Partial<Slope> {
   past_m: number;
   stations?: Station[];
   /** Where it lies on a green walked once; its length and stations follow from that. */
-  survey?: Engine.PlacedFields;
+  survey?: Engine.PlacedFields & { ball: OnMap; hole: OnMap };
 }
 
 /** A place on a green's map, m: to the right and up. */

@@ -1,5 +1,6 @@
 /**
- * The ball in a frame: what is brighter than the still picture, as large as a ball is there, and round. It knows pixels only.
+ * The ball in a frame: what is brighter than the still picture, as large as a ball is there, and round. It knows pixels only;
+ * what lies outside a patch is dark (`?? 0`).
  *
  * @typedef {object} Patch brightness (0 to 255) of a part of the picture, its corner at x, y
  * @property {number} x @property {number} y @property {number} width @property {number} height
@@ -14,7 +15,8 @@
 const LEAST_CONTRAST = 22;
 /** Of the ball's contrast: in a shadow it has about half. */
 const SHARE = 0.35;
-const WIDTHS = [0.45, 1.9];
+const NARROWEST = 0.45;
+const WIDEST = 1.9;
 /** Blur makes a ball longer than it is wide. */
 const LONGEST = 3.2;
 const LEAST_FILL = 0.5;
@@ -27,16 +29,15 @@ const SAMPLES = 400;
 /** @param {Uint8ClampedArray} rgba @returns {Uint8Array} brightness */
 export function lightOf(rgba) {
   const light = new Uint8Array(rgba.length >> 2);
-  for (let i = 0, j = 0; i < light.length; i++, j += 4) light[i] = (rgba[j] * 54 + rgba[j + 1] * 183 + rgba[j + 2] * 19) >> 8;
+  for (let i = 0, j = 0; i < light.length; i++, j += 4)
+    light[i] = ((rgba[j] ?? 0) * 54 + (rgba[j + 1] ?? 0) * 183 + (rgba[j + 2] ?? 0) * 19) >> 8;
   return light;
 }
 
 /** @param {ArrayLike<number>} values @param {number} share */
 function quantile(values, share) {
   const step = Math.max(1, Math.floor(values.length / SAMPLES));
-  const some = [];
-  for (let i = 0; i < values.length; i += step) some.push(values[i]);
-  some.sort((a, b) => a - b);
+  const some = Array.from({ length: Math.ceil(values.length / step) }, (_, i) => values[i * step] ?? 0).sort((a, b) => a - b);
   return some[Math.min(some.length - 1, Math.floor(share * some.length))] ?? 0;
 }
 
@@ -46,42 +47,38 @@ function quantile(values, share) {
  * @param {Patch} seen @param {Patch | null} still the same part of the still picture
  */
 function brighter(seen, still) {
-  const off = new Int16Array(seen.light.length);
-  if (!still) {
-    const green = quantile(seen.light, 0.5);
-    for (let i = 0; i < off.length; i++) off[i] = seen.light[i] - green;
-    return off;
-  }
-  for (let i = 0; i < off.length; i++) off[i] = seen.light[i] - still.light[i];
-  const changed = quantile(off, 0.5);
-  if (changed) for (let i = 0; i < off.length; i++) off[i] -= changed;
+  const off = new Int16Array(seen.light);
+  if (still) for (let i = 0; i < off.length; i++) off[i] = (off[i] ?? 0) - (still.light[i] ?? 0);
+  const usual = quantile(off, 0.5);
+  if (usual) for (let i = 0; i < off.length; i++) off[i] = (off[i] ?? 0) - usual;
   return off;
 }
 
 /**
- * @param {Patch} seen @param {Patch | null} still @param {Expected} expected
- * @returns {Ball | null}
+ * Each part that is at least so light and lies whole in the patch (what its edge cuts through is larger than it looks): its box,
+ * its pixels, their light and its moments, and the lightest of them.
+ * @param {Uint8Array | Int16Array} lights @param {number} width @param {number} least
  */
-export function findBall(seen, still, expected) {
-  const { width, height } = seen;
-  const off = brighter(seen, still);
-  const least = Math.max(LEAST_CONTRAST, SHARE * expected.contrast);
-  const done = new Uint8Array(off.length);
-  const stack = new Int32Array(off.length);
-  /** @type {Ball | null} */
-  let best = null;
-  let cost = Infinity;
-  for (let start = 0; start < off.length; start++) {
-    if (done[start] || off[start] < least) continue;
-    let [depth, area, sum, su, sv, most] = [0, 0, 0, 0, 0, 0];
+function* parts(lights, width, least) {
+  const height = lights.length / width;
+  const done = new Uint8Array(lights.length);
+  const stack = new Int32Array(lights.length);
+  let depth = 0;
+  const reach = (/** @type {number} */ i) => {
+    if (done[i] || (lights[i] ?? 0) < least) return;
+    done[i] = 1;
+    stack[depth++] = i;
+  };
+  for (let start = 0; start < lights.length; start++) {
+    if (done[start] || (lights[start] ?? 0) < least) continue;
+    reach(start);
+    let [area, sum, su, sv, most] = [0, 0, 0, 0, 0];
     let [left, right, top, low] = [width, 0, height, 0];
-    stack[depth++] = start;
-    done[start] = 1;
     while (depth) {
-      const i = stack[--depth];
+      const i = stack[--depth] ?? 0;
       const y = Math.floor(i / width);
       const x = i - y * width;
-      const light = off[i];
+      const light = lights[i] ?? 0;
       area++;
       sum += light;
       su += light * x;
@@ -91,15 +88,27 @@ export function findBall(seen, still, expected) {
       if (x > right) right = x;
       if (y < top) top = y;
       if (y > low) low = y;
-      if (x > 0 && !done[i - 1] && off[i - 1] >= least) done[(stack[depth++] = i - 1)] = 1;
-      if (x + 1 < width && !done[i + 1] && off[i + 1] >= least) done[(stack[depth++] = i + 1)] = 1;
-      if (y > 0 && !done[i - width] && off[i - width] >= least) done[(stack[depth++] = i - width)] = 1;
-      if (y + 1 < height && !done[i + width] && off[i + width] >= least) done[(stack[depth++] = i + width)] = 1;
+      if (x > 0) reach(i - 1);
+      if (x + 1 < width) reach(i + 1);
+      reach(i - width);
+      reach(i + width);
     }
+    if (left > 0 && top > 0 && right < width - 1 && low < height - 1)
+      yield { left, right, top, low, wide: right - left + 1, high: low - top + 1, area, sum, su, sv, most };
+  }
+}
+
+/**
+ * @param {Patch} seen @param {Patch | null} still @param {Expected} expected
+ * @returns {Ball | null}
+ */
+export function findBall(seen, still, expected) {
+  const least = Math.max(LEAST_CONTRAST, SHARE * expected.contrast);
+  /** @type {Ball | null} */
+  let best = null;
+  let cost = Infinity;
+  for (const { wide, high, area, sum, su, sv, most } of parts(brighter(seen, still), seen.width, least)) {
     if (area < LEAST_AREA) continue;
-    const [wide, high] = [right - left + 1, low - top + 1];
-    // a thing that the patch cuts through is larger than it looks
-    if (left === 0 || top === 0 || right === width - 1 || low === height - 1) continue;
     if (wide > LONGEST * high || high > LONGEST * wide || area < LEAST_FILL * wide * high * 0.785) continue;
     // a small ball's light is spread over pixels that it only touches
     const contrast = expected.width > SOLID_PX ? most : Math.max(most, expected.contrast);
@@ -108,7 +117,7 @@ export function findBall(seen, still, expected) {
     const u = seen.x + su / sum;
     const v = seen.y + sv / sum;
     const away = Math.hypot(u - expected.u, v - expected.v) / expected.reach;
-    if (ratio < WIDTHS[0] || ratio > WIDTHS[1] || away > 1) continue;
+    if (ratio < NARROWEST || ratio > WIDEST || away > 1) continue;
     const worse = 2 * Math.abs(Math.log(ratio)) + away;
     if (worse < cost) {
       cost = worse;
@@ -125,7 +134,7 @@ export function findBall(seen, still, expected) {
  */
 export function ballNear(seen, touch) {
   const green = quantile(seen.light, 0.5);
-  const contrast = Math.max(0, quantileTop(seen.light) - green);
+  const contrast = Math.max(0, brightest(seen.light) - green);
   if (contrast < LEAST_CONTRAST) return null;
   /** @type {Ball | null} */
   let best = null;
@@ -140,12 +149,8 @@ export function ballNear(seen, touch) {
 /** @param {Ball} ball @param {number} width */
 const fits = (ball, width) => Math.abs(Math.log(ball.width / width));
 
-/** @param {ArrayLike<number>} light */
-function quantileTop(light) {
-  let most = 0;
-  for (let i = 0; i < light.length; i++) if (light[i] > most) most = light[i];
-  return most;
-}
+/** @param {Uint8Array} light */
+const brightest = (light) => light.reduce((most, each) => Math.max(most, each), 0);
 
 /**
  * The hole nearest to a touch, in the still picture: dark, and wider than it is high. Its rim's middle, and how far the rim
@@ -155,41 +160,13 @@ function quantileTop(light) {
 export function holeNear(seen, touch) {
   // a hole is to the green what a ball is, the other way round
   const dark = Uint8Array.from(seen.light, (light) => 255 - light);
-  const { width, height } = seen;
   const green = quantile(dark, 0.5);
-  const contrast = quantileTop(dark) - green;
+  const contrast = brightest(dark) - green;
   if (contrast < LEAST_CONTRAST) return null;
-  const least = green + contrast / 2;
-  const done = new Uint8Array(dark.length);
   let best = null;
   let nearest = Infinity;
-  for (let start = 0; start < dark.length; start++) {
-    if (done[start] || dark[start] < least) continue;
-    const stack = [start];
-    let [left, right, top, low, area] = [width, 0, height, 0, 0];
-    done[start] = 1;
-    while (stack.length) {
-      const i = /** @type {number} */ (stack.pop());
-      const y = Math.floor(i / width);
-      const x = i - y * width;
-      area++;
-      left = Math.min(left, x);
-      right = Math.max(right, x);
-      top = Math.min(top, y);
-      low = Math.max(low, y);
-      for (const [next, inside] of /** @type {[number, boolean][]} */ ([
-        [i - 1, x > 0],
-        [i + 1, x + 1 < width],
-        [i - width, y > 0],
-        [i + width, y + 1 < height],
-      ]))
-        if (inside && !done[next] && dark[next] >= least) {
-          done[next] = 1;
-          stack.push(next);
-        }
-    }
-    const [wide, high] = [right - left + 1, low - top + 1];
-    if (area < 6 || left === 0 || top === 0 || right === width - 1 || low === height - 1 || high > 1.3 * wide) continue;
+  for (const { left, right, top, low, wide, high, area } of parts(dark, seen.width, green + contrast / 2)) {
+    if (area < 6 || high > 1.3 * wide) continue;
     const [u, v] = [seen.x + (left + right) / 2, seen.y + (top + low) / 2];
     const away = Math.hypot(u - touch.u, v - touch.v) - wide;
     if (away < nearest) {
@@ -210,7 +187,7 @@ export function withoutBall(still, ball) {
     for (let x = 0; x < still.width; x++) {
       const away = Math.hypot(still.x + x - ball.u, still.y + y - ball.v);
       if (away < reach) inside.push(y * still.width + x);
-      else if (away < reach + 4) ring.push(light[y * still.width + x]);
+      else if (away < reach + 4) ring.push(light[y * still.width + x] ?? 0);
     }
   const green = quantile(ring, 0.5);
   for (const i of inside) light[i] = green;

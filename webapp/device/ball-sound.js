@@ -19,8 +19,8 @@ function dropInto(samples, rate) {
   for (const { at_s, loud } of KNOCKS)
     for (let i = Math.round(at_s * rate); i < samples.length; i++) {
       const t = i / rate - at_s;
-      for (const tone of TONES)
-        samples[i] += loud * tone.loud * Math.sin(2 * Math.PI * tone.hz * t) * Math.exp(-t / tone.fade_s);
+      const rings = TONES.map((tone) => tone.loud * Math.sin(2 * Math.PI * tone.hz * t) * Math.exp(-t / tone.fade_s));
+      samples[i] = rings.reduce((sum, ring) => sum + loud * ring, samples[i] ?? 0);
     }
 }
 

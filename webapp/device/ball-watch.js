@@ -9,6 +9,7 @@
  * @property {(x: number, y: number, width: number, height: number) => Patch} part
  * @property {() => Patch} small the whole of it, a tenth as wide
  *
+ * @typedef {[x: number, y: number, width: number, height: number]} Box
  * @typedef {[number, number, number, number | null]} Sight time (s), centre and width (px)
  * @typedef {'settling' | 'empty' | 'ready' | 'rolling' | 'moved' | 'dark'} Phase
  */
@@ -33,6 +34,15 @@ const GONE_S = 1.5;
 /** Places of the still picture by which it is known again: their side, and how far they are looked for, px. */
 const ANCHOR = 40;
 const SHIFT = 8;
+const ANCHORS = [
+  { across: 0.15, down: 0.3 },
+  { across: 0.85, down: 0.3 },
+  { across: 0.2, down: 0.6 },
+  { across: 0.8, down: 0.6 },
+  { across: 0.15, down: 0.85 },
+  { across: 0.85, down: 0.85 },
+  { across: 0.5, down: 0.4 },
+];
 const MOVED_PX = 2;
 
 /** @param {number} value @param {number} low @param {number} high */
@@ -74,13 +84,13 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     onPhase(next);
   }
 
-  /** @param {number} u @param {number} v @param {number} side @param {number} [high] */
+  /** @param {number} u @param {number} v @param {number} side @param {number} [high] @returns {Box} */
   function around(u, v, side, high = side) {
     const [x, y] = [between(Math.round(u - side), 0, width - 8), between(Math.round(v - high), 0, height - 8)];
     return [x, y, between(Math.round(u + side), x + 8, width) - x, between(Math.round(v + high), y + 8, height) - y];
   }
 
-  /** @param {number[]} box @param {Parameters<typeof findBall>[2]} expected */
+  /** @param {Box} box @param {Parameters<typeof findBall>[2]} expected */
   function look(box, expected) {
     const [x, y, wide, high] = box;
     return findBall(film.part(x, y, wide, high), still && partOf(still, x, y, wide, high), expected);
@@ -91,31 +101,19 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     const before = small;
     small = now;
     if (!before) return 1;
-    let [changed, sum] = [0, 0];
-    for (let i = 0; i < now.light.length; i++) sum += now.light[i] - before.light[i];
-    const lit = sum / now.light.length; // the light's doing
-    for (let i = 0; i < now.light.length; i++) if (Math.abs(now.light[i] - before.light[i] - lit) > CHANGED) changed++;
-    return changed / now.light.length;
+    return changed(now, before, mean(now.light) - mean(before.light), CHANGED); // lit by more is the light's doing
   }
 
   /** How far the picture lies from the first one, px. @param {Patch} now */
   function shifted(now) {
     if (!first) return 0;
     const shifts = [];
-    for (const [a, b] of [
-      [0.15, 0.3],
-      [0.85, 0.3],
-      [0.2, 0.6],
-      [0.8, 0.6],
-      [0.15, 0.85],
-      [0.85, 0.85],
-      [0.5, 0.4],
-    ]) {
-      const found = shiftAt(first, now, Math.round(a * width), Math.round(b * height));
+    for (const { across, down } of ANCHORS) {
+      const found = shiftAt(first, now, Math.round(across * width), Math.round(down * height));
       if (found !== null) shifts.push(found);
     }
     shifts.sort((a, b) => a - b);
-    return shifts.length ? shifts[Math.floor(shifts.length / 2)] : 0;
+    return shifts[Math.floor(shifts.length / 2)] ?? 0;
   }
 
   /** @param {number} t */
@@ -126,7 +124,7 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     else if (stillSince < 0) stillSince = t;
     if (stillSince < 0 || t - stillSince < STILL_S || t - triedAt < AGAIN_S) return;
     triedAt = t;
-    if (now.light.reduce((sum, light) => sum + light, 0) / now.light.length < DARK) return turn('dark');
+    if (mean(now.light) < DARK) return turn('dark');
     const whole = film.part(0, 0, width, height);
     if (shifted(whole) > MOVED_PX) return turn('moved');
     const side = lies ? lies.width * 3 : Math.min(width, height) / 7;
@@ -153,8 +151,7 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
       return;
     }
     const reach = at.width * 12;
-    const [x, y, wide, high] = around(at.u, at.v - reach / 2 + 2 * at.width, at.width * 5, reach / 2);
-    const gone = look([x, y, wide, high], { ...at, reach });
+    const gone = look(around(at.u, at.v - reach / 2 + 2 * at.width, at.width * 5, reach / 2), { ...at, reach });
     if (!gone) {
       if (t - seenAt > GONE_S && !covered(at)) again();
       return;
@@ -178,9 +175,7 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     const [x, y, wide, high] = around(at.u, at.v, at.width);
     const now = film.part(x, y, wide, high);
     const before = partOf(/** @type {Patch} */ (still), x, y, wide, high);
-    let off = 0;
-    for (let i = 0; i < now.light.length; i++) if (Math.abs(now.light[i] - before.light[i]) > 2 * CHANGED) off++;
-    return off > 0.3 * now.light.length;
+    return changed(now, before, 0, 2 * CHANGED) > 0.3;
   }
 
   /** @param {number} t */
@@ -209,15 +204,17 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
       // a width is steadier than what one frame tells of it
       sights.push([t, found.u, found.v, 0.7 * across + 0.3 * found.width]);
     }
+    const [first = last] = sights;
     const lost = t - /** @type {Sight} */ (sights.at(-1))[0] > LOST_S;
-    if (lost || rests(t) || t - sights[0][0] > LONGEST_S) end();
+    if (lost || rests(t) || t - first[0] > LONGEST_S) end();
   }
 
   /** @param {number} t */
   function rests(t) {
     const lately = sights.filter(([at]) => t - at <= REST_S);
-    if (lately.length < 5 || t - lately[0][0] < 0.8 * REST_S) return false;
-    const [, u, v] = /** @type {Sight} */ (lately.at(-1));
+    const [first, last] = [lately[0], lately.at(-1)];
+    if (lately.length < 5 || !first || !last || t - first[0] < 0.8 * REST_S) return false;
+    const [, u, v] = last;
     return lately.every((sight) => Math.hypot(sight[1] - u, sight[2] - v) < REST_PX);
   }
 
@@ -255,6 +252,19 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
   };
 }
 
+/** @param {Uint8Array} light */
+const mean = (light) => light.reduce((sum, each) => sum + each, 0) / light.length;
+
+/**
+ * The share of pixels that differ by more than so much, what all of them are lit by apart.
+ * @param {Patch} now @param {Patch} before @param {number} lit @param {number} most
+ */
+function changed(now, before, lit, most) {
+  let count = 0;
+  for (let i = 0; i < now.light.length; i++) if (Math.abs((now.light[i] ?? 0) - (before.light[i] ?? 0) - lit) > most) count++;
+  return count / now.light.length;
+}
+
 /**
  * How far (px) what was at a place has gone; null where nothing there tells.
  * @param {Patch} before @param {Patch} now @param {number} x @param {number} y
@@ -275,7 +285,8 @@ function shiftAt(before, now, x, y) {
       for (let row = -half; row < half; row += 2)
         for (let column = -half; column < half; column += 2) {
           const off =
-            now.light[(y + row + dy) * now.width + x + column + dx] - before.light[(y + row) * before.width + x + column];
+            (now.light[(y + row + dy) * now.width + x + column + dx] ?? 0) -
+            (before.light[(y + row) * before.width + x + column] ?? 0);
           sum += off;
           offs += off * off;
           n++;

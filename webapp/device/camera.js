@@ -18,7 +18,7 @@ export async function openCamera(onEnd, video = WHOLE, otherwise = ELSE) {
         : `No camera gives a moving picture here: ${otherwise}.`,
     );
   });
-  stream.getVideoTracks()[0].addEventListener('ended', onEnd);
+  for (const track of stream.getVideoTracks()) track.addEventListener('ended', onEnd);
   return stream;
 }
 

@@ -4,7 +4,8 @@
  */
 const { AudioWorkletProcessor, registerProcessor, sampleRate } = /** @type {any} */ (globalThis);
 
-const EDGES_HZ = [800, 3000];
+const LOW_HZ = 800;
+const HIGH_HZ = 3000;
 const TOLD_MS = 50;
 
 /** A second-order Butterworth filter: Robert Bristow-Johnson's Audio EQ Cookbook, Q of 1/sqrt 2. @param {'low' | 'high'} kind @param {number} hz */
@@ -25,21 +26,23 @@ function filter(kind, hz) {
 class Levels extends AudioWorkletProcessor {
   constructor() {
     super();
-    const [low, middle, high] = [filter('low', EDGES_HZ[0]), filter('high', EDGES_HZ[0]), filter('high', EDGES_HZ[1])];
-    const below = filter('low', EDGES_HZ[1]);
-    this.parts = [low, (/** @type {number} */ x) => below(middle(x)), high];
+    const [above, below] = [filter('high', LOW_HZ), filter('low', HIGH_HZ)];
+    const middle = (/** @type {number} */ x) => below(above(x));
+    this.bands = [filter('low', LOW_HZ), middle, filter('high', HIGH_HZ)].map((part) => ({
+      part,
+      peak: 0,
+      told: /** @type {number[]} */ ([]),
+    }));
     this.frame = 0;
     this.now = 0;
-    this.peaks = [0, 0, 0];
-    this.told = this.parts.map(() => /** @type {number[]} */ ([]));
   }
 
   /** @param {Float32Array[][]} inputs */
-  process([[samples]]) {
-    for (const x of samples ?? []) {
+  process([channels]) {
+    for (const x of channels?.[0] ?? []) {
       const ms = Math.floor((this.frame * 1000) / sampleRate);
       if (ms > this.now) this.next(ms);
-      for (const [i, part] of this.parts.entries()) this.peaks[i] = Math.max(this.peaks[i], Math.abs(part(x)));
+      for (const band of this.bands) band.peak = Math.max(band.peak, Math.abs(band.part(x)));
       this.frame++;
     }
     return true;
@@ -47,12 +50,13 @@ class Levels extends AudioWorkletProcessor {
 
   /** @param {number} ms */
   next(ms) {
-    for (const [i, peak] of this.peaks.entries()) this.told[i].push(Math.min(1, Math.round(peak * 1e5) / 1e5));
-    this.peaks = [0, 0, 0];
+    for (const band of this.bands) {
+      band.told.push(Math.min(1, Math.round(band.peak * 1e5) / 1e5));
+      band.peak = 0;
+    }
     this.now = ms;
-    if (this.told[0].length < TOLD_MS) return;
-    this.port.postMessage(this.told);
-    this.told = this.told.map(() => []);
+    if (this.bands.some(({ told }) => told.length < TOLD_MS)) return;
+    this.port.postMessage(this.bands.map(({ told }) => told.splice(0)));
   }
 }
 

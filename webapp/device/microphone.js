@@ -1,5 +1,7 @@
 /** What the microphone hears, as levels alone: the worklet in levels.js keeps the sound itself to the sound thread. */
 
+import { pick } from '../pick.js';
+
 /** As it is: what a phone does for calls takes clicks away. */
 const WANTED = { audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false }, video: false };
 const PATIENCE_MS = 2000;
@@ -28,7 +30,7 @@ export async function openMicrophone({ onLevels, onEnd }) {
   const stream = await navigator.mediaDevices.getUserMedia(WANTED).catch((error) => {
     throw new Error(REFUSED[error.name] ?? OTHERWISE);
   });
-  const [track] = stream.getAudioTracks();
+  const track = pick(stream.getAudioTracks(), 0);
   const context = new AudioContext();
   const stop = () => {
     track.onended = null;

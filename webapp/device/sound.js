@@ -40,8 +40,10 @@ export function render({ lead_s, cycle_s, events }, rate) {
     // of later strokes nothing: the cycle is heard again
     const length = Math.min(Math.round(NOTE_S * rate), samples.length - from);
     // A cosine sounds from its first sample on
-    for (let i = 0; i < length; i++)
-      samples[from + i] += voice.loud * Math.cos((2 * Math.PI * voice.hz * i) / rate) * Math.exp(-i / rate / FADE_S);
+    for (let i = 0; i < length; i++) {
+      const note = voice.loud * Math.cos((2 * Math.PI * voice.hz * i) / rate) * Math.exp(-i / rate / FADE_S);
+      samples[from + i] = (samples[from + i] ?? 0) + note;
+    }
   }
   return samples;
 }

@@ -27,13 +27,14 @@ export function createTilt(onTilt) {
 
   function tell() {
     const now = performance.now();
-    if (!shown.length) {
+    const [first] = shown;
+    if (!first) {
       if (now - started > PATIENCE_MS) stop('none');
       return;
     }
-    const from = Math.max(shown[0].at, now - KEPT_S * 1000);
+    const from = Math.max(first.at, now - KEPT_S * 1000);
     // the value that was true when the time kept began belongs to it
-    while (shown.length > 1 && shown[1].at <= from) shown.shift();
+    shown = shown.slice(shown.findLastIndex(({ at }) => at <= from));
     const readings = shown
       .map(({ at, beta_deg, gamma_deg }, i) => ({
         beta_deg,

@@ -26,7 +26,11 @@ import { STOP } from './stop.js';
  * Longest silence in each of the worker's doings before it counts as dead, and how long each may take in all: a slow phone's
  * engine goes on giving signs of life, and so does one that goes round in circles. The files may come over a poor network.
  */
-const PATIENCE_MS = { files: [20_000, 90_000], snapshot: [10_000, 30_000], answer: [8_000, 60_000] };
+const PATIENCE_MS = {
+  files: { silence: 20_000, whole: 90_000 },
+  snapshot: { silence: 10_000, whole: 30_000 },
+  answer: { silence: 8_000, whole: 60_000 },
+};
 const TICK_MS = 500;
 const DEATHS_IN_A_ROW = 3;
 
@@ -93,8 +97,8 @@ export function createEngine({ onState = () => {} } = {}) {
   /** @param {keyof typeof PATIENCE_MS} doing */
   function expect(doing) {
     clearInterval(watch);
-    const whole = PATIENCE_MS[doing][1];
-    silence = PATIENCE_MS[doing][0];
+    const { whole } = PATIENCE_MS[doing];
+    ({ silence } = PATIENCE_MS[doing]);
     left = { silence, whole };
     // A phone that is busy or asleep lets neither the engine nor this clock run: a tick that comes late counts as one
     watch = setInterval(() => {
@@ -186,7 +190,7 @@ export function createEngine({ onState = () => {} } = {}) {
       const question = { name, request: JSON.stringify({ ask: name, ...fields }), latest, onShare, resolve, reject };
       const old = latest ? waiting.findIndex((other) => other.latest && other.name === name) : -1;
       if (old < 0) waiting.push(question);
-      else waiting.splice(old, 1, question)[0].resolve(undefined);
+      else for (const given of waiting.splice(old, 1, question)) given.resolve(undefined);
       signal?.addEventListener('abort', () => leave(question));
       send();
     });

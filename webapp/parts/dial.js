@@ -37,9 +37,10 @@ export function dial({ label, words, value, onValue }) {
   const deg = turned(value);
   /** @param {KeyboardEvent} event */
   const key = (event) => {
-    if (!KEYS[event.key]) return;
+    const by = KEYS[event.key];
+    if (!by) return;
     event.preventDefault();
-    onValue(turned(KEYS[event.key](deg)));
+    onValue(turned(by(deg)));
   };
   /** @param {PointerEvent} event */
   const down = (event) => {

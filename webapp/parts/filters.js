@@ -21,15 +21,16 @@ const HOW = [
 ];
 const FOOT_M = 0.3048;
 /** As the engine bands first putts, m. */
-const EDGES = [0, 3, 5, 8, 12, 20, 40, 200].map((feet) => feet * FOOT_M);
+const EDGES_M = [3, 5, 8, 12, 20, 40].map((feet) => feet * FOOT_M);
+const FARTHEST_M = 200 * FOOT_M;
 /** @type {[number, number][]} */
-const BANDS = EDGES.slice(1).map((most, i) => [EDGES[i], most]);
+const BANDS = [...EDGES_M, FARTHEST_M].map((most, i) => [EDGES_M[i - 1] ?? 0, most]);
 
 /** @param {[number, number]} band @param {Settings} settings */
 export function bandWords([from_m, to_m], settings) {
   const unit = distanceUnit(settings);
   if (!from_m) return `under ${inUnit(to_m, unit)} ${unit.unit}`;
-  return to_m >= EDGES[EDGES.length - 1]
+  return to_m >= FARTHEST_M
     ? `over ${inUnit(from_m, unit)} ${unit.unit}`
     : `${inUnit(from_m, unit)} to ${inUnit(to_m, unit)} ${unit.unit}`;
 }

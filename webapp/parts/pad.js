@@ -25,6 +25,7 @@ export const outside = (finishes, reach_m) =>
  */
 export function pad({ reach_m, putt, finishes, words, ringWords, onPoint }) {
   const scale = scaleOf(reach_m);
+  /** @returns {[number, number]} */
   const px = (/** @type {number} */ x, /** @type {number} */ y) => [SIZE / 2 - y * scale, SIZE * ABOVE - x * scale];
   const [hx, hy] = px(0, 0);
   const [, past] = px(putt.past_m, 0);

@@ -2,6 +2,7 @@
  * A tape that slides under a fixed mark: drag it, or use the arrow keys. Its stops need not be
  * evenly spaced, so a long range stays fine where it matters.
  */
+import { pick } from '../pick.js';
 import { html, svg } from 'lit-html';
 import { grip } from './grip.js';
 
@@ -24,16 +25,14 @@ const PAGE = 10;
  * @param {readonly number[]} stops @param {number} value
  */
 export function placeOf(stops, value) {
-  if (value <= stops[0]) return 0;
   const above = stops.findIndex((stop) => stop >= value - 1e-9);
-  if (above < 0) return stops.length - 1;
-  return Math.abs(stops[above] - value) < 1e-9
-    ? above
-    : above - 1 + (value - stops[above - 1]) / (stops[above] - stops[above - 1]);
+  const [low, high] = [stops[above - 1], stops[above]];
+  if (high === undefined) return stops.length - 1;
+  return low === undefined || Math.abs(high - value) < 1e-9 ? above : above - 1 + (value - low) / (high - low);
 }
 
 /** @param {readonly number[]} stops @param {number} place */
-const nearest = (stops, place) => stops[Math.max(0, Math.min(stops.length - 1, Math.round(place)))];
+export const nearest = (stops, place) => pick(stops, Math.max(0, Math.min(stops.length - 1, Math.round(place))));
 
 /**
  * @param {string} key @param {number} place @param {number} last @returns {number | undefined} the place that a key leads to
@@ -74,7 +73,7 @@ export function ruler({ label, words, value, stops, mark, onValue }) {
   let ticks = '';
   for (let i = Math.max(0, Math.floor(place) - reach); i <= Math.min(last, Math.ceil(place) + reach); i++) {
     const x = HALF_PX + (i - place) * STOP_PX;
-    const text = mark(stops[i]);
+    const text = mark(pick(stops, i));
     ticks += `M${x} 14V${text ? 54 : 38}`;
     if (text) numbers.push(svg`<text class="tick-text" x=${x} y="86">${text}</text>`);
   }

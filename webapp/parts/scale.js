@@ -1,6 +1,7 @@
 /**
  * A ruler that lies still: a touch on it sets the value, a finger that slides on mends it.
  */
+import { nearest } from './ruler.js';
 import { html, svg } from 'lit-html';
 
 const WIDTH = 350;
@@ -21,7 +22,7 @@ export function scale({ label, words, value, stops, mark, onValue }) {
   const x = (/** @type {number} */ i) => EDGE + i * step;
   const at = value === null ? -1 : stops.findIndex((stop) => Math.abs(stop - value) < 1e-9);
   const set = (/** @type {number} */ i) => {
-    const next = stops[Math.max(0, Math.min(stops.length - 1, i))];
+    const next = nearest(stops, i);
     if (next !== value) onValue(next);
   };
   /** @param {PointerEvent} event */

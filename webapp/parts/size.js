@@ -3,9 +3,11 @@
  * @param {(size: {width: number, height: number}) => void} onSize
  */
 export function watchSize(onSize) {
-  const sizes = new ResizeObserver(([{ contentRect }]) => {
-    const [width, height] = [Math.round(contentRect.width), Math.round(contentRect.height)];
-    if (width && height) onSize({ width, height });
+  const sizes = new ResizeObserver((changes) => {
+    for (const { contentRect } of changes) {
+      const [width, height] = [Math.round(contentRect.width), Math.round(contentRect.height)];
+      if (width && height) onSize({ width, height });
+    }
   });
   /** @type {Element | null} */
   let watched = null;

@@ -74,9 +74,10 @@ export function cardOf({ id, at, name, place, competition = false, holes }) {
   const all = Array.from({ length: count }, (_, i) => {
     const putts = known.get(i + 1);
     if (!putts) return blankHole(i + 1);
-    if (!putts.length) return { ...blankHole(i + 1), taken: 0 };
-    const gaveUp = putts[putts.length - 1].result === 'missed';
-    return { hole: i + 1, distance_m: putts[0].distance_m, taken: gaveUp ? null : putts.length, gaveUp, told: true, putts };
+    const [first] = putts;
+    if (!first) return { ...blankHole(i + 1), taken: 0 };
+    const gaveUp = putts.at(-1)?.result === 'missed';
+    return { hole: i + 1, distance_m: first.distance_m, taken: gaveUp ? null : putts.length, gaveUp, told: true, putts };
   });
   return { id, at, name, place, competition, at_hole: 0, holes: all };
 }

@@ -1,6 +1,7 @@
 /**
  * What a single value of an entry may be: the engine's own ranges, and words. Each throws what is wrong, in words.
  */
+import { pick } from '../pick.js';
 import { FIELDS } from '../engine/fields.js';
 
 /** @param {import('../engine/protocol.js').NumberTaken} taken @returns {[number, number]} */
@@ -14,7 +15,7 @@ const {
   ReadFields: DOUBT,
 } = FIELDS;
 
-/** Of what goes to the engine, its own. @type {Record<string, [number, number]>} */
+/** Of what goes to the engine, its own. @satisfies {Record<string, [number, number]>} */
 export const RANGES = {
   distance_m: pair(PUTT.distance_m),
   stimp_ft: pair(PUTT.stimp_ft),
@@ -48,7 +49,7 @@ export const LONGEST_ID = 64;
 
 /** @param {string} name @param {unknown} value @param {string} [range] */
 export function checkNumber(name, value, range = name) {
-  const [low, high] = RANGES[range];
+  const [low, high] = pick(RANGES, range);
   if (typeof value !== 'number' || !(value >= low && value <= high))
     throw new Error(`${name} is ${shown(value)}; it takes a number from ${low} to ${high}`);
   if (WHOLE.includes(name) && !Number.isInteger(value)) throw new Error(`${name} is ${value}; it takes a whole number`);

@@ -61,7 +61,7 @@ export function roundsOf(entries, only, now = Date.now()) {
   const asked = only.band
     ? rounds.map((round) => ({
         ...round,
-        holes: round.holes.filter(({ putts }) => putts.length && inBand(only, putts[0].distance_m)),
+        holes: round.holes.filter(({ putts: [first] }) => first && inBand(only, first.distance_m)),
       }))
     : rounds;
   return asked.filter(({ holes }) => holes.length).sort((a, b) => (a.at < b.at ? -1 : 1));

@@ -100,7 +100,7 @@ export async function write(all, before = [], parts = {}, newer = false) {
       const fits = all.map((entry, i) => !newer || entry.changed > (earlier[i]?.changed ?? ''));
       const [entries, olds] = [all.filter((_, i) => fits[i]), earlier.filter((_, i) => fits[i])];
       // a green changes with each reading of a walk, and holds them all: what it was need not be kept beside it
-      const moved = olds.filter((old, i) => old && old.kind !== 'green' && old.changed !== entries[i].changed);
+      const moved = olds.filter((old, i) => old && old.kind !== 'green' && old.changed !== entries[i]?.changed);
       // async, so that one that throws at once leaves none of the others unheard
       await Promise.all([
         ...[.../** @type {Entry[]} */ (moved), ...before].map(async (entry) => past.put(entry)),

@@ -84,20 +84,22 @@ const OWN = {
 
 /** What is told of the green, all of it or nothing. @param {Record<string, unknown>} data @param {boolean} needed */
 function ofGreen(data, needed) {
-  const numbers = numbersOf(data, ['distance_m', ...known(data, ['stimp_ft', 'past_m', 'slope_percent', 'fall_deg'])]);
+  const distance_m = checkNumber('distance_m', data.distance_m);
+  const numbers = numbersOf(data, [...known(data, ['stimp_ft', 'past_m', 'slope_percent', 'fall_deg'])]);
   const stations = data.stations ?? undefined;
-  const named = Object.keys(numbers).slice(1);
+  const named = Object.keys(numbers);
   const whole = stations === undefined ? named.length === 4 : named.join() === 'stimp_ft,past_m';
   if (!whole && (needed || named.length || stations !== undefined))
     throw new Error(
       'a putt takes stimp_ft, past_m, slope_percent and fall_deg, stations in place of both slopes, or none of them',
     );
   return {
+    distance_m,
     ...numbers,
     ...told(data, 'stimp_source', 'stimp_sd_ft'),
     ...(stations === undefined
       ? told(data, 'tilt_source', 'tilt_sd_percent')
-      : { stations: checkStations(stations, numbers.distance_m) }),
+      : { stations: checkStations(stations, distance_m) }),
   };
 }
 
@@ -130,7 +132,7 @@ const OF_A_GREEN = {
 
 /** @param {Record<string, unknown>} data */
 function walkedOf(data) {
-  const bad = Object.keys(OF_A_GREEN).find((name) => !OF_A_GREEN[name](data[name]));
+  const [bad] = Object.entries(OF_A_GREEN).find(([name, fits]) => !fits(data[name])) ?? [];
   if (bad) throw new Error(`${bad} is ${shown(data[bad])}; it is none of a green`);
   return {
     name: checkText('name', data.name, LONGEST_TEXT),
@@ -150,10 +152,10 @@ function checkStations(list, distance_m) {
     throw new Error(`stations takes a list of 1 to ${MOST_STATIONS}`);
   const stations = list.map((each) => {
     if (!isRecord(each)) throw new Error('each of stations takes at_m, slope_percent and fall_deg');
-    const { at_m, ...slope } = numbersOf(each, ['at_m', 'slope_percent', 'fall_deg']);
-    return { at_m, ...slope, ...told(each, 'tilt_source', 'tilt_sd_percent') };
+    const slope = numbersOf(each, ['slope_percent', 'fall_deg']);
+    return { at_m: checkNumber('at_m', each.at_m), ...slope, ...told(each, 'tilt_source', 'tilt_sd_percent') };
   });
-  if (stations.some(({ at_m }, i) => at_m > distance_m || (i && at_m - stations[i - 1].at_m < 0.01)))
+  if (stations.some(({ at_m }, i) => at_m > distance_m || at_m - (stations[i - 1]?.at_m ?? -1) < 0.01))
     throw new Error('stations take rising at_m, up to distance_m');
   return stations;
 }

@@ -3,7 +3,8 @@
  * @import {Entry} from '../types.js'
  */
 
-const PLACES = ['Larkmoor', 'Quill Bay'];
+const HOME = 'Larkmoor';
+const AWAY = 'Quill Bay';
 const DAY_MS = 86_400_000;
 const PUTT_MS = 90_000;
 
@@ -206,7 +207,7 @@ export function sample() {
   const head = (id, time, place) => ({ id: `sample-${id}`, at: time, changed: time, place, text: '', sample: true });
   const putts = PUTTS.map(([days, distance_m, stimp_ft, slope_percent, fall_deg, aim_deg, finish, line], i) => ({
     kind: 'putt',
-    ...head(`${i}`, at(days, PUTTS.length - i), PLACES[i % 36 < 18 ? 0 : 1]),
+    ...head(`${i}`, at(days, PUTTS.length - i), i % 36 < 18 ? HOME : AWAY),
     distance_m,
     stimp_ft,
     slope_percent,
@@ -219,20 +220,20 @@ export function sample() {
   }));
   const greens = GREENS.map(([days, place, stimp_ft, stimp_sd_ft, weather], i) => ({
     kind: 'note',
-    ...head(`green-${i}`, at(days, PUTTS.length + 1), PLACES[place]),
+    ...head(`green-${i}`, at(days, PUTTS.length + 1), place ? AWAY : HOME),
     weather,
     stimp_ft,
     stimp_sd_ft,
   }));
   const notes = NOTES.map(([days, place, text], i) => ({
     kind: 'note',
-    ...head(`note-${i}`, at(days, 0), PLACES[place]),
+    ...head(`note-${i}`, at(days, 0), place ? AWAY : HOME),
     text,
   }));
   const drills = SESSIONS.flatMap(([days, blocks], session) =>
     blocks.map(([drill, name, minutes, good, bad], i) => ({
       kind: 'drill',
-      ...head(`drill-${session}-${i}`, at(days, blocks.length - i), PLACES[0]),
+      ...head(`drill-${session}-${i}`, at(days, blocks.length - i), HOME),
       session: `sample-${session}`,
       drill,
       name,

@@ -22,6 +22,7 @@ import {
   whole,
 } from './forms.js';
 import { PRESETS } from '../engine/fields.js';
+import { pick } from '../pick.js';
 import { SOURCES } from '../doubt.js';
 import { CARD, isCard as isRoundCard } from './card.js';
 import { fitting, olderEntries } from './older.js';
@@ -56,7 +57,7 @@ export const SETTINGS = {
   against: 'tour',
 };
 
-const [{ start_line_sd_deg, pace_sd_fraction, slope_sd_percent }] = PRESETS;
+const { start_line_sd_deg, pace_sd_fraction, slope_sd_percent } = pick(PRESETS, 0);
 /** @type {Player} */
 export const PLAYER = {
   start_line_sd_deg,
@@ -395,7 +396,7 @@ function practised(practice) {
 export function restore(data, aside = []) {
   /** @type {Record<string, unknown>} */
   let saved = isRecord(data) && Number.isInteger(data.schema) && Number(data.schema) >= 1 && !isNewer(data) ? data : {};
-  for (let at = Number(saved.schema ?? SCHEMA); at < SCHEMA; at++) saved = NEXT[at](saved);
+  for (let at = Number(saved.schema ?? SCHEMA); at < SCHEMA; at++) saved = pick(NEXT, at)(saved);
   const settings = kept('settings', saved.settings, SETTINGS, SETTINGS_CHECKS, aside);
   return {
     settings,

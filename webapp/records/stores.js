@@ -122,11 +122,11 @@ async function close() {
 async function alike(first, twin) {
   const [mine, its] = await Promise.all([first, twin].map((db) => db.get('marks', WRITTEN)));
   if (mine && mine.value === its?.value) return;
-  const both = await Promise.all([first, twin].map(rowsOf));
-  const rows = joined(both[0], both[1]);
+  const [ofFirst, ofTwin] = await Promise.all([rowsOf(first), rowsOf(twin)]);
+  const rows = joined(ofFirst, ofTwin);
   const written = { id: WRITTEN, value: newSalt() };
-  await fill(first, both[0], rows, written);
-  await fill(twin, both[1], rows, written);
+  await fill(first, ofFirst, rows, written);
+  await fill(twin, ofTwin, rows, written);
 }
 
 /** @param {Database} db @returns {Promise<Rows>} */

@@ -2,6 +2,7 @@
  * Putts as a table (CSV) and back. DEVELOPERS.md describes it.
  * @import {Entry, PuttEntry} from '../types.js'
  */
+import { pick } from '../pick.js';
 import { checked } from './entry.js';
 
 const COLUMNS = [
@@ -72,8 +73,8 @@ export function fromCsv(text) {
   const names = head?.cells.map((name) => name.trim()) ?? [];
   if (!names.some((name) => DISTANCES[name]) || !names.includes('result'))
     throw new Error('This is no record of Borrowline: the first line names no distance_m and result.');
-  const unknown = names.filter((name) => !COLUMNS.includes(name) && !DISTANCES[name]);
-  if (unknown.length) throw new Error(`The first line names ${unknown[0].slice(0, 40)}, which is no column of a record.`);
+  const unknown = names.find((name) => !COLUMNS.includes(name) && !DISTANCES[name]);
+  if (unknown !== undefined) throw new Error(`The first line names ${unknown.slice(0, 40)}, which is no column of a record.`);
   const at = new Date().toISOString();
   return rows.map(({ line, cells }) => [`Line ${line}`, () => checked(withHead(fromRow(names, cells, comma), at, line))]);
 }
@@ -112,14 +113,14 @@ function fromRow(names, cells, comma) {
   const data = { kind: 'putt' };
   names.forEach((name, i) => {
     const value = cells[i];
-    if (value === '') return;
+    if (!value) return;
     if (name === 'stations') data[name] = JSON.parse(value);
     else if (name === 'sample' || name === 'gone') data[name] = flag(name, value);
     else if (name === 'result') data[name] = value.trim().toLowerCase();
     else if (TEXTS.includes(name)) data[name] = QUOTED.test(value) ? value.slice(1) : value;
     else if (DISTANCES[name]) {
       const found = numeral(value, comma);
-      data.distance_m = typeof found === 'number' ? found * DISTANCES[name] : found;
+      data.distance_m = typeof found === 'number' ? found * pick(DISTANCES, name) : found;
     } else data[name] = numeral(value, comma);
   });
   const finished = data.result === 'missed' && (data.x_m !== undefined || data.y_m !== undefined);

@@ -3,6 +3,7 @@
  * DEVELOPERS.md describes both.
  * @import {Entry, Phone, Preview} from '../types.js'
  */
+import { pick } from '../pick.js';
 import { checked } from './entry.js';
 import { olderEntries, ownRead } from './older.js';
 import { newerPhone, phoneOf } from './schema.js';
@@ -45,7 +46,7 @@ function fromJson(text) {
   if (!Number.isInteger(version) || /** @type {number} */ (version) < 1)
     throw new Error('This is no record of Borrowline: its version is none.');
   if (/** @type {number} */ (version) > VERSION) throw new Error('The file is from a newer Borrowline; update this one first.');
-  for (let at = /** @type {number} */ (version); at < VERSION; at++) data = NEXT[at](data);
+  for (let at = /** @type {number} */ (version); at < VERSION; at++) data = pick(NEXT, at)(data);
   const good = sorted(
     /** @type {unknown[]} */ (data.entries).map((each, i) => [`Entry ${i + 1}`, each]),
     checked,

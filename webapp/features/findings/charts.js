@@ -3,6 +3,7 @@
  * @import {BandAnswer, CostAnswer, PublishedAnswer, WeekAnswer} from '../../engine/protocol.js'
  * @import {Settings} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { svg, html } from 'lit-html';
 import { dayWords, distanceUnit, number } from '../../format.js';
 import { NAMES } from './words.js';
@@ -27,7 +28,8 @@ export function costChart(costs) {
 const HEIGHT = 200;
 const FOOT = 24;
 const SIDE = 30;
-const STEPS = [1, 2, 5, 10, 20];
+const STEPS = [1, 2, 5, 10];
+const LARGEST_STEP = 20;
 const MOST_TICKS = 6;
 
 /** Make share by distance, beside what was published. @param {BandAnswer[]} make @param {PublishedAnswer[]} published @param {Settings} settings */
@@ -36,7 +38,7 @@ export function makeChart(make, published, settings) {
   const far = Math.max(6.5, ...make.map(({ mean_m }) => mean_m + 0.5));
   const x = (/** @type {number} */ m) => SIDE + (Math.min(m, far) / far) * (WIDTH - SIDE - 8);
   const y = (/** @type {number} */ share) => 8 + (1 - share) * (HEIGHT - FOOT - 8);
-  const step = STEPS.find((each) => (each * unit.si) / far > 1 / MOST_TICKS) ?? STEPS[STEPS.length - 1];
+  const step = STEPS.find((each) => (each * unit.si) / far > 1 / MOST_TICKS) ?? LARGEST_STEP;
   const ticks = Array.from({ length: Math.floor(far / unit.si / step) }, (_, i) => (i + 1) * step);
   return html`<svg class="chart" role="img" aria-label="Putts made by distance, beside tour players and 1995; the table below has yours." viewBox="0 0 ${WIDTH} ${HEIGHT}">
     ${[0, 0.5, 1].map((share) => svg`<path class="grid" d="M${SIDE} ${y(share)}H${WIDTH}"></path><text class="small" x="0" y=${y(share) + 4}>${share * 100}</text>`)}
@@ -44,7 +46,7 @@ export function makeChart(make, published, settings) {
     <text class="small" x="0" y=${HEIGHT - 4}>${unit.unit}</text>
     ${published.map(({ name, shares }) => {
       const inside = shares.filter(([m]) => m <= far);
-      const [m, share] = inside[inside.length - 1];
+      const [m, share] = pick(inside, inside.length - 1);
       return svg`<path class=${name === 'tour' ? 'tour' : 'past-tour'} d="M${inside.map(([at, made]) => `${x(at)} ${y(made)}`).join('L')}"></path>
         <text class="small" text-anchor=${m < far / 2 ? 'start' : 'end'} x=${x(m)} y=${m < far / 2 ? y(share) - 5 : y(share) + 14}>${name}</text>`;
     })}
@@ -59,14 +61,14 @@ const LOW = 150;
 
 /** Make share week by week, each with its range. @param {WeekAnswer[]} weeks oldest first */
 export function weekChart(weeks) {
-  const days = weeks.map(({ monday }) => Date.parse(monday));
-  const [first, last] = [days[0], days[days.length - 1]];
-  const x = (/** @type {number} */ day) => SIDE + 8 + ((day - first) / (last - first)) * (WIDTH - SIDE - 16);
+  const [first, last] = [pick(weeks, 0).monday, pick(weeks, weeks.length - 1).monday];
+  const since = (/** @type {string} */ monday) => Date.parse(monday) - Date.parse(first);
+  const x = (/** @type {string} */ monday) => SIDE + 8 + (since(monday) / since(last)) * (WIDTH - SIDE - 16);
   const y = (/** @type {number} */ share) => 8 + (1 - share) * (LOW - FOOT - 8);
   return html`<svg class="chart" role="img" aria-label="Putts made in 100, week by week, each with its range; the table below has the numbers." viewBox="0 0 ${WIDTH} ${LOW}">
     ${[0, 0.5, 1].map((share) => svg`<path class="grid" d="M${SIDE} ${y(share)}H${WIDTH}"></path><text class="small" x="0" y=${y(share) + 4}>${share * 100}</text>`)}
-    ${weeks.map(({ made, tries, low, high }, i) => svg`<path class="reach" d="M${x(days[i])} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${x(days[i])} cy=${y(made / tries)} r="5"></circle>`)}
-    <text class="small" x=${SIDE} y=${LOW - 4}>${dayWords(weeks[0].monday)}</text><text class="small" text-anchor="end" x=${WIDTH} y=${LOW - 4}>${dayWords(weeks[weeks.length - 1].monday)}</text>
+    ${weeks.map(({ monday, made, tries, low, high }) => svg`<path class="reach" d="M${x(monday)} ${y(low)}V${y(high)}"></path><circle class="mine" cx=${x(monday)} cy=${y(made / tries)} r="5"></circle>`)}
+    <text class="small" x=${SIDE} y=${LOW - 4}>${dayWords(first)}</text><text class="small" text-anchor="end" x=${WIDTH} y=${LOW - 4}>${dayWords(last)}</text>
   </svg>`;
 }
 
@@ -87,11 +89,11 @@ export function strikeChart(strikes, opening) {
   const x = (/** @type {number} */ deg) => WIDTH / 2 - (deg / WIDE_DEG) * (WIDTH / 2 - 8);
   const y = (/** @type {number} */ part) => HEIGHT / 2 - (part / LONG) * (HEIGHT / 2 - 8);
   const taken = [
-    ...opening.map(([part, right]) => [right, part]),
-    ...opening.toReversed().map(([part, , left]) => [left, part]),
+    ...opening.map(([part, right]) => ({ deg: right, part })),
+    ...opening.toReversed().map(([part, , left]) => ({ deg: left, part })),
   ];
   return html`<svg class="chart cut" role="img" aria-label="Start and pace of ${strikes.length} misses: left and right of the line meant, long above and short below, over what a level putt takes; the table below has the numbers." viewBox="0 0 ${WIDTH} ${HEIGHT}">
-    <path class="taken" d="M${taken.map(([deg, part]) => `${x(deg)} ${y(part)}`).join('L')}Z"></path>
+    <path class="taken" d="M${taken.map(({ deg, part }) => `${x(deg)} ${y(part)}`).join('L')}Z"></path>
     <path class="grid" d="M0 ${HEIGHT / 2}H${WIDTH}M${WIDTH / 2} 0V${HEIGHT}"></path>
     <text class="small" x="2" y=${HEIGHT / 2 - 4}>${WIDE_DEG}° left</text><text class="small" text-anchor="end" x=${WIDTH - 2} y=${HEIGHT / 2 - 4}>${WIDE_DEG}° right</text>
     <text class="small" x="2" y="12">${LONG * 100}\u00a0% long</text><text class="small" x="2" y=${HEIGHT - 4}>${LONG * 100}\u00a0% short</text>

@@ -3,6 +3,7 @@
  * @import {FindingsActions} from './index.js'
  * @import {Table} from './tables.js'
  */
+import { pick } from '../../pick.js';
 import { html } from 'lit-html';
 import { dayWords, distanceUnit, several, signed as plus, smallUnit, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
@@ -122,7 +123,7 @@ const MOST_NAMED = 10;
 const leftOut = (left, entries, settings, act) => html`<section><h2>Left out</h2>
   <p class="quiet">${several(left.length, 'putt')} can tell nothing of the skills. Touch one to mend it.</p>
   <ul class="left-out">${left.slice(0, MOST_NAMED).map(({ id, why }) => {
-    const { at, distance_m } = entries[Number(id)];
+    const { at, distance_m } = pick(entries, Number(id));
     return html`<li><button type="button" class="word" @click=${() => act.open(id)}>${withUnit(distance_m, distanceUnit(settings))}, ${dayWords(at)}</button> ${why}.</li>`;
   })}</ul></section>`;
 
@@ -138,9 +139,12 @@ function finishes(misses, value, settings) {
   const unit = smallUnit(settings);
   const step_m = unit.unit === 'in' ? 20 * unit.si : 50 * unit.si;
   const rings_m = [1, 2, 3].map((i) => i * step_m);
-  const reach_m = rings_m[2];
+  const reach_m = 3 * step_m;
   const words = leaveWords(value.leaves, settings);
-  const past_m = shown.map((miss) => miss.past_m).sort((a, b) => a - b)[Math.floor(shown.length / 2)];
+  const past_m = pick(
+    shown.map((miss) => miss.past_m).toSorted((a, b) => a - b),
+    Math.floor(shown.length / 2),
+  );
   return html`${pad({ reach_m, putt: { past_m }, finishes: shown, words: `Where ${shown.length} misses stopped round the hole. ${words}`, ringWords: (r) => withUnit(r, unit) })}
     <p>${words}</p><p class="quiet">To scale; the cross is the pace wanted.${newest}${beyond(outside(shown, reach_m))}</p>
     ${folded('The finishes in numbers', finishTable(shown, rings_m, settings))}`;

@@ -33,8 +33,8 @@ export function headline({ costs, caution }) {
   if (!costs.length) return 'Log putts, and this says what costs you most.';
   // A bias beyond chance, or a spread that is certainly larger than the yardstick's
   const out = costs.filter(({ lean, low }) => lean || low > 0);
-  if (!out.length) return 'Nothing stands out.';
   const [first, second] = out;
+  if (!first) return 'Nothing stands out.';
   if (second && second.high > first.low && second.putts_per_100 > first.putts_per_100 - (first.high - first.low) / 2)
     return `${NAMES[first.skill]} or ${NAMES[second.skill].toLowerCase()}: not yet told apart.`;
   return `${NAMES[first.skill]} costs you most: ${number(first.putts_per_100, 0)} putts in 100 holes.`;

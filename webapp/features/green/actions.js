@@ -3,6 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {GreenPage, Calibration, NoteEntry, Slope, State} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { createTilt } from '../../device/tilt.js';
 import { clocked, DAYS_SD_FT, TOLD_SD_FT, withSpeed } from '../../doubt.js';
 import { dayOf, distanceUnit, doesNotFit, fromText, today, withUnit } from '../../format.js';
@@ -51,7 +52,7 @@ export function actions({ store, engine, record }) {
     try {
       const { bias_deg, check } = await engine.ask('level', { readings: zero.readings });
       const differ = check.apart_percent === null ? '' : `, positions ${check.apart_percent.toFixed(1)} % apart at most`;
-      const back = { alpha_deg: tellsTurns(zero) ? zero.alphas[0] : null };
+      const back = { alpha_deg: tellsTurns(zero) ? (zero.alphas[0] ?? null) : null };
       const phone = { bias_deg, date: new Date().toISOString() };
       tilt.again();
       keepCalibration(`Phone zeroed${differ}.`, { phone }, { zero: null, back });
@@ -83,7 +84,7 @@ export function actions({ store, engine, record }) {
     /** @param {string} name @param {string} text */
     enter(name, text) {
       const { greenPage, settings } = store.state;
-      const { label, low, high, unit } = FIELDS[name];
+      const { label, low, high, unit } = pick(FIELDS, name);
       const value = fromText(text, unit(settings));
       if (!text.trim()) {
         const { [name]: _, ...draft } = greenPage.draft;
@@ -133,16 +134,16 @@ export function actions({ store, engine, record }) {
     holdZero() {
       const { zero, tilt: shown } = store.state.greenPage;
       if (!zero || shown.kind !== 'live') return;
-      const done = held(zero);
+      const turned_deg = pick(zero.turns, held(zero));
       const next = {
         ...zero,
         problem: '',
         there: false,
         alphas: [...zero.alphas, shown.alpha_deg],
-        readings: [...zero.readings, ...shown.readings.map((reading) => ({ ...reading, turned_deg: zero.turns[done] }))],
+        readings: [...zero.readings, ...shown.readings.map((reading) => ({ ...reading, turned_deg }))],
       };
       tilt.again();
-      if (done + 1 < zero.turns.length) set('hold position', { zero: next });
+      if (held(next) < zero.turns.length) set('hold position', { zero: next });
       else void endZero(next);
     },
     /** What the phone tells of its turning, followed while it is zeroed. */
@@ -151,8 +152,9 @@ export function actions({ store, engine, record }) {
       const { zero, back, tilt: shown } = greenPage;
       if (shown.kind !== 'live') return;
       if (back && isTurned(back.alpha_deg, shown.alpha_deg, 0)) return act.turnedBack();
-      if (!zero || held(zero) < 1 || held(zero) === zero.turns.length || zero.alphas[0] === null) return;
-      const there = isTurned(zero.alphas[0], shown.alpha_deg, zero.turns[held(zero)]) === true;
+      const first = zero?.alphas[0] ?? null;
+      if (!zero || first === null || held(zero) === zero.turns.length) return;
+      const there = isTurned(first, shown.alpha_deg, pick(zero.turns, held(zero))) === true;
       if (there && !zero.there) tilt.again();
       if (there !== zero.there) return set('turned', { zero: { ...zero, there } });
       if (there && shown.seconds >= SETTLED_S && !refusals.level) act.holdZero();

@@ -2,6 +2,7 @@
  * A green's speed on one pocket card: aim across, and how long a putt plays up and down.
  * @import {State, Answers, Settings} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { html } from 'lit-html';
 import { aim, distanceUnit, inUnit, number } from '../../format.js';
 
@@ -29,7 +30,7 @@ export function card({ putt, settings }, { rows }) {
   ) => html`<table><caption>${caption}</caption><thead><tr><th scope="col">${unit.unit}</th>${head}</tr></thead>
     <tbody>${rows.map(
       (row, i) => html`<tr><th
-      scope="row">${inUnit(distances[i], unit)}</th>${row.map((cell) => html`<td>${shown(cell)}</td>`)}</tr>`,
+      scope="row">${inUnit(pick(distances, i), unit)}</th>${row.map((cell) => html`<td>${shown(cell)}</td>`)}</tr>`,
     )}</tbody></table>`;
   return html`<section class="card" aria-label="Pocket card">
     <h2>Stimp ${number(putt.stimp_ft, 1)} ft</h2>

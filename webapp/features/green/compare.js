@@ -65,15 +65,15 @@ function sides({ putt, settings, read }, { today, home, slope_percent, breaks_li
  * @param {number} distance_m @param {Answers['translated']['today']} today @param {Answers['translated']['home']} home
  */
 function curves(distance_m, today, home) {
-  const paths = [today, home].map((green) => green?.path.filter(([, x]) => x <= distance_m).map(([, x, y]) => [x, y]) ?? []);
-  const widest = Math.max(0.15, ...paths.flat().map(([, y]) => Math.abs(y)));
+  const paths = [today, home].map((green) => green?.path.filter(([, x]) => x <= distance_m) ?? []);
+  const widest = Math.max(0.15, ...paths.flat().map(([, , y]) => Math.abs(y)));
   // the swing is shown larger than the length, or nothing would be seen of it
   const X = 300 / distance_m;
   const Y = Math.min(60 / widest, 4 * X);
-  const swings = paths.flat().map(([, y]) => y * Y);
+  const swings = paths.flat().map(([, , y]) => y * Y);
   const [up, down] = [Math.max(0, ...swings) + 12, 12 - Math.min(0, ...swings)];
   const [first, second] = paths.map((path) =>
-    path.map(([x, y], i) => `${i ? 'L' : 'M'}${(20 + x * X).toFixed(1)} ${(75 - y * Y).toFixed(1)}`).join(''),
+    path.map(([, x, y], i) => `${i ? 'L' : 'M'}${(20 + x * X).toFixed(1)} ${(75 - y * Y).toFixed(1)}`).join(''),
   );
   return html`<svg class="curves" viewBox="0 ${75 - up} 340 ${up + down}" role="img"
     aria-label="Both paths from above, the swing drawn larger than the length">

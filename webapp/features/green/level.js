@@ -114,11 +114,11 @@ function typed(state, act) {
     draft: { slope_percent, fall_deg },
   } = state.greenPage;
   const { stations } = state.putt;
-  const ready = slope_percent !== undefined && fall_deg !== undefined;
+  const typed = slope_percent !== undefined && fall_deg !== undefined && { slope_percent, fall_deg };
   return html`<section><h2>Or type it</h2>
     <div class="fields two">${greenField(state, act, 'slope_percent')} ${greenField(state, act, 'fall_deg')}</div>
-    <button type="button" class="word" ?disabled=${!ready}
-      @click=${() => act.take({ slope_percent, fall_deg }, TYPED_SD_PERCENT)}>Take what is typed into the
+    <button type="button" class="word" ?disabled=${!typed}
+      @click=${() => typed && act.take(typed, TYPED_SD_PERCENT)}>Take what is typed into the
         read${stations ? `; ${several(stations.length, 'place')} go` : ''}</button>
   </section>`;
 }

@@ -30,8 +30,14 @@ export function withPlace(putt, slope, at_m) {
  * @param {boolean} sure whether the phone is zeroed
  */
 export function places(state, act, found, sure) {
-  const { putt, settings, problem } = state;
-  const { stations } = putt;
+  const {
+    putt: { stations },
+    greenPage: {
+      draft: { at_m: there_m },
+    },
+    settings,
+    problem,
+  } = state;
   const sd = found.slope_sd_percent;
   const unit = distanceUnit(settings);
   const one = stations ? `Take as the only slope; ${several(stations.length, 'place')} go` : 'Take into the read';
@@ -46,8 +52,8 @@ export function places(state, act, found, sure) {
     ${
       (stations?.length ?? 1) < MOST
         ? html`<div class="place">${greenField(state, act, 'at_m')}
-        <button type="button" class="word" ?disabled=${state.greenPage.draft.at_m === undefined}
-          @click=${() => act.takeAt(found, sd, state.greenPage.draft.at_m)}>${
+        <button type="button" class="word" ?disabled=${there_m === undefined}
+          @click=${() => there_m !== undefined && act.takeAt(found, sd, there_m)}>${
             stations ? 'Add this place' : 'Take as one of several places'
           }</button></div>`
         : ''

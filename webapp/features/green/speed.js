@@ -5,10 +5,9 @@
  */
 import { refusalWords } from '../../refusal.js';
 import { html, nothing } from 'lit-html';
-import { dayWords, number, percents, several, withUnit } from '../../format.js';
+import { dayWords, distanceUnit, number, percents, several, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { greenField } from './green-field.js';
-import { FIELDS } from './fields.js';
 import { rollsHere } from './rolls.js';
 
 const RULES =
@@ -18,7 +17,10 @@ const RULES =
 export function speed(state, act) {
   const {
     place,
-    greenPage: { by },
+    greenPage: {
+      by,
+      draft: { stimp_ft: told_ft },
+    },
   } = state;
   return html`
     <div class="number-field"><label for="place">Place</label><span class="number-entry"><input id="place" autocomplete="off"
@@ -37,8 +39,8 @@ export function speed(state, act) {
     })}
     ${by === 'rolls' ? rolls(state, act) : stimpmeter(state, act)}
     <section><h2>Or as told</h2><div class="fields">${greenField(state, act, 'stimp_ft')}</div>
-      <button type="button" class="word" ?disabled=${state.greenPage.draft.stimp_ft === undefined}
-        @click=${() => act.keepSpeed(state.greenPage.draft.stimp_ft, null)}>Keep what was told</button></section>
+      <button type="button" class="word" ?disabled=${told_ft === undefined}
+        @click=${() => told_ft !== undefined && act.keepSpeed(told_ft, null)}>Keep what was told</button></section>
     ${kept(state, act)}`;
 }
 
@@ -54,7 +56,7 @@ function rolls(state, act) {
   const here = rollsHere(state);
   const away = calibration.rolls.length - here.length;
   const wrong = answers.rolled?.suspects ?? [];
-  const unit = FIELDS.distance_m.unit(settings);
+  const unit = distanceUnit(settings);
   return html`<section>
     <p>Choose a line that does not curve. Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then
       measure the roll.</p>

@@ -3,6 +3,8 @@
  * @import {Tilt, Zero} from '../../types.js'
  */
 
+import { pick } from '../../pick.js';
+
 /** How exactly a phone is turned by hand, degrees. */
 const NEAR_DEG = 30;
 
@@ -26,4 +28,5 @@ export function isTurned(first, now, turned_deg) {
 export const held = ({ alphas }) => alphas.length;
 
 /** Whether it told of each turn so far: a phone without a gyroscope shows the same direction for ever. @param {Zero} zero */
-export const tellsTurns = ({ alphas, turns }) => alphas.every((alpha, i) => isTurned(alphas[0], alpha, turns[i]) === true);
+export const tellsTurns = ({ alphas: [first = null, ...others], turns: [, ...turns] }) =>
+  first !== null && others.every((alpha, i) => isTurned(first, alpha, pick(turns, i)) === true);

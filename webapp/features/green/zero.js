@@ -3,6 +3,7 @@
  * @import {State} from '../../types.js'
  * @import {GreenActions} from './actions.js'
  */
+import { pick } from '../../pick.js';
 import { html } from 'lit-html';
 import { SETTLED_S } from './actions.js';
 import { sideways, turned } from './drawings.js';
@@ -21,17 +22,17 @@ export function zeroing({ greenPage: { zero, tilt }, refusals }, act) {
   if (!zero) return '';
   const { turns, problem } = zero;
   const done = held(zero);
-  const at = turns[done];
+  const deg = pick(turns, done);
   const settled = tilt.kind === 'live' && tilt.seconds >= SETTLED_S && !refusals.level;
-  const by = done ? at - turns[done - 1] : 0;
-  const how = HOW[by];
+  const by = done ? deg - pick(turns, done - 1) : 0;
+  const how = pick(HOW, by);
   // from the first turn on, one that knows its turning takes each position by itself
   const itself = done > 1 && tellsTurns(zero);
   return html`<section class="zeroing" aria-label="Zero by turning">
     <h2>Position ${done + 1} of ${turns.length}</h2>
     ${problem ? html`<p class="problem" role="alert">Not zeroed: ${problem}. Start with the first position.</p>` : ''}
     <p class="say">${how}</p>
-    ${turned(at, by, how)}
+    ${turned(deg, by, how)}
     ${sideways}
     <p class="quiet">Always the same side down. A case or the camera’s bump does no harm if it lies the same each time.
       ${itself ? 'It takes the position by itself.' : 'Let go before you touch.'}</p>

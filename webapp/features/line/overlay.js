@@ -72,7 +72,8 @@ function inked(pen, { chosen, high, low, spot, marks }, off) {
     trace(pen, high, thin * 0.7, LINE, [thin * 4, thin * 3]);
     trace(pen, low, thin * 0.7, LINE, [thin * 0.5, thin * 3]);
   }
-  if (spot && marks.length > 1) trace(pen, [marks[0], spot], thin * 0.8, AIM, [thin * 5, thin * 4]);
+  const [ball] = marks;
+  if (spot && ball && marks.length > 1) trace(pen, [ball, spot], thin * 0.8, AIM, [thin * 5, thin * 4]);
   trace(pen, chosen, thin * 1.5, LINE);
   if (!spot) return;
   const [u, v] = spot;
@@ -135,9 +136,8 @@ let last = [];
 /** Paints the picture on the screen, when it or its lines have changed. @param {ParentNode} root @param {State} state */
 export function paint(root, state) {
   for (const mark of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll('.photo-mark'))) {
-    const [x, y] = (mark.dataset.at ?? '').split(' ').map(Number);
-    mark.style.left = `${x * 100}%`;
-    mark.style.top = `${y * 100}%`;
+    const [left, top] = (mark.dataset.at ?? '').split(' ').map((share) => `${Number(share) * 100}%`);
+    Object.assign(mark.style, { left, top });
   }
   /** @type {HTMLCanvasElement | null} */
   const canvas = root.querySelector('.photo canvas');

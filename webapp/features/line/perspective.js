@@ -1,8 +1,10 @@
 /**
  * The putt in true perspective, as the eye has it.
- * @import {Answers, State} from '../../types.js'
+ * @import {Answers, PathPoint, State} from '../../types.js'
+ * @import {Pixel} from './overlay.js'
  * @import {LineActions} from './actions.js'
  */
+import { pick } from '../../pick.js';
 import { refusalWords } from '../../refusal.js';
 import { html, nothing, svg } from 'lit-html';
 import { chalkStep, distanceUnit, percent, withUnit } from '../../format.js';
@@ -25,12 +27,14 @@ const EYES = [
 ];
 const SMALL_PX = 7;
 
-/** @param {readonly (readonly number[])[]} points @param {number} [from] where in a point its place begins */
-const line = (points, from = 0) =>
-  `M${points.map((point) => `${point[from].toFixed(1)} ${point[from + 1].toFixed(1)}`).join('L')}`;
+/** @param {readonly Pixel[]} points */
+const line = (points) => `M${points.map(([u, v]) => `${u.toFixed(1)} ${v.toFixed(1)}`).join('L')}`;
+/** Of a ball's way. @param {readonly PathPoint[]} path */
+const wayOf = (path) => line(path.map(([, u, v]) => [u, v]));
 
-/** One stroke, broad uphill and pointed downhill. @param {number[][]} ends */
-function stroke([[x0, y0], [x1, y1]]) {
+/** One stroke, broad uphill and pointed downhill. @param {readonly Pixel[]} ends */
+function stroke(ends) {
+  const [[x0, y0], [x1, y1]] = [pick(ends, 0), pick(ends, 1)];
   const length = Math.hypot(x1 - x0, y1 - y0) || 1;
   const broad = Math.min(2, 0.4 + length / 14);
   const [ax, ay] = [(-(y1 - y0) / length) * broad, ((x1 - x0) / length) * broad];
@@ -51,7 +55,7 @@ function drawing(seen, words) {
     apex,
     horizon_px,
   } = seen;
-  const ball = chosen[0];
+  const [, u, v, radius] = pick(chosen, 0);
   const at = {
     x: hole.reduce((sum, [u]) => sum + u, 0) / hole.length,
     y: hole.reduce((sum, [, v]) => sum + v, 0) / hole.length,
@@ -67,22 +71,22 @@ function drawing(seen, words) {
     <path class="hachures" d=${seen.falls.map(stroke).join('')}></path>
     ${
       high && low
-        ? svg`<path class="band" d="${line(high, 1)}${line(low.toReversed(), 1).replace('M', 'L')}Z"></path>
-      <path class="high" d=${line(high, 1)}></path><path class="low" d=${line(low, 1)}></path>`
+        ? svg`<path class="band" d="${wayOf(high)}${wayOf(low.toReversed()).replace('M', 'L')}Z"></path>
+      <path class="high" d=${wayOf(high)}></path><path class="low" d=${wayOf(low)}></path>`
         : nothing
     }
     <path class="hole" d="${line(hole)}Z"></path>
     ${wide < SMALL_PX ? svg`<circle class="ring" cx=${at.x} cy=${at.y} r=${SMALL_PX + 4}></circle>` : nothing}
-    ${spot ? svg`<path class="start-line" d="M${ball[1]} ${ball[2]}L${spot[0]} ${spot[1]}"></path>` : nothing}
-    <path class="past" d=${line(pathAfter(chosen, time_s), 1)}></path>
-    <path class="path" d=${line(pathUntil(chosen, time_s), 1)}></path>
+    ${spot ? svg`<path class="start-line" d="M${u} ${v}L${spot[0]} ${spot[1]}"></path>` : nothing}
+    <path class="past" d=${wayOf(pathAfter(chosen, time_s))}></path>
+    <path class="path" d=${wayOf(pathUntil(chosen, time_s))}></path>
     <path class="flagstick" d=${line(flag)}></path>
     ${spot ? svg`<path class="spot" d="M${spot[0] - 7} ${spot[1]}h14M${spot[0]} ${spot[1] - 7}v14"></path>` : nothing}
     ${apex ? svg`<circle class="apex" cx=${apex[0]} cy=${apex[1]} r="4"></circle>` : nothing}
-    <circle class="ball" data-rolls cx=${ball[1]} cy=${ball[2] - ball[3]} r=${ball[3]}></circle>
+    <circle class="ball" data-rolls cx=${u} cy=${v - radius} r=${radius}></circle>
     ${
-      ball[3] < SMALL_PX
-        ? svg`<circle class="ring" cx=${ball[1]} cy=${ball[2] - ball[3]}
+      radius < SMALL_PX
+        ? svg`<circle class="ring" cx=${u} cy=${v - radius}
       r=${SMALL_PX + 2}></circle>`
         : nothing
     }

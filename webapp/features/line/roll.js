@@ -4,6 +4,7 @@
  * anew.
  * @import {Answers, PathPoint} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { createBallSound } from '../../device/ball-sound.js';
 import { ballAt } from '../../parts/picture/frame.js';
 
@@ -50,7 +51,7 @@ export async function rollBalls(root, seen, aloud) {
   if (aloud) heard.wake();
   let over = false;
   const goesOn = () => !over && ball.isConnected;
-  /** @param {readonly number[]} place @param {number} radius */
+  /** @param {readonly [number, number]} place @param {number} radius */
   const put = ([u, v], radius) => {
     ball.setAttribute('cx', String(u));
     ball.setAttribute('cy', String(v - radius));
@@ -63,7 +64,7 @@ export async function rollBalls(root, seen, aloud) {
       over = true;
       rolling = null;
       name.textContent = '';
-      const [, u, v, radius] = mine.seen.chosen[0];
+      const [, u, v, radius] = pick(mine.seen.chosen, 0);
       put([u, v], radius);
     },
   });

@@ -4,6 +4,7 @@
  * @import {Sound} from '../../device/sound.js'
  * @import {Block, Practice, PracticePage, TempoSettings, Thing} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { worn } from '../../device/theme.js';
 import { rangeOf } from '../../fields.js';
 import { refusalWords } from '../../refusal.js';
@@ -115,22 +116,20 @@ export function actions(app, sound) {
     /** One place up. Set-up stays first and the last putt last. @param {number} i */
     raise(i) {
       const blocks = [...practice().blocks];
-      [blocks[i - 1], blocks[i]] = [blocks[i], blocks[i - 1]];
+      blocks.splice(i - 1, 0, ...blocks.splice(i, 1));
       keep('raise block', { blocks });
     },
     /** Another drill for the same minutes. @param {number} i */
     swap(i) {
       const { blocks } = practice();
-      const { drill, minutes, instead } = blocks[i];
+      const { drill, minutes, instead } = pick(blocks, i);
       // what another block took by a swap is not done twice
       const next = instead.find((id) => blocks.every((block) => block.drill !== id));
       if (!next) return;
       const rest = instead.filter((id) => id !== next);
       const why = store.state.practicePage.drills.find(({ id }) => id === next)?.why ?? '';
       keep('swap drill', {
-        blocks: blocks.map((block, at) =>
-          at === i ? /** @type {Block} */ ({ drill: next, minutes, why, instead: [...rest, drill] }) : block,
-        ),
+        blocks: blocks.with(i, { drill: next, minutes, why, instead: [...rest, drill] }),
       });
     },
     /** Of the phone's two, the one that it does not wear. */
@@ -170,8 +169,9 @@ export function actions(app, sound) {
       const taps = [...late, after];
       turn('tap delay', { late: taps.length === TAPS ? [] : taps });
       if (taps.length < TAPS) return;
-      const [, low, high] = taps.toSorted((a, b) => a - b);
-      setTempo({ delay_s: Math.max(0, Math.min(OWN.delay_s[1], Math.round((low + high) * 50) / 100)) });
+      // the middle two of four, to a hundredth
+      const middle = taps.toSorted((a, b) => a - b).slice(1, -1);
+      setTempo({ delay_s: Math.max(0, Math.min(OWN.delay_s[1], Math.round(middle.reduce((a, b) => a + b) * 50) / 100)) });
     },
 
     /** @param {'taps' | 'motion'} finding */
@@ -193,7 +193,7 @@ export function actions(app, sound) {
 
     /** @param {string} name @param {string} text */
     enter(name, text) {
-      const { label, unit, low, high, whole, put } = FIELDS[name];
+      const { label, unit, low, high, whole, put } = pick(FIELDS, name);
       const said = unit(store.state.settings);
       const value = fromText(text, said);
       if (!(value >= low - 1e-9 && value <= high + 1e-9) || (whole && !Number.isInteger(value))) {

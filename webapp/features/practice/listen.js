@@ -3,6 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {PracticePage, State} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { say } from '../../device/speech.js';
 import { openMicrophone } from '../../device/microphone.js';
 import { refusalWords } from '../../refusal.js';
@@ -43,19 +44,21 @@ export function listenActions({ store, engine }, counts) {
   /** @param {string} action @param {Partial<PracticePage>} patch */
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
 
+  const heard_ms = () => bands[0]?.length ?? 0;
+
   /** @param {number[][]} fresh */
   function onLevels(fresh) {
-    bands = bands.map((band, i) => [...band, ...fresh[i]]);
-    const over = bands[0].length - KEPT_MS;
+    bands = bands.map((band, i) => [...band, ...pick(fresh, i)]);
+    const over = heard_ms() - KEPT_MS;
     if (over <= 0) return;
     bands = bands.map((band) => band.slice(over));
     before += over;
   }
 
   async function ask() {
-    if (waits || !open || bands[0].length < RATE_HZ) return;
+    if (waits || !open || heard_ms() < RATE_HZ) return;
     waits = true;
-    const [from, count] = [before, bands[0].length];
+    const [from, count] = [before, heard_ms()];
     try {
       const { strokes, stimp_ft } = await engine.ask('heard', { bands, ...heardFields(store.state) });
       for (const { impact_s, arrivals_s, roll_m } of strokes) {

@@ -18,7 +18,7 @@ const on = (page) => (/** @type {State} */ state) => shown(state) && state.pract
 const pictured = (picture) => (/** @type {State} */ state) => {
   const { practice, practicePage } = state;
   const { page, drills } = practicePage;
-  const id = page === 'run' && practice.run ? practice.blocks[practice.run.block].drill : practicePage.drill;
+  const id = page === 'run' && practice.run ? practice.blocks[practice.run.block]?.drill : practicePage.drill;
   const open = page === 'drill' || page === 'run' || (page === 'strip' && picture === 'arc');
   return shown(state) && open && drills.find((drill) => drill.id === id)?.picture === picture;
 };

@@ -5,12 +5,14 @@
  * @import {Drill, DrillEntry, Practice, Run} from '../../types.js'
  */
 
+import { pick } from '../../pick.js';
+
 export const TICK_MS = 1000;
 /** A longer silence means that the phone slept. */
 const ASLEEP_MS = 5000;
 
 /** @param {Practice} practice @returns {number} seconds that the block in hand still has */
-export const remaining = ({ blocks, run }) => (run ? Math.max(0, blocks[run.block].minutes * 60 - run.spent_s) : 0);
+export const remaining = ({ blocks, run }) => (run ? Math.max(0, pick(blocks, run.block).minutes * 60 - run.spent_s) : 0);
 
 const CUE_S = 60;
 /** Of a drill that is done by itself, minutes. */
@@ -20,7 +22,7 @@ const USUAL_MIN = 6;
 export function current({ blocks, run }, drills) {
   const block = run && blocks[run.block];
   const drill = block ? (block.card ?? drills.find(({ id }) => id === block.drill)) : undefined;
-  return { drill, cue: drill && run ? drill.cues[Math.floor(run.spent_s / CUE_S) % drill.cues.length] : '' };
+  return { drill, cue: (run && drill?.cues[Math.floor(run.spent_s / CUE_S) % drill.cues.length]) ?? '' };
 }
 
 /** @param {Run} run @param {number} block @returns {Run} */
@@ -50,7 +52,7 @@ export function runActions(store) {
       practicePage: { drills },
     } = store.state;
     const { session, block, spent_s, good, bad } = run;
-    const { drill } = blocks[block];
+    const { drill, card } = pick(blocks, block);
     const now = new Date().toISOString();
     /** @type {DrillEntry} */
     const done = {
@@ -62,7 +64,7 @@ export function runActions(store) {
       text: '',
       session,
       drill,
-      name: blocks[block].card?.name ?? drills.find(({ id }) => id === drill)?.name ?? drill,
+      name: card?.name ?? drills.find(({ id }) => id === drill)?.name ?? drill,
       spent_s: Math.round(spent_s),
       good,
       bad,

@@ -3,6 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {Calibration, Fall, PracticePage} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { doesNotFit, fromText, today } from '../../format.js';
 import { takenSlope, withSlope } from '../../parts/slope-taken.js';
 import { undoable } from '../../parts/undo.js';
@@ -30,7 +31,7 @@ export function senseActions({ store, record }) {
     /** @param {string} name @param {string} text */
     enterSensed(name, text) {
       const { practicePage, settings } = store.state;
-      const { label, low, high, unit } = SENSES[name];
+      const { label, low, high, unit } = pick(SENSES, name);
       const value = fromText(text, unit(settings));
       const { [name]: _, ...draft } = practicePage.draft;
       if (!text.trim()) set(`empty ${name}`, { draft });
@@ -57,6 +58,7 @@ export function senseActions({ store, record }) {
     addTrial() {
       const { practicePage, calibration } = store.state;
       const { felt_percent, measured_percent, ...draft } = practicePage.draft;
+      if (felt_percent === undefined || measured_percent === undefined) return;
       const trial = { felt_percent, measured_percent, fall: practicePage.fall, date: today() };
       keepTrials('Trial kept.', { feet: [...calibration.feet, trial] }, { draft });
     },

@@ -3,6 +3,7 @@
  * @import {App} from '../../app.js'
  * @import {InputField, Player, Putt, Refusal, Sheet, Station} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { offMap, plain, untilted } from '../../doubt.js';
 import { fromText, smallUnit, unitOf } from '../../format.js';
 import { nameOf, refusalWords } from '../../refusal.js';
@@ -80,8 +81,10 @@ export function actions({ store, engine, record }) {
     /** @param {number} index */
     removeStation(index) {
       const list = (inHand().stations ?? []).filter((_, i) => i !== index);
+      const [last] = list;
+      if (!last) return;
       const { stations: _, survey: __, ...rest } = inHand();
-      const { at_m: ___, ...only } = list[0];
+      const { at_m: ___, ...only } = last;
       store.change('remove station', {
         putt: list.length > 1 ? { ...rest, stations: list } : { ...rest, ...only },
         station: 0,
@@ -133,11 +136,13 @@ export function actions({ store, engine, record }) {
  * @param {Station[]} list @param {number} distance_m
  */
 function halved(list, distance_m) {
-  const last = list[list.length - 1];
+  const last = pick(list, list.length - 1);
   if (last.at_m < distance_m) return [...list, { ...untilted(last), at_m: distance_m }];
-  const gaps = list.slice(1).map((s, i) => s.at_m - list[i].at_m);
-  const i = gaps.indexOf(Math.max(...gaps));
-  return [...list.slice(0, i + 1), { ...untilted(list[i]), at_m: list[i].at_m + gaps[i] / 2 }, ...list.slice(i + 1)];
+  const gaps = list.slice(1).map((s, i) => s.at_m - pick(list, i).at_m);
+  const gap = Math.max(...gaps);
+  const i = gaps.indexOf(gap);
+  const before = pick(list, i);
+  return list.toSpliced(i + 1, 0, { ...untilted(before), at_m: before.at_m + gap / 2 });
 }
 
 /** @typedef {ReturnType<typeof actions>} ReadActions */

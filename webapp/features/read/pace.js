@@ -3,6 +3,7 @@
  * @import {Answers, Settings, State} from '../../types.js'
  * @import {ReadActions} from './actions.js'
  */
+import { stretch } from '../../parts/stretch.js';
 import { html, svg } from 'lit-html';
 import { inUnit, number, percent, smallUnit, withUnit } from '../../format.js';
 import { sheet } from '../../parts/sheet.js';
@@ -16,23 +17,17 @@ const NOTHING = 0.005;
  * @param {Answers['bestPace']['curve']} curve @param {number} past_m
  */
 function putts(curve, past_m) {
-  const at = Math.max(
-    1,
-    Math.min(
-      curve.length - 1,
-      curve.findIndex(([past]) => past >= past_m),
-    ),
-  );
-  const [[a, u], [b, v]] = [curve[at - 1], curve[at]];
-  const share = Math.max(0, Math.min(1, (past_m - a) / (b - a)));
-  return u + share * (v - u);
+  const { from, to, share } = stretch(curve, past_m);
+  return from[1] + Math.max(0, Math.min(1, share)) * (to[1] - from[1]);
 }
+
+const farthest = (/** @type {Answers['bestPace']} */ { curve }) => curve.at(-1)?.[0] ?? 0;
 
 /** @param {Answers['bestPace']} best @param {number} past_m @param {Settings} settings */
 export function costWords(best, past_m, settings) {
   const more = putts(best.curve, past_m) - best.expected_putts;
   const pace = withUnit(past_m, smallUnit(settings));
-  if (past_m > best.curve[best.curve.length - 1][0]) return `${pace} past is farther than was tried.`;
+  if (past_m > farthest(best)) return `${pace} past is farther than was tried.`;
   if (more < NOTHING) return `${pace} past costs no more than the best.`;
   const count = number(more * 100, more < 0.02 ? 1 : 0);
   return `${pace} past costs ${count} ${count === '1' ? 'putt' : 'putts'} more in 100.`;
@@ -41,7 +36,7 @@ export function costWords(best, past_m, settings) {
 /** @param {Answers['bestPace']} best @param {number} past_m @param {Settings} settings */
 function drawn(best, past_m, settings) {
   const { curve } = best;
-  const most = curve[curve.length - 1][0];
+  const most = farthest(best);
   const all = curve.map(([, each]) => each);
   const [low, high] = [Math.min(...all, best.expected_putts), Math.max(...all)];
   const x = (/** @type {number} */ past) => EDGE + (Math.min(past, most) / most) * (WIDE - 2 * EDGE);

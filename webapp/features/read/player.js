@@ -3,6 +3,7 @@
  * @import {State, Player, Preset} from '../../types.js'
  * @import {ReadActions} from './actions.js'
  */
+import { pick } from '../../pick.js';
 import { html } from 'lit-html';
 import { PRESETS } from '../../engine/fields.js';
 import { tiltTold } from '../../doubt.js';
@@ -71,7 +72,7 @@ export function player(state, act) {
         : html`<p class="quiet">Once your record tells enough, you are here too: <a class="word"
           href="#findings">Findings</a></p>`
     }
-    <p class="quiet">Tour and amateur: ${PRESETS[0].source}.</p>
+    <p class="quiet">Tour and amateur: ${pick(PRESETS, 0).source}.</p>
     ${
       felt
         ? html`<p>The slope was felt as ${number(felt.felt_percent, 1)} %, and is corrected by

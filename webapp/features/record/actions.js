@@ -4,6 +4,7 @@
  * @import {Left} from '../../parts/leave.js'
  * @import {DrillEntry, Entry, NoteEntry, RecordPage, Point, PuttEntry, Refusal, RoundEntry, State} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { plain } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
 import { give } from '../../device/share.js';
@@ -27,9 +28,8 @@ const isDay = (/** @type {string} */ day) => !Number.isNaN(Date.parse(day));
 /** The same hour of another day. @param {string} day @returns {{at?: string}} */
 function onDay(day) {
   if (!day) return {};
-  const at = new Date();
-  const [year, month, date] = day.split('-').map(Number);
-  at.setFullYear(year, month - 1, date);
+  const [at, then] = [new Date(), new Date(day)];
+  at.setFullYear(then.getUTCFullYear(), then.getUTCMonth(), then.getUTCDate());
   return { at: at.toISOString() };
 }
 const now = () => new Date().toISOString();
@@ -110,23 +110,28 @@ export function actions({ store, engine, record }) {
         return false;
       }
     },
-    /** Where it finished as typed, from the hole's edge, past and left. @param {string[]} texts @returns {Promise<boolean>} whether it was taken */
+    /**
+     * Where it finished as typed, from the hole's edge, past and left.
+     * @param {Record<'x_m' | 'y_m', string>} texts @returns {Promise<boolean>} whether it was taken
+     */
     async logTyped(texts) {
       const unit = entryUnit('x_m', store.state.settings);
-      const values = texts.map((text) => (text.trim() ? fromText(text, unit) : 0));
-      for (const [i, [field, label]] of FINISH.entries()) {
+      const finish = { x_m: 0, y_m: 0 };
+      for (const [field, label] of FINISH) {
+        const text = texts[field];
         const [low, high] = RANGES[field];
-        if (values[i] >= low && values[i] <= high) continue;
-        return refuseFinish(texts[i], doesNotFit(label, texts[i], low, high, unit));
+        finish[field] = text.trim() ? fromText(text, unit) : 0;
+        if (!(finish[field] >= low && finish[field] <= high))
+          return refuseFinish(text, doesNotFit(label, text, low, high, unit));
       }
-      const finish = { x_m: values[0], y_m: values[1] };
       if (!finish.x_m && !finish.y_m)
-        return refuseFinish(texts[0], 'At the edge it would drop: touch Holed, or say how far off it stopped.');
+        return refuseFinish(texts.x_m, 'At the edge it would drop: touch Holed, or say how far off it stopped.');
       return act.log(fromCentre(finish));
     },
     async undo() {
       const { logged } = store.state.recordPage;
-      if (await change(logged[logged.length - 1], { gone: true }))
+      const last = logged.at(-1);
+      if (last && (await change(last, { gone: true })))
         store.change('taken back', {
           problem: null,
           recordPage: { ...store.state.recordPage, logged: logged.slice(0, -1), said: 'Taken back.' },
@@ -176,7 +181,7 @@ export function actions({ store, engine, record }) {
       if (!entry) return;
       const unit = entryUnit(field, store.state.settings);
       const value = fromText(text, unit);
-      const [low, high] = RANGES[field];
+      const [low, high] = pick(RANGES, field);
       if (store.state.problem?.field === field) store.change('typed anew', { problem: null });
       if (!text.trim() && optional(entry.kind).includes(field)) return change(id, { [field]: undefined });
       if (!(value >= low && value <= high) || (WHOLE.includes(field) && !Number.isInteger(value)))

@@ -95,8 +95,8 @@ function picture({ putt, settings, recordPage, problem }, last, act) {
 const typed = (act) => (event) => {
   event.preventDefault();
   const form = /** @type {HTMLFormElement} */ (event.target);
-  const texts = FINISH.map(([field]) => /** @type {HTMLInputElement} */ (form.elements.namedItem(field)).value);
-  void act.logTyped(texts).then((taken) => taken && form.reset());
+  const text = (/** @type {'x_m' | 'y_m'} */ field) => /** @type {HTMLInputElement} */ (form.elements.namedItem(field)).value;
+  void act.logTyped({ x_m: text('x_m'), y_m: text('y_m') }).then((taken) => taken && form.reset());
 };
 
 /** @param {PuttEntry} last @param {State} state @param {RecordActions} act */

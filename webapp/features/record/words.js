@@ -67,7 +67,7 @@ const LABELS = {
 
 /** What an entry was where the next one differs. @param {Entry} old @param {Entry} next @param {Settings} settings */
 export function beforeWords(old, next, settings) {
-  const [was, is] = /** @type {Record<string, any>[]} */ ([old, next]);
+  const [was, is] = /** @type {[Record<string, any>, Record<string, any>]} */ ([old, next]);
   const names = [...new Set([...Object.keys(was), ...Object.keys(is)])].filter(
     (name) => name !== 'changed' && JSON.stringify(was[name]) !== JSON.stringify(is[name]),
   );

@@ -4,6 +4,7 @@
  * @import {Left} from '../../parts/leave.js'
  * @import {Card, CardHole, Only, RoundEntry, RoundPutt, RoundsPage, Settings} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 import { today } from '../../format.js';
 import { blankHole, cardOf, isDone, roundOf } from '../../records/card.js';
 
@@ -18,8 +19,9 @@ export function actions({ store, record }) {
   function say(action, change, stays = false) {
     const { card } = store.state;
     if (!card) return;
-    const holes = card.holes.map((hole, i) => (i === card.at_hole ? change(hole) : hole));
-    const goesOn = !stays && isDone(holes[card.at_hole]) && card.at_hole + 1 < holes.length;
+    const hole = change(pick(card.holes, card.at_hole));
+    const holes = card.holes.with(card.at_hole, hole);
+    const goesOn = !stays && isDone(hole) && card.at_hole + 1 < holes.length;
     setCard(action, { holes, at_hole: card.at_hole + (goesOn ? 1 : 0) });
   }
 

@@ -3,6 +3,7 @@
  * @import {Card, CardHole, State} from '../../types.js'
  * @import {RoundsActions} from './actions.js'
  */
+import { pick } from '../../pick.js';
 import { html } from 'lit-html';
 import { dayWords, distanceUnit, number, several, today, withUnit } from '../../format.js';
 import { choice } from '../../parts/choice.js';
@@ -33,7 +34,7 @@ export function holeWords({ distance_m, taken, gaveUp, putts }, settings) {
 /** @param {State} state @param {Card} card @param {RoundsActions} act */
 export function cardView(state, card, act) {
   const { settings } = state;
-  const hole = card.holes[card.at_hole];
+  const hole = pick(card.holes, card.at_hole);
   const done = card.holes.filter(isDone).length;
   const before = card.holes[card.at_hole - 1];
   const asks = (hole.taken ?? 0) > 1;

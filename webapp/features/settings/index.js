@@ -1,4 +1,5 @@
 /** @import {App, Feature} from '../../app.js' */
+import { pick } from '../../pick.js';
 import { withSpeed } from '../../doubt.js';
 import { rangeOf } from '../../fields.js';
 import { svg } from 'lit-html';
@@ -7,7 +8,7 @@ import { EYE, enterSighted } from '../../parts/eye-height.js';
 import { between, ownRange } from '../../records/forms.js';
 import { view } from './view.js';
 
-/** What a typed number may be, SI. @type {Record<string, {low: number, high: number}>} */
+/** What a typed number may be, SI. */
 const RANGES = {
   pace_m: ownRange('pace_m'),
   stimp_ft: rangeOf('PuttFields', 'stimp_ft'),
@@ -25,7 +26,7 @@ function actions({ store }) {
       const { settings, putt } = store.state;
       const unit = unitOf(name, settings);
       const value = fromText(text, unit);
-      const { low, high } = RANGES[name];
+      const { low, high } = pick(RANGES, name);
       if (!between(low, high)(value)) {
         store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, unit) } });
         return;

@@ -4,6 +4,7 @@
  * @import {GreenEntry, OnMap, State, WalkPage} from '../../types.js'
  * @typedef {{beta_deg: number, gamma_deg: number}} Angles
  */
+import { pick } from '../../pick.js';
 import { give } from '../../device/share.js';
 import { say } from '../../device/speech.js';
 import { createTilt } from '../../device/tilt.js';
@@ -22,7 +23,7 @@ const STILL_DEG = 0.25;
 /** A slope read off another level is as good as its last digit. */
 const TYPED_SD_PERCENT = 0.1;
 const LEAST_SD_PERCENT = rangeOf('PointFields', 'sd_percent').low;
-/** @type {Record<string, [string, number, number]>} */
+/** @satisfies {Record<string, [string, number, number]>} */
 const NUMBERS = {
   slope_percent: ['Slope', ...ends('slope_percent')],
   fall_deg: ['Falls', ...ends('fall_deg')],
@@ -45,7 +46,7 @@ const exact = ([x, y]) => [rounded(x, 3), rounded(y, 3)];
 
 /** Whether the phone lay then as it does now. @param {Angles[]} now @returns {(then: Angles) => boolean} */
 function alike(now) {
-  const last = now[now.length - 1];
+  const last = pick(now, now.length - 1);
   return ({ beta_deg, gamma_deg }) =>
     Math.max(Math.abs(beta_deg - last.beta_deg), Math.abs(gamma_deg - last.gamma_deg)) <= STILL_DEG;
 }
@@ -125,7 +126,7 @@ export function actions({ store, record }) {
     wake(false);
   }
 
-  /** A number that was typed, or why it is none. @param {string} name @param {string} text @returns {number | undefined} */
+  /** A number that was typed, or why it is none. @param {keyof typeof NUMBERS} name @param {string} text @returns {number | undefined} */
   function typed(name, text) {
     const { settings } = store.state;
     const [label, low, high] = NUMBERS[name];
@@ -149,7 +150,7 @@ export function actions({ store, record }) {
     /** @param {{width: number, height: number}} size */
     sized: (size) => set('size map', { size }),
 
-    /** @param {string} name @param {string} text */
+    /** @param {keyof typeof NUMBERS} name @param {string} text */
     enter(name, text) {
       const value = typed(name, text);
       if (value !== undefined) set(`enter ${name}`, { draft: { ...store.state.walkPage.draft, [name]: value } });
@@ -192,7 +193,7 @@ export function actions({ store, record }) {
     },
     async takeTyped() {
       const { slope_percent, fall_deg } = store.state.walkPage.draft;
-      await take({ slope_percent, fall_deg }, TYPED_SD_PERCENT);
+      if (slope_percent !== undefined && fall_deg !== undefined) await take({ slope_percent, fall_deg }, TYPED_SD_PERCENT);
     },
     /** The last reading was none. */
     async takeBack() {
@@ -212,7 +213,7 @@ export function actions({ store, record }) {
       set('go to', { draft: { ...store.state.walkPage.draft, x_m, y_m } });
     },
 
-    /** @param {number} index @param {string} name @param {string} text */
+    /** @param {number} index @param {keyof typeof NUMBERS} name @param {string} text */
     async mend(index, name, text) {
       const value = typed(name, text);
       const green = greenOf(store.state);

@@ -2,7 +2,7 @@
  * How a green's map lies on the screen: x to the right, y up, to one scale.
  * @import {GreenEntry, OnMap, WalkPage} from '../../types.js'
  * @typedef {[number, number]} Pixel
- * @typedef {{scale: number, at: OnMap, px: (place: readonly number[]) => Pixel, on: (pixel: Pixel) => OnMap}} Frame
+ * @typedef {{scale: number, at: OnMap, px: (place: Readonly<OnMap>) => Pixel, on: (pixel: Pixel) => OnMap}} Frame
  */
 
 const RIM_PX = 22;
@@ -30,7 +30,7 @@ export function frameOf({ breadth_m, length_m }, { width, height }, view) {
 
 /**
  * From a putt's own axes (on to the hole, and left) to the map.
- * @param {readonly number[]} ball @param {readonly number[]} hole @returns {(x: number, y: number) => OnMap}
+ * @param {Readonly<OnMap>} ball @param {Readonly<OnMap>} hole @returns {(x: number, y: number) => OnMap}
  */
 export function fromPutt(ball, hole) {
   const [dx, dy] = [hole[0] - ball[0], hole[1] - ball[1]];
@@ -39,7 +39,10 @@ export function fromPutt(ball, hole) {
   return (x, y) => [ball[0] + x * ux - y * uy, ball[1] + x * uy + y * ux];
 }
 
-/** @param {Frame} frame @param {readonly (readonly number[])[]} places */
+/** How far apart. @param {Readonly<OnMap>} one @param {Readonly<OnMap>} other */
+export const away = ([a, b], [c, d]) => Math.hypot(c - a, d - b);
+
+/** @param {Frame} frame @param {readonly Readonly<OnMap>[]} places */
 export const line = ({ px }, places) =>
   `M${places
     .map((place) =>

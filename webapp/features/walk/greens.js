@@ -33,7 +33,7 @@ export function holeOf({ holes }) {
 function ownOf({ putt: { survey } }, { points }) {
   return survey &&
     survey.points.length === points.length &&
-    survey.points.every(({ x_m, y_m }, i) => x_m === points[i].x_m && y_m === points[i].y_m)
+    survey.points.every(({ x_m, y_m }, i) => x_m === points[i]?.x_m && y_m === points[i]?.y_m)
     ? survey
     : null;
 }

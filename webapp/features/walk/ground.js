@@ -1,12 +1,13 @@
 /**
  * The ground of a map in a surveyor's ink: height lines and falls, fainter the less is known.
- * @import {Survey, WalkPage} from '../../types.js'
+ * @import {OnMap, Survey, WalkPage} from '../../types.js'
  * @import {Frame} from './frame.js'
  * @typedef {'known' | 'fair' | 'guessed'} Sure
  */
 import { svg } from 'lit-html';
 import { number } from '../../format.js';
-import { line } from './frame.js';
+import { pick } from '../../pick.js';
+import { away, line } from './frame.js';
 
 /** Spread of each part of the tilt, %, up to which it is known well, and fairly. */
 const KNOWN_PERCENT = 0.25;
@@ -21,7 +22,7 @@ const NAMED_PX = 90;
 export const sureOf = (sd_percent) => (sd_percent <= KNOWN_PERCENT ? 'known' : sd_percent <= FAIR_PERCENT ? 'fair' : 'guessed');
 
 /**
- * @typedef {{runs: {sure: Sure, points: readonly (readonly number[])[]}[], lines: Survey['contours'], lowest_m: number, step_m:
+ * @typedef {{runs: {sure: Sure, points: OnMap[]}[], lines: Survey['contours'], lowest_m: number, step_m:
  *   number, grid_m: number}} Ground
  */
 /** @type {WeakMap<Survey, Ground>} */
@@ -32,27 +33,28 @@ export function groundOf(survey) {
   const known = grounds.get(survey);
   if (known) return known;
   const { contours, grid } = survey;
-  const about = (/** @type {readonly number[]} */ [x, y]) =>
+  const about = (/** @type {OnMap} */ [x, y]) =>
     grid.reduce((best, each) =>
       Math.hypot(each.x_m - x, each.y_m - y) < Math.hypot(best.x_m - x, best.y_m - y) ? each : best,
     );
   /** @type {Ground['runs']} */
   const runs = [];
   for (const { points } of contours)
-    for (let i = 0; i < points.length - 1; i++) {
-      const sure = sureOf(about(points[i]).sd_percent);
+    for (const [i, to] of points.slice(1).entries()) {
+      const from = pick(points, i);
+      const sure = sureOf(about(from).sd_percent);
       const last = runs.at(-1);
-      if (i && last?.sure === sure) /** @type {(readonly number[])[]} */ (last.points).push(points[i + 1]);
-      else runs.push({ sure, points: [points[i], points[i + 1]] });
+      if (i && last?.sure === sure) last.points.push(to);
+      else runs.push({ sure, points: [from, to] });
     }
-  const heights = [...new Set(contours.map(({ height_m }) => height_m))].toSorted((a, b) => a - b);
-  const xs = [...new Set(grid.map(({ x_m }) => x_m))].toSorted((a, b) => a - b);
+  const [lowest_m = 0, next_m = lowest_m] = new Set(contours.map(({ height_m }) => height_m).toSorted((a, b) => a - b));
+  const [left_m = 0, beside_m = left_m + 1] = new Set(grid.map(({ x_m }) => x_m).toSorted((a, b) => a - b));
   const ground = {
     runs,
     lines: contours,
-    lowest_m: heights[0] ?? 0,
-    step_m: heights.length > 1 ? heights[1] - heights[0] : 0,
-    grid_m: xs.length > 1 ? xs[1] - xs[0] : 1,
+    lowest_m,
+    step_m: next_m - lowest_m,
+    grid_m: beside_m - left_m,
   };
   grounds.set(survey, ground);
   return ground;
@@ -79,10 +81,10 @@ function stroke({ px, scale }, { x_m, y_m, slope_percent, fall_deg }, grid_m) {
 function heights({ px }, { lines, lowest_m, step_m }, { width, height }, unit) {
   return lines.flatMap(({ height_m, points }) => {
     const drawn = points.map(px).filter(([u, v]) => u > 14 && u < width - 14 && v > 14 && v < height - 14);
-    const long = drawn.slice(1).reduce((sum, [u, v], i) => sum + Math.hypot(u - drawn[i][0], v - drawn[i][1]), 0);
+    const long = drawn.slice(1).reduce((sum, to, i) => sum + away(pick(drawn, i), to), 0);
     const order = Math.round((height_m - lowest_m) / (step_m || 1));
     if (order % 2 || long < NAMED_PX) return [];
-    const [u, v] = drawn[Math.floor(drawn.length / 2)];
+    const [u, v] = pick(drawn, Math.floor(drawn.length / 2));
     return [svg`<text class="height" x=${u} y=${v + 4}>${number((height_m - lowest_m) / unit.si, 1)}</text>`];
   });
 }

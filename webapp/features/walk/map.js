@@ -1,6 +1,6 @@
 /**
  * The map of a walked green: ball and hole are placed on it, and the putt between them is read.
- * @import {GreenEntry, State} from '../../types.js'
+ * @import {GreenEntry, OnMap, PathPoint, State} from '../../types.js'
  * @import {WalkActions} from './actions.js'
  * @import {Frame} from './frame.js'
  */
@@ -10,7 +10,7 @@ import { pathUntil } from '../../parts/picture/frame.js';
 import { refusalWords } from '../../refusal.js';
 import { answer } from './answer.js';
 import { find } from './find.js';
-import { frameOf, fromPutt, line } from './frame.js';
+import { away, frameOf, fromPutt, line } from './frame.js';
 import { greenOf, placedOf } from './greens.js';
 import { groundInk, groundOf } from './ground.js';
 import { hand } from './hand.js';
@@ -76,22 +76,22 @@ function drawing(state, green, survey, act) {
 function marks({ px }, { points }, suspects) {
   const at = points.map(({ x_m, y_m }) => px([x_m, y_m]));
   return svg`<path class="readings" d=${at.map(([u, v]) => `M${u - 3} ${v}h6M${u} ${v - 3}v6`).join('')}></path>
-    ${suspects.filter((i) => at[i]).map((i) => svg`<circle class="odd" cx=${at[i][0]} cy=${at[i][1]} r="9"></circle>`)}`;
+    ${at.filter((_, i) => suspects.includes(i)).map(([u, v]) => svg`<circle class="odd" cx=${u} cy=${v} r="9"></circle>`)}`;
 }
 
 /**
  * The putt in hand, where it is one of this map; faint until the one that is placed is read.
- * @param {State} state @param {Frame} frame @param {{ball: readonly number[], hole: readonly number[]}} placed
+ * @param {State} state @param {Frame} frame @param {{ball: OnMap, hole: OnMap}} placed
  */
 function puttInHand({ read, window }, frame, placed) {
   const survey = read?.putt.survey;
   if (!read || !survey) return nothing;
   const on = fromPutt(survey.ball, survey.hole);
-  const mapped = (/** @type {readonly (readonly number[])[]} */ path) => path.map(([, x, y]) => on(x, y));
+  const mapped = (/** @type {readonly PathPoint[]} */ path) => path.map(([, x, y]) => on(x, y));
   const stale = `${survey.ball},${survey.hole}` !== `${placed.ball},${placed.hole}`;
   const { path, time_s, aim_offset_m } = read.value;
-  const distance = Math.hypot(survey.hole[0] - survey.ball[0], survey.hole[1] - survey.ball[1]);
-  const spot = frame.px(on(distance, aim_offset_m));
+  const aimed = on(away(survey.ball, survey.hole), aim_offset_m);
+  const spot = frame.px(aimed);
   const fits = window?.putt.survey && read.putt === window.putt ? window.value : null;
   return svg`<g class=${stale ? 'stale' : ''}>${
     fits
@@ -99,13 +99,13 @@ function puttInHand({ read, window }, frame, placed) {
     d="${line(frame, mapped(fits.high_line))}${line(frame, mapped(fits.low_line.toReversed())).replace('M', 'L')}Z"></path>`
       : nothing
   }
-    <path class="start-line" d=${line(frame, [survey.ball, on(distance, aim_offset_m)])}></path>
+    <path class="start-line" d=${line(frame, [survey.ball, aimed])}></path>
     <path class="path" d=${line(frame, mapped(pathUntil(path, time_s)))}></path>
     <path class="spot" d="M${spot[0] - 6} ${spot[1]}h12M${spot[0]} ${spot[1] - 6}v12"></path></g>`;
 }
 
 /**
- * @param {'ball' | 'hole'} what @param {Frame} frame @param {{ball: readonly number[], hole: readonly number[]}} placed
+ * @param {'ball' | 'hole'} what @param {Frame} frame @param {{ball: OnMap, hole: OnMap}} placed
  * @param {ReturnType<typeof hand>} does @param {State} state
  */
 function marker(what, frame, placed, does, { settings }) {

@@ -61,13 +61,13 @@ export function nextOf(state, green) {
   return x_m === undefined && y_m === undefined ? planned : [x_m ?? planned?.[0] ?? 0, y_m ?? planned?.[1] ?? 0];
 }
 
-/** A place as it is told on a green. @param {readonly number[]} at @param {Settings} settings */
+/** A place as it is told on a green. @param {Readonly<OnMap>} at @param {Settings} settings */
 export function placeWords([x, y], settings) {
   const unit = walkUnit(settings);
   return `${inUnit(y, unit)} on, ${inUnit(x, unit)} from the left`;
 }
 
-/** The same to be heard. @param {readonly number[]} at @param {Settings} settings */
+/** The same to be heard. @param {Readonly<OnMap>} at @param {Settings} settings */
 export const placeSaid = (at, settings) => placeWords(at, settings).replace('−', 'minus ').replaceAll('.', ' point ');
 
 /** Numbers that are typed of a place or of a green, with what they take. @param {string} name @param {Settings} settings */

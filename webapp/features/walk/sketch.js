@@ -13,6 +13,7 @@ const RIM = 26;
 export function sketch({ breadth_m, length_m, points, name }, left, next, act) {
   const scale = SIDE / Math.max(breadth_m, length_m);
   const [width, height] = [breadth_m * scale + 2 * RIM, length_m * scale + 2 * RIM];
+  /** @returns {[number, number]} */
   const px = (/** @type {OnMap} */ [x, y]) => [RIM + x * scale, height - RIM - y * scale];
   const at = next && px(next);
   /** @param {MouseEvent} event */

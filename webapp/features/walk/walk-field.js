@@ -8,7 +8,8 @@ import { numberField } from '../../parts/number-field.js';
 import { unitFor } from './plan.js';
 
 /**
- * @param {State} state @param {WalkActions} act @param {string} name @param {string} label @param {number | undefined} value
+ * @param {State} state @param {WalkActions} act @param {Parameters<WalkActions['enter']>[0]} name @param {string} label
+ * @param {number | undefined} value
  * @param {(text: string) => void} [onText]
  */
 export function walkField({ settings, problem }, act, name, label, value, onText = (text) => act.enter(name, text)) {

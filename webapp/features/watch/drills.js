@@ -2,6 +2,7 @@
  * What a putt that was seen counts in the drill in hand.
  * @import {State, WatchedPutt} from '../../types.js'
  */
+import { pick } from '../../pick.js';
 
 const YARD_M = 0.9144;
 const FOOT_M = 0.3048;
@@ -37,7 +38,7 @@ export function did(drill, { value, aim_deg, putt }, passes_deg) {
 export function counted({ practice, answers }, seen) {
   const { run, blocks } = practice;
   if (!run || run.paused) return null;
-  const done = did(blocks[run.block].drill, seen, (answers.gate ?? answers.matchingGate)?.passes_deg);
+  const done = did(pick(blocks, run.block).drill, seen, (answers.gate ?? answers.matchingGate)?.passes_deg);
   if (done === null) return null;
   return { ...practice, run: { ...run, ...(done ? { good: run.good + 1 } : { bad: run.bad + 1 }) } };
 }

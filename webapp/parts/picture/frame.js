@@ -4,6 +4,8 @@
  * @typedef {{scale: number, px: (x_m: number, y_m: number) => [number, number]}} Frame
  */
 import { HOLE_M } from '../../format.js';
+import { pick } from '../../pick.js';
+import { stretch } from '../stretch.js';
 
 const TOP_PX = 46;
 const BOTTOM_PX = 34;
@@ -57,22 +59,21 @@ export const line = (frame, path) =>
     .join('L')}`;
 
 /** @param {readonly PathPoint[]} path @param {number} x_m @returns {PathPoint} the path's first point at or beyond x */
-export const pointBeyond = (path, x_m) => path.find(([, x]) => x >= x_m) ?? path[path.length - 1];
+export const pointBeyond = (path, x_m) => path.find(([, x]) => x >= x_m) ?? pick(path, path.length - 1);
+
+/**
+ * A place between two points of a path.
+ * @param {PathPoint} from @param {PathPoint} to @param {number} share @returns {[number, number]}
+ */
+export const pointAt = ([, x0, y0], [, x1, y1], share) => [x0 + share * (x1 - x0), y0 + share * (y1 - y0)];
 
 /**
  * Where the ball is at a time, between two points of its path.
  * @param {readonly PathPoint[]} path @param {number} t_s @returns {[number, number]}
  */
 export function ballAt(path, t_s) {
-  const next = path.findIndex(([t]) => t > t_s);
-  if (next <= 0) {
-    const [, x, y] = next === 0 ? path[0] : path[path.length - 1];
-    return [x, y];
-  }
-  const [t0, x0, y0] = path[next - 1];
-  const [t1, x1, y1] = path[next];
-  const part = (t_s - t0) / (t1 - t0);
-  return [x0 + part * (x1 - x0), y0 + part * (y1 - y0)];
+  const { from, to, share } = stretch(path, t_s);
+  return pointAt(from, to, Math.max(0, Math.min(1, share)));
 }
 
 /**

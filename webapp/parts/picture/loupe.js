@@ -1,11 +1,11 @@
 /**
  * The hole magnified, for it is a speck on a long putt: how the ball enters, ball and hole to scale.
- * @import {Read, Window} from '../../types.js'
+ * @import {PathPoint, Read, Window} from '../../types.js'
  * @import {Frame} from './frame.js'
  */
 import { svg } from 'lit-html';
 import { BALL_M, HOLE_M } from '../../format.js';
-import { frameAtHole, line, pathUntil } from './frame.js';
+import { frameAtHole, line, pathUntil, pointAt } from './frame.js';
 
 /** How much green it shows, from its centre to its rim. */
 const REACH_M = 0.12;
@@ -69,12 +69,10 @@ export function loupe({ cx, cy, radius, frame: close }, hole, distance_m, read, 
  * @param {Read} read @param {number} distance_m @returns {[number, number] | undefined}
  */
 function atTheLip({ path, time_s }, distance_m) {
-  const away = path.map(([, x, y]) => Math.hypot(x - distance_m, y) - (HOLE_M + BALL_M) / 2);
-  const i = path.findLastIndex(([t], n) => t < time_s && away[n] >= 0);
-  if (i < 0 || i + 1 === path.length) return undefined;
-  const part = away[i] / (away[i] - Math.min(0, away[i + 1]));
-  const [[, x0, y0], [, x1, y1]] = [path[i], path[i + 1]];
-  return [x0 + part * (x1 - x0), y0 + part * (y1 - y0)];
+  const away = (/** @type {PathPoint} */ [, x, y]) => Math.hypot(x - distance_m, y) - (HOLE_M + BALL_M) / 2;
+  const i = path.findLastIndex((point) => point[0] < time_s && away(point) >= 0);
+  const [from, to] = [path[i], path[i + 1]];
+  return from && to && pointAt(from, to, away(from) / (away(from) - Math.min(0, away(to))));
 }
 
 /** The ground between the soft high line and the firm low line. @param {Frame} frame @param {Window} window */

@@ -1,11 +1,22 @@
 /** Words and measures drawn on the picture. @import {Frame} from './frame.js' */
 import { svg } from 'lit-html';
+import { pick } from '../../pick.js';
 
 const LINE_PX = 19;
 
 /**
  * @typedef {{text: string, at: [number, number], strong?: boolean}} Note  `at`: the point of the screen that it names
  */
+
+/** Each a line or more after the one before. @param {number[]} ys @param {number} [first] */
+function spaced(ys, first = -Infinity) {
+  let next = first;
+  return ys.map((wanted) => {
+    const y = Math.max(wanted, next);
+    next = y + LINE_PX;
+    return y;
+  });
+}
 
 /**
  * Notes in a column on the low side, a hairline from each to what it names; kept apart, in order.
@@ -15,17 +26,21 @@ const LINE_PX = 19;
 export function notes(notes, x, side, top) {
   if (!notes.length) return '';
   const sorted = notes.toSorted((a, b) => a.at[1] - b.at[1]);
-  const mid = (sorted.length - 1) / 2;
-  const ys = sorted.map((note) => note.at[1]);
-  for (let i = Math.floor(mid) + 1; i < ys.length; i++) ys[i] = Math.max(ys[i], ys[i - 1] + LINE_PX);
-  for (let i = Math.ceil(mid) - 1; i >= 0; i--) ys[i] = Math.min(ys[i], ys[i + 1] - LINE_PX);
-  if (ys[0] < top) {
-    ys[0] = top;
-    for (let i = 1; i < ys.length; i++) ys[i] = Math.max(ys[i], ys[i - 1] + LINE_PX);
-  }
+  // the middle one stands where it names, the others give way to it
+  const wanted = sorted.map((note) => note.at[1]);
+  const middle = Math.ceil(sorted.length / 2);
+  const above = spaced(
+    wanted
+      .slice(0, middle)
+      .map((y) => -y)
+      .reverse(),
+  )
+    .map((y) => -y)
+    .reverse();
+  const ys = spaced([...above, ...wanted.slice(middle)], top);
   return sorted.map(
-    ({ text, at, strong }, i) => svg`<path class="leader" d="M${at[0]} ${at[1]}L${x - 4 * side} ${ys[i]}"></path>
-      <text class=${strong ? 'note strong' : 'note'} x=${x} y=${ys[i] + 4.5}
+    ({ text, at, strong }, i) => svg`<path class="leader" d="M${at[0]} ${at[1]}L${x - 4 * side} ${pick(ys, i)}"></path>
+      <text class=${strong ? 'note strong' : 'note'} x=${x} y=${pick(ys, i) + 4.5}
         text-anchor=${side > 0 ? 'start' : 'end'}>${text}</text>`,
   );
 }

@@ -13,6 +13,7 @@
  * @property {{si: number, unit: string}} unit of the scale bar
  * @property {string} alternative the picture in words
  */
+import { pick } from '../../pick.js';
 import './picture.css';
 import { html, svg, nothing } from 'lit-html';
 import { BALL_M, HOLE_M } from '../../format.js';
@@ -57,7 +58,7 @@ function answer({ size, read, putt, window, stale, words, off_m = 0 }, { view, s
   const ball = px(0, 0);
   const into = pathUntil(read.path, read.time_s);
   const past = pathAfter(read.path, read.time_s);
-  const stop = px(...xy(past[past.length - 1]));
+  const stop = px(...xy(pick(past, past.length - 1)));
   const apex = px(read.apex.x_m, read.apex.y_m);
   const lowEdge =
     Math.max(...[...into, ...(window?.low_line ?? [])].map((point) => px(...xy(point))[0] * side), ball[0] * side) * side;

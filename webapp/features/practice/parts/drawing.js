@@ -17,6 +17,8 @@ const ball = (x, y, r = R) => svg`<circle class="d-ball" cx=${x} cy=${y} r=${r}>
 const hole = (x, y, r = 9) => svg`<ellipse class="d-hole" cx=${x} cy=${y} rx=${r} ry=${r * 0.55}></ellipse>`;
 /** @param {string} d @param {string} [name] */
 const line = (d, name = 'd-line') => svg`<path class=${name} d=${d}></path>`;
+/** @param {{x: number, y: number}[]} points */
+const through = (points) => `M${points.map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`;
 /** @param {number} x @param {number} y @param {string} words @param {string} [anchor] @param {string} [name] */
 const label = (x, y, words, anchor = 'middle', name = 'd-text') =>
   svg`<text class=${name} x=${x} y=${y} text-anchor=${anchor}>${words}</text>`;
@@ -56,17 +58,17 @@ function eyes({ practice }) {
 function arc({ answers, settings }) {
   const [left, right] = sides(settings);
   const points = answers.arc?.points ?? [];
-  const half = points.map(({ along_m, inside_m }) => [along_m * MM, -inside_m * MM]);
+  const half = points.map(({ along_m, inside_m }) => ({ x: along_m * MM, y: -inside_m * MM }));
   const way = [
     ...half
       .slice(1)
-      .reverse()
-      .map(([x, y]) => [-x, y]),
+      .map(({ x, y }) => ({ x: -x, y }))
+      .reverse(),
     ...half,
   ];
   return {
     box: '-330 -110 660 180',
-    body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-320, 44, left, 'start', 'd-text far')}${label(320, 44, right, 'end', 'd-text far')}${label(0, -76, 'feet on this side', 'middle', 'd-text far')}`,
+    body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(through(way), 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-320, 44, left, 'start', 'd-text far')}${label(320, 44, right, 'end', 'd-text far')}${label(0, -76, 'feet on this side', 'middle', 'd-text far')}`,
   };
 }
 
@@ -78,12 +80,14 @@ function chalk({ read }) {
       body: svg`${line('M30 100C110 20 210 10 286 70', 'd-mark')}${ball(30, 100, 9)}${hole(288, 72)}`,
     };
   const scale = 258 / read.putt.distance_m;
-  const way = read.value.path.filter(([, x]) => x <= read.putt.distance_m).map(([, x, y]) => [30 + x * scale, -y * scale]);
-  const high = Math.min(0, ...way.map(([, y]) => y)) - 26;
-  const low = Math.max(0, ...way.map(([, y]) => y)) + 26;
+  const way = read.value.path
+    .filter(([, x]) => x <= read.putt.distance_m)
+    .map(([, x, y]) => ({ x: 30 + x * scale, y: -y * scale }));
+  const high = Math.min(0, ...way.map(({ y }) => y)) - 26;
+  const low = Math.max(0, ...way.map(({ y }) => y)) + 26;
   return {
     box: `0 ${high} 320 ${low - high}`,
-    body: svg`${line('M30 0H288', 'd-aim')}${line(`M${way.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`, 'd-mark')}${ball(30, 0, 9)}${hole(288, 0)}`,
+    body: svg`${line('M30 0H288', 'd-aim')}${line(through(way), 'd-mark')}${ball(30, 0, 9)}${hole(288, 0)}`,
   };
 }
 

@@ -4,6 +4,7 @@
  * @import {Sound} from '../../../device/sound.js'
  * @import {Tempo} from '../../../types.js'
  */
+import { stretch } from '../../../parts/stretch.js';
 import { svg } from 'lit-html';
 
 const CENTRE = { x: 170, y: -170 };
@@ -13,14 +14,15 @@ const BUZZ_MS = 25;
 const STILL = matchMedia('(prefers-reduced-motion: reduce)');
 
 /** @param {number} position -1 at the top, 0 at the ball, 1 at the finish */
-const headAt = (position) => [CENTRE.x + LENGTH * Math.sin(position * SWING), CENTRE.y + LENGTH * Math.cos(position * SWING)];
+const headAt = (position) => ({
+  x: CENTRE.x + LENGTH * Math.sin(position * SWING),
+  y: CENTRE.y + LENGTH * Math.cos(position * SWING),
+});
 
 /** @param {Tempo} tempo @param {number} t seconds into the cycle */
 export function positionAt({ curve }, t) {
-  const after = curve.findIndex(([at]) => at >= t);
-  if (after < 1) return curve[after < 0 ? curve.length - 1 : 0][1];
-  const [[t0, x0], [t1, x1]] = [curve[after - 1], curve[after]];
-  return x0 + ((x1 - x0) * (t - t0)) / (t1 - t0);
+  const { from, to, share } = stretch(curve, t);
+  return from[1] + Math.max(0, Math.min(1, share)) * (to[1] - from[1]);
 }
 
 /** Which word belongs to a moment of the cycle. @param {Tempo} tempo @param {number} t */
@@ -60,7 +62,7 @@ export function followHeard(store, sound) {
 function draw(position, word) {
   const picture = document.querySelector('.pendulum');
   if (!picture) return;
-  const [x, y] = headAt(position);
+  const { x, y } = headAt(position);
   picture
     .querySelector('.pendulum-head')
     ?.setAttribute(
@@ -70,15 +72,14 @@ function draw(position, word) {
   picture.setAttribute('data-word', word);
 }
 
-const [lowX, lowY] = headAt(-1);
-const [highX, highY] = headAt(1);
+const [top, finish] = [headAt(-1), headAt(1)];
 
 export const pendulum = () => svg`<svg class="pendulum" viewBox="0 0 340 170" role="img"
     aria-label="The putter’s head swings back and through in time with the sound" data-word="">
-  <path class="pendulum-way" d="M${lowX} ${lowY}A${LENGTH} ${LENGTH} 0 0 0 ${highX} ${highY}"></path>
+  <path class="pendulum-way" d="M${top.x} ${top.y}A${LENGTH} ${LENGTH} 0 0 0 ${finish.x} ${finish.y}"></path>
   <line class="pendulum-way" x1="170" y1="138" x2="170" y2="152"></line>
-  <text class="pendulum-word" data-is="back" x=${lowX + 6} y="152">back</text><text class="pendulum-word" data-is="through"
-    x=${highX - 6} y="152">through</text>
+  <text class="pendulum-word" data-is="back" x=${top.x + 6} y="152">back</text><text class="pendulum-word" data-is="through"
+    x=${finish.x - 6} y="152">through</text>
   <g class="pendulum-head" transform="translate(170 130)"><path d="M-5 -100V-13"></path><rect x="-24" y="-13" width="48"
     height="20" rx="2"></rect></g>
 </svg>`;

@@ -3,13 +3,14 @@
  * @import {State} from '../../../types.js'
  * @import {PracticeActions} from '../actions.js'
  */
+import { pick } from '../../../pick.js';
 import { inUnit } from '../../../format.js';
 import { numberField } from '../../../parts/number-field.js';
 import { FIELDS, SENSES } from '../fields.js';
 
 /** @param {State} state @param {PracticeActions} act @param {string} name @param {string} [hint] */
 export function practiceField({ practice, answers, settings, problem }, act, name, hint) {
-  const { label, unit, get } = FIELDS[name];
+  const { label, unit, get } = pick(FIELDS, name);
   const said = unit(settings);
   const mine = problem?.field === name ? problem : null;
   return numberField({
@@ -25,7 +26,7 @@ export function practiceField({ practice, answers, settings, problem }, act, nam
 
 /** What was felt or guessed. @param {State} state @param {PracticeActions} act @param {keyof typeof SENSES} name */
 export function sensedField({ practicePage: { draft }, settings, problem }, act, name) {
-  const { label, unit } = SENSES[name];
+  const { label, unit } = pick(SENSES, name);
   const mine = problem?.field === name ? problem : null;
   const value = draft[name];
   return numberField({

@@ -4,6 +4,7 @@
  * @import {State} from '../../../types.js'
  * @import {PracticeActions} from '../actions.js'
  */
+import { stretch } from '../../../parts/stretch.js';
 import { html, svg } from 'lit-html';
 import { BALL_M } from '../../../format.js';
 import { sides } from '../words.js';
@@ -21,22 +22,15 @@ const REACH = WIDE / 2 - 5;
 
 /**
  * How far inside the line the head is, and how its way turns there, between the engine's points.
- * @param {number[][]} points @param {number} along
+ * @param {[number, number][]} points @param {number} along
  */
 function at(points, along) {
-  const i = Math.max(
-    1,
-    Math.min(
-      points.length - 1,
-      points.findIndex(([x]) => x >= Math.abs(along)),
-    ),
-  );
-  const [[a, u], [b, v]] = [points[i - 1], points[i]];
-  const slope = (v - u) / (b - a);
-  return { inside: u + (Math.abs(along) - a) * slope, turn: Math.sign(along) * slope };
+  const { from, to, share } = stretch(points, Math.abs(along));
+  const [rise, run] = [to[1] - from[1], to[0] - from[0]];
+  return { inside: from[1] + share * rise, turn: (Math.sign(along) * rise) / run };
 }
 
-/** @param {number[][]} points */
+/** @param {[number, number][]} points */
 function faces(points) {
   const places = Array.from({ length: 2 * Math.floor(REACH / EVERY) + 1 }, (_, i) => (i - Math.floor(REACH / EVERY)) * EVERY);
   return places
@@ -53,9 +47,10 @@ function faces(points) {
 
 /** @param {State} state @param {PracticeActions} act */
 export function strip({ answers, practice, settings }, act) {
+  /** @type {[number, number][]} */
   const points = (answers.arc?.points ?? []).map(({ along_m, inside_m }) => [along_m * MM, inside_m * MM]);
   const near = points.filter(([x]) => x <= REACH);
-  const way = [...near.toReversed().map(([x, y]) => [-x, y]), ...near.slice(1)];
+  const way = [...near.toReversed().map(([x, y]) => ({ x: -x, y })), ...near.slice(1).map(([x, y]) => ({ x, y }))];
   const [left, right] = sides(settings);
   const words = `The stroke’s arc from above, true size when printed: ${left} on the left, ${right} on the right`;
   return html`<h1>Arc to print</h1>
@@ -68,7 +63,7 @@ export function strip({ answers, practice, settings }, act) {
       ${
         points.length > 1
           ? svg`<path class="d-mark"
-        d=${`M${way.map(([x, y]) => `${x.toFixed(2)} ${(-y).toFixed(2)}`).join('L')}`}></path><path class="d-face"
+        d=${`M${way.map(({ x, y }) => `${x.toFixed(2)} ${(-y).toFixed(2)}`).join('L')}`}></path><path class="d-face"
           d=${faces(points)}></path>`
           : ''
       }
