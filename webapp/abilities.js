@@ -19,6 +19,8 @@ const missing = Object.keys(PRESENT).filter((ability) => !PRESENT[ability]);
 if (missing.length) {
   const said = document.querySelector('#app p');
   if (said)
-    said.textContent = `This browser cannot ${missing.join(', nor ')}. Borrowline needs iOS 16, Chrome 110, Firefox 115 or newer: bring the phone’s software or its browser up to date.`;
+    said.textContent =
+      `This browser cannot ${missing.join(', nor ')}. Borrowline needs iOS 16, Chrome 110, Firefox 115 or newer: ` +
+      'bring the phone’s software or its browser up to date.';
   throw new Error(`The browser cannot ${missing.join(', ')}`);
 }

@@ -11,7 +11,7 @@ export const CHANGES = [
       'Findings and rounds are asked for by days, place and distance.',
       'The screens follow your work: Read, Line, Green, Practice, Record. Settings have a mark of their own.',
       'A green that bends both ways gets its read.',
-      'A practice green is walked once, phone in hand: its map is drawn, and ball and hole touched on it are read with their doubt.',
+      'A practice green is walked once, phone in hand: its map is drawn, and ball and hole on it are read with their doubt.',
       'A phone propped behind the ball watches it: where it started, how hard, whether it dropped, putt after putt.',
       'What does not fit is said in your own units.',
       'A plan always belongs to the minutes shown above it.',

@@ -33,7 +33,10 @@ export const fineUnit = (settings) =>
     ? { name: 'millimetres', unit: 'mm', si: 0.001, digits: 0 }
     : { name: 'inches', unit: 'in', si: INCH_M, digits: 1 };
 
-/** How far apart dots of chalk are, and the unit in which lengths along the green are told. @param {Settings} settings @returns {{si: number, shown: Unit}} */
+/**
+ * How far apart dots of chalk are, and the unit in which lengths along the green are told.
+ * @param {Settings} settings @returns {{si: number, shown: Unit}}
+ */
 export const chalkStep = (settings) =>
   metric(settings)
     ? { si: 0.25, shown: { name: 'metres', unit: 'm', si: 1, digits: 2 } }
@@ -64,13 +67,19 @@ const FIELD_UNITS = {
 /** @param {string} field a field of the wire or of the settings @param {Settings} settings */
 export const unitOf = (field, settings) => pick(FIELD_UNITS, field)(settings);
 
-/** The same of any field of the wire, whose own unit stands where the player has no other. @param {string} field @param {string} unit @param {Settings} settings @returns {Unit} */
+/**
+ * The same of any field of the wire, whose own unit stands where the player has no other.
+ * @param {string} field @param {string} unit @param {Settings} settings @returns {Unit}
+ */
 export const unitOfWire = (field, unit, settings) =>
   FIELD_UNITS[field]?.(settings) ?? (unit === 'm' ? distanceUnit(settings) : { name: unit, unit, si: 1, digits: 2 });
 
 const FILM_DIAGONAL_MM = Math.hypot(36, 24);
 
-/** Vertical field of view, degrees, of a lens whose focal length is told as for 35 mm film. @param {number} lens_mm @param {{width: number, height: number}} picture */
+/**
+ * Vertical field of view, degrees, of a lens whose focal length is told as for 35 mm film.
+ * @param {number} lens_mm @param {{width: number, height: number}} picture
+ */
 export const fieldOfView = (lens_mm, { width, height }) =>
   (360 / Math.PI) * Math.atan((height / Math.hypot(width, height)) * (FILM_DIAGONAL_MM / 2 / lens_mm));
 
@@ -89,7 +98,10 @@ export function fromText(text, unit) {
   return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) * unit.si : NaN;
 }
 
-/** What a field takes, said to whoever typed something else. @param {string} name @param {string} text @param {number} low in SI @param {number} high in SI @param {Unit} unit */
+/**
+ * What a field takes, said to whoever typed something else.
+ * @param {string} name @param {string} text @param {number} low in SI @param {number} high in SI @param {Unit} unit
+ */
 export function doesNotFit(name, text, low, high, unit) {
   // rounded inwards: what is told would do
   const step = unit.si / 10 ** unit.digits;
@@ -103,7 +115,10 @@ export const several = (count, one, many = `${one}s`) => `${count} ${count === 1
 /** @param {number} value @param {string} one @param {string} many */
 const counted = (value, one, many) => (number(value, 1) === '1' ? one : many);
 
-/** @type {Record<Settings['aim'], (read: Pick<Read, 'aim_deg' | 'aim_offset_m'>, settings: Settings) => {number: string, unit: string}>} */
+/**
+ * @type {Record<Settings['aim'], (read: Pick<Read, 'aim_deg' | 'aim_offset_m'>, settings: Settings) => {number: string, unit:
+ *   string}>}
+ */
 const AIM = {
   in: ({ aim_offset_m }) => tape(Math.abs(aim_offset_m) / INCH_M, 'in'),
   cm: ({ aim_offset_m }) => tape(Math.abs(aim_offset_m) * 100, 'cm'),
@@ -135,7 +150,10 @@ export function aimSpread({ aim_sd_deg, aim_offset_sd_m }, settings) {
   return whole ? String(Math.round(Number(shown))) : shown;
 }
 
-/** @type {Record<Settings['aim'], (settings: Settings, distance_m: number) => {unit: string, digits: number, of_m: number, at_m: number}>} */
+/**
+ * @type {Record<Settings['aim'], (settings: Settings, distance_m: number) => {unit: string, digits: number, of_m: number, at_m:
+ *   number}>}
+ */
 const AIM_UNITS = {
   in: (_, at_m) => ({ unit: 'in', digits: 1, of_m: INCH_M, at_m }),
   cm: (_, at_m) => ({ unit: 'cm', digits: 0, of_m: 0.01, at_m }),
@@ -144,7 +162,10 @@ const AIM_UNITS = {
   degrees: () => ({ unit: '°', digits: 1, of_m: 0, at_m: 0 }),
 };
 
-/** A start line to type, left positive, in the unit the player thinks in. @param {Settings} settings @param {number} distance_m */
+/**
+ * A start line to type, left positive, in the unit the player thinks in.
+ * @param {Settings} settings @param {number} distance_m
+ */
 export function aimField(settings, distance_m) {
   const { unit, digits, of_m, at_m } = AIM_UNITS[settings.aim](settings, distance_m);
   const plain = { name: '', unit, si: 1, digits };
@@ -217,7 +238,8 @@ export function localTime(at) {
   const date = new Date(at);
   const off_min = -date.getTimezoneOffset();
   const two = (/** @type {number} */ value) => String(Math.trunc(Math.abs(value))).padStart(2, '0');
-  return `${new Date(date.getTime() + off_min * 60_000).toISOString().slice(0, -1)}${off_min < 0 ? '-' : '+'}${two(off_min / 60)}:${two(off_min % 60)}`;
+  const shown = new Date(date.getTime() + off_min * 60_000).toISOString().slice(0, -1);
+  return `${shown}${off_min < 0 ? '-' : '+'}${two(off_min / 60)}:${two(off_min % 60)}`;
 }
 
 /** A smaller offset is none. */

@@ -77,7 +77,10 @@ const app = { store, engine, record: createRecord(store) };
 const kept = keepSaved(store, app.record);
 // The first paint of a read waits for nothing; what another screen shows is in the database
 if (screen() !== 'read') await Promise.race([kept, new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
-/** A part that cannot be made is shown as failed. @param {import('./app.js').Feature} feature @returns {import('./app.js').Screen} */
+/**
+ * A part that cannot be made is shown as failed.
+ * @param {import('./app.js').Feature} feature @returns {import('./app.js').Screen}
+ */
 function made(feature) {
   try {
     return feature.make(app);

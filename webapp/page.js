@@ -10,7 +10,8 @@ const CAUTION = 'For practice. In a round, Rule 4.3a does not allow a device to 
 
 /**
  * @param {State} state @param {Feature[]} features @param {unknown} shown the screen's view
- * @param {{accept: () => void, heard: () => void, lookAway: () => void, update: () => void, install: () => void, restart: () => void}} act
+ * @param {{accept: () => void, heard: () => void, lookAway: () => void, update: () => void, install: () => void, restart: () =>
+ *   void}} act
  */
 export function page(state, features, shown, act) {
   const { engine, restarted, trouble, unopened, looking, cautioned, news, canInstall } = state;
@@ -25,7 +26,11 @@ export function page(state, features, shown, act) {
       ${unopened ? html`<p class="line" role="alert">${unopened}</p>` : ''}
       ${cautioned ? '' : line(CAUTION, 'Understood', act.accept)}
       ${news ? line(['A new version is ready.', ...news].join(' '), 'Use it now', act.update) : ''}
-      ${canInstall && cautioned ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait') : ''}
+      ${
+        canInstall && cautioned
+          ? line('Keep it on the home screen, for greens with no signal.', 'Install', act.install, 'line can-wait')
+          : ''
+      }
       ${row(features, state.screen)}
     </footer>`;
 }

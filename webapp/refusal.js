@@ -32,7 +32,8 @@ const WORDS = {
     return `It runs away: no ball stops ${past} this hole. Less slope, a slower green or another pace would do.`;
   },
   off_survey: ({ field, value }, settings) =>
-    `The ${lastOf(field ?? '')} lies ${withUnit(Number(value), unitOfWire('distance_m', 'm', settings))} outside the outermost readings. Take a reading beyond it, or measure this putt by itself.`,
+    `The ${lastOf(field ?? '')} lies ${withUnit(Number(value), unitOfWire('distance_m', 'm', settings))} outside ` +
+    'the outermost readings. Take a reading beyond it, or measure this putt by itself.',
   too_slow: ({ value, low }) =>
     `The phone tells its motion ${number(Number(value), 0)} times a second; ${low} are needed. Tap the strokes instead.`,
 };

@@ -55,7 +55,8 @@ function brighter(seen, still) {
 }
 
 /**
- * Each part that is at least so light and lies whole in the patch (what its edge cuts through is larger than it looks): its box,
+ * Each part that is at least so light and lies whole in the patch (what its edge cuts through is larger than it looks): its
+ * box,
  * its pixels, their light and its moments, and the lightest of them.
  * @param {Uint8Array | Int16Array} lights @param {number} width @param {number} least
  */

@@ -8,7 +8,10 @@ const LOW_HZ = 800;
 const HIGH_HZ = 3000;
 const TOLD_MS = 50;
 
-/** A second-order Butterworth filter: Robert Bristow-Johnson's Audio EQ Cookbook, Q of 1/sqrt 2. @param {'low' | 'high'} kind @param {number} hz */
+/**
+ * A second-order Butterworth filter: Robert Bristow-Johnson's Audio EQ Cookbook, Q of 1/sqrt 2.
+ * @param {'low' | 'high'} kind @param {number} hz
+ */
 function filter(kind, hz) {
   const w = (2 * Math.PI * Math.min(hz, 0.45 * sampleRate)) / sampleRate;
   const [cos, alpha] = [Math.cos(w), Math.sin(w) / Math.SQRT2];

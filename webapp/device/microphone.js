@@ -21,7 +21,8 @@ const pause = (/** @type {number} */ ms) => new Promise((resolve) => setTimeout(
 
 /**
  * From a touch: the phone asks its holder. Rejects with words for whoever reads them.
- * @param {{onLevels: (bands: number[][]) => void, onEnd: (words: string) => void}} heard levels of each millisecond in three bands
+ * @param {{onLevels: (bands: number[][]) => void, onEnd: (words: string) => void}} heard levels of each millisecond in three
+ *   bands
  * @returns {Promise<{stop: () => void, warning: string}>}
  */
 export async function openMicrophone({ onLevels, onEnd }) {

@@ -23,7 +23,10 @@ export async function stays() {
   }
 }
 
-/** On an iPhone or iPad: in the browser (`tab`), or opened from the home screen, which has a record of its own. Other phones do not tell. */
+/**
+ * On an iPhone or iPad: in the browser (`tab`), or opened from the home screen, which has a record of its own. Other phones do
+ * not tell.
+ */
 export const place = () => {
   const { standalone } = /** @type {{standalone?: boolean}} */ (/** @type {unknown} */ (navigator));
   return standalone === undefined ? 'elsewhere' : standalone ? 'home' : 'tab';

@@ -16,7 +16,8 @@
  *   | { kind: 'stopped' }
  *   | { kind: 'died', reason: string }} FromWorker
  * @typedef {{ worker: Worker, heard: FromWorker[] }} Early a worker started before, and what it has said
- * @typedef {{ onShare?: (share: number) => void, signal?: AbortSignal }} Meanwhile what is told of a long answer, and what stops it
+ * @typedef {{ onShare?: (share: number) => void, signal?: AbortSignal }} Meanwhile what is told of a long answer, and what
+ *   stops it
  * @typedef {{ name: string, request: string, latest: boolean, onShare?: (share: number) => void,
  *   resolve: (value: any) => void, reject: (error: EngineError) => void }} Question
  */

@@ -76,7 +76,10 @@ async function load(memory) {
   return python;
 }
 
-/** Where it can be told (a page that the phone trusts), what the memory was when it was kept. @param {ArrayBuffer | Uint8Array} memory */
+/**
+ * Where it can be told (a page that the phone trusts), what the memory was when it was kept.
+ * @param {ArrayBuffer | Uint8Array} memory
+ */
 async function hashOf(memory) {
   if (!scope.crypto?.subtle) return '';
   const hash = await crypto.subtle.digest('SHA-256', /** @type {BufferSource} */ (memory));

@@ -53,17 +53,41 @@ export function filters({ only, entries, settings, onOnly }) {
   const words = also(only, settings);
   const value = (/** @type {Event} */ event) => /** @type {HTMLInputElement} */ (event.target).value;
   const date = (/** @type {'from' | 'to'} */ name, /** @type {string} */ label) =>
-    html`<label class="text-field">${label}<input type="date" max=${today()} .value=${only[name]} @change=${(/** @type {Event} */ event) => onOnly({ [name]: value(event) })}></label>`;
+    html`<label class="text-field">${label}<input type="date" max=${today()} .value=${only[name]}
+      @change=${(/** @type {Event} */ event) => onOnly({ [name]: value(event) })}></label>`;
   return html`<section class="filters" aria-label="What is asked for">
-    ${choice({ label: 'Since', name: 'since', value: only.since, options: SINCE, onValue: (since) => onOnly({ since: /** @type {Only['since']} */ (since) }) })}
+    ${choice({
+      label: 'Since',
+      name: 'since',
+      value: only.since,
+      options: SINCE,
+      onValue: (since) => onOnly({ since: /** @type {Only['since']} */ (since) }),
+    })}
     <details><summary>${words || 'Days, place, distance'}</summary>
       <div class="fields pairs">${date('from', 'From')} ${date('to', 'To')}</div>
-      <label class="text-field">Where<select id="filter-place" @change=${(/** @type {Event} */ event) => onOnly({ place: value(event) })}>
-        <option value="">everywhere</option>${places.map((place) => html`<option .selected=${place === only.place}>${place}</option>`)}</select></label>
-      ${choice({ label: 'Played in', name: 'how', value: only.how, options: HOW, onValue: (how) => onOnly({ how: /** @type {Only['how']} */ (how) }) })}
-      <label class="text-field">Distance<select id="filter-band" @change=${(/** @type {Event} */ event) => onOnly({ band: BANDS[Number(value(event))] ?? null })}>
-        <option value="-1">every distance</option>${BANDS.map((band, i) => html`<option value=${i} .selected=${only.band?.[0] === band[0]}>${bandWords(band, settings)}</option>`)}</select></label>
-      ${words ? html`<button type="button" class="word" @click=${() => onOnly({ from: '', to: '', place: '', how: '', band: null })}>All of it</button>` : ''}
+      <label class="text-field">Where<select id="filter-place"
+        @change=${(/** @type {Event} */ event) => onOnly({ place: value(event) })}>
+        <option value="">everywhere</option>${places.map(
+          (place) => html`<option .selected=${place === only.place}>${place}</option>`,
+        )}</select></label>
+      ${choice({
+        label: 'Played in',
+        name: 'how',
+        value: only.how,
+        options: HOW,
+        onValue: (how) => onOnly({ how: /** @type {Only['how']} */ (how) }),
+      })}
+      <label class="text-field">Distance<select id="filter-band"
+        @change=${(/** @type {Event} */ event) => onOnly({ band: BANDS[Number(value(event))] ?? null })}>
+        <option value="-1">every distance</option>${BANDS.map(
+          (band, i) => html`<option value=${i} .selected=${only.band?.[0] === band[0]}>${bandWords(band, settings)}</option>`,
+        )}</select></label>
+      ${
+        words
+          ? html`<button type="button" class="word"
+            @click=${() => onOnly({ from: '', to: '', place: '', how: '', band: null })}>All of it</button>`
+          : ''
+      }
     </details>
   </section>`;
 }

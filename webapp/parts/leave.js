@@ -14,7 +14,10 @@ const SIDES = ['left', undefined, 'right'];
 /** @param {Left} left */
 export const leaveWords = ({ side, length }) => [length, side].filter(Boolean).join(', ');
 
-/** @param {{label: string, value: Left | null, middle: string, onLeave: (left: Left) => void}} leave `value` null: nothing is chosen yet */
+/**
+ * @param {{label: string, value: Left | null, middle: string, onLeave: (left: Left) => void}} leave `value` null: nothing is
+ *   chosen yet
+ */
 export const leave = ({ label, value, middle, onLeave }) => html`<div class="leave" role="group" aria-label=${label}>
   ${LENGTHS.flatMap((length) =>
     SIDES.map((side) => {

@@ -44,13 +44,16 @@ export function scale({ label, words, value, stops, mark, onValue }) {
     event.preventDefault();
     set(at + by);
   };
-  return html`<div class="scale" role="slider" tabindex="0" aria-label=${label} aria-valuemin=${stops[0]} aria-valuemax=${stops[stops.length - 1]}
+  return html`<div class="scale" role="slider" tabindex="0" aria-label=${label} aria-valuemin=${stops[0]}
+    aria-valuemax=${stops[stops.length - 1]}
     aria-valuenow=${value ?? stops[0]} aria-valuetext=${words} @keydown=${key} @pointerdown=${down}
     @pointermove=${(/** @type {PointerEvent} */ event) => event.buttons && touch(event)}>
     <svg viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">
       ${stops.map((stop, i) => {
         const text = mark(stop);
-        return svg`<path class="tick" d="M${x(i)} 14V${text ? 46 : 34}"></path>${text ? svg`<text class="tick-text" x=${x(i)} y="68">${text}</text>` : ''}`;
+        return svg`<path class="tick" d="M${x(i)} 14V${text ? 46 : 34}"></path>${
+          text ? svg`<text class="tick-text" x=${x(i)} y="68">${text}</text>` : ''
+        }`;
       })}
       ${at < 0 ? '' : svg`<path class="scale-mark" d="M${x(at)} 0V50M${x(at) - 7} 0H${x(at) + 7}L${x(at)} 12Z"></path>`}
     </svg>

@@ -71,7 +71,11 @@ export function checkTime(name, value) {
   return new Date(time).toISOString();
 }
 
-/** A word, where there is one. @template {string} Word @param {Record<string, unknown>} data @param {string} name @param {readonly Word[]} words @returns {Record<string, Word>} */
+/**
+ * A word, where there is one.
+ * @template {string} Word @param {Record<string, unknown>} data @param {string} name @param {readonly Word[]} words
+ * @returns {Record<string, Word>}
+ */
 export function wordOf(data, name, words) {
   const value = data[name];
   if (value === undefined || value === null) return {};

@@ -25,13 +25,19 @@ function chosen({ since, from, to, place, how }, now) {
 /** @param {Only} only @param {number | null} distance_m */
 const inBand = ({ band }, distance_m) => !band || (distance_m !== null && distance_m >= band[0] && distance_m < band[1]);
 
-/** Putts that were logged one by one. @param {Entry[]} entries @param {Only} only @param {number} [now] @returns {PuttEntry[]} */
+/**
+ * Putts that were logged one by one.
+ * @param {Entry[]} entries @param {Only} only @param {number} [now] @returns {PuttEntry[]}
+ */
 export function puttsOf(entries, only, now = Date.now()) {
   const fits = chosen(only, now);
   return entries.flatMap((entry) => (entry.kind === 'putt' && fits(entry) && inBand(only, entry.distance_m) ? [entry] : []));
 }
 
-/** Putts of which no more is known than from where, and what came of it: of rounds, and of tables without a green. @param {Entry[]} entries @param {Only} only @param {number} [now] */
+/**
+ * Putts of which no more is known than from where, and what came of it: of rounds, and of tables without a green.
+ * @param {Entry[]} entries @param {Only} only @param {number} [now]
+ */
 export function countedOf(entries, only, now = Date.now()) {
   const fits = chosen(only, now);
   const rounds = entries.flatMap((entry) => (entry.kind === 'round' && fits(entry) ? [entry] : []));
@@ -54,7 +60,10 @@ const resultOf = (result) => (result === 'holed' ? 'holed' : 'missed');
 /** Whether its green is told, and so what it needed. @param {PuttEntry} putt */
 export const hasGreen = ({ stimp_ft }) => stimp_ft !== undefined;
 
-/** Rounds, oldest first, of each the holes that are asked for by their first putts. @param {Entry[]} entries @param {Only} only @param {number} [now] @returns {RoundEntry[]} */
+/**
+ * Rounds, oldest first, of each the holes that are asked for by their first putts.
+ * @param {Entry[]} entries @param {Only} only @param {number} [now] @returns {RoundEntry[]}
+ */
 export function roundsOf(entries, only, now = Date.now()) {
   const fits = chosen(only, now);
   const rounds = entries.flatMap((entry) => (entry.kind === 'round' && fits(entry) ? [entry] : []));

@@ -43,7 +43,10 @@ export const readAllBefore = async () => (await first()).getAll('before');
 export const readMarks = async () =>
   Object.fromEntries((await (await first()).getAll('marks')).map(({ id, value }) => [id, value]));
 
-/** One transaction over all of it: everything or nothing; then the same in the twin. @param {Work} work @param {News} told to the other tabs */
+/**
+ * One transaction over all of it: everything or nothing; then the same in the twin.
+ * @param {Work} work @param {News} told to the other tabs
+ */
 async function whole(work, told) {
   const both = await stores();
   const salt = newSalt();
@@ -112,7 +115,10 @@ export async function write(all, before = [], parts = {}, newer = false) {
   );
 }
 
-/** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen @param {Record<string, unknown>} [parts] as they are then */
+/**
+ * Takes entries off the phone for good, with all that they were.
+ * @param {(entry: Entry) => boolean} chosen @param {Record<string, unknown>} [parts] as they are then
+ */
 export async function erase(chosen, parts = {}) {
   await whole(
     async (kept, past, marks) => {

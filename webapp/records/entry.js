@@ -28,7 +28,11 @@ const OPTIONAL = [
 const OF_A_NOTE = ['stimp_ft', 'stimp_sd_ft'];
 const OF_A_DRILL = ['spent_s', 'good', 'bad'];
 
-/** Where a number came from, and how far it may be off: both or none. @param {Record<string, unknown>} data @param {'tilt_source' | 'stimp_source'} source @param {'tilt_sd_percent' | 'stimp_sd_ft'} sd */
+/**
+ * Where a number came from, and how far it may be off: both or none.
+ * @param {Record<string, unknown>} data @param {'tilt_source' | 'stimp_source'} source @param {'tilt_sd_percent' |
+ *   'stimp_sd_ft'} sd
+ */
 function told(data, source, sd) {
   const known = wordOf(data, source, SOURCES);
   return source in known ? { ...known, [sd]: checkNumber(sd, data[sd]) } : {};
@@ -121,7 +125,10 @@ function putt(data) {
   };
 }
 
-/** A green may be as large as its map reaches, and is walked at as many places as the engine takes. @type {Record<string, import('./forms.js').Check>} */
+/**
+ * A green may be as large as its map reaches, and is walked at as many places as the engine takes.
+ * @type {Record<string, import('./forms.js').Check>}
+ */
 const OF_A_GREEN = {
   breadth_m: between(...GREEN.side_m),
   length_m: between(...GREEN.side_m),

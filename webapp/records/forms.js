@@ -66,7 +66,10 @@ export const list =
 export const record = (checks) => (value) =>
   isRecord(value) && Object.entries(checks).every(([name, check]) => check(value[name]));
 
-/** @typedef {{kind: string, nullable?: boolean, low?: number | null, high?: number | null, words?: string[], entry?: Form, type?: string}} Form as the engine's table has it */
+/**
+ * @typedef {{kind: string, nullable?: boolean, low?: number | null, high?: number | null, words?: string[], entry?: Form,
+ *   type?: string}} Form as the engine's table has it
+ */
 
 /** @param {Form} form @returns {Check} */
 function checkOf({ kind, nullable, low, high, words, entry, type }) {
@@ -84,7 +87,11 @@ function checkOf({ kind, nullable, low, high, words, entry, type }) {
   return nullable ? orNull(check) : check;
 }
 
-/** A field as the engine takes it. @template {keyof typeof FIELDS} Name @param {Name} type @param {keyof (typeof FIELDS)[Name] & string} field @returns {Check} */
+/**
+ * A field as the engine takes it.
+ * @template {keyof typeof FIELDS} Name @param {Name} type @param {keyof (typeof FIELDS)[Name] & string} field
+ * @returns {Check}
+ */
 export const field = (type, field) => checkOf(/** @type {any} */ (FIELDS[type])[field]);
 
 /** All that the engine asks for in one of its types. @param {keyof typeof FIELDS} type @returns {Check} */

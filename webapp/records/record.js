@@ -37,7 +37,10 @@ export function createRecord(store) {
 
   /** @type {Promise<unknown>} */
   let last = Promise.resolve();
-  /** While another's record is looked at nothing is changed. @param {() => Promise<unknown>} work @returns {Promise<boolean>} */
+  /**
+   * While another's record is looked at nothing is changed.
+   * @param {() => Promise<unknown>} work @returns {Promise<boolean>}
+   */
   async function change(work) {
     const { looking } = store.state;
     if (!looking) return inTurn(work);
@@ -45,7 +48,10 @@ export function createRecord(store) {
     return false;
   }
 
-  /** One after another, each from what the last has left. @param {() => Promise<unknown>} work @returns {Promise<boolean>} whether it was done */
+  /**
+   * One after another, each from what the last has left.
+   * @param {() => Promise<unknown>} work @returns {Promise<boolean>} whether it was done
+   */
   function inTurn(work) {
     const done = last.then(work).then(
       () => true,
@@ -85,7 +91,10 @@ export function createRecord(store) {
     if (!(await inTurn(read)) && !store.state.keptByNewer) again = setTimeout(load, AGAIN_MS);
   }
 
-  /** @param {Entry[]} entries @param {Entry[]} [before] @param {Partial<State>} [patch] what is kept with them, at once or not at all */
+  /**
+   * @param {Entry[]} entries @param {Entry[]} [before] @param {Partial<State>} [patch] what is kept with them, at once or not
+   *   at all
+   */
   async function put(entries, before, patch = {}) {
     const good = entries.map(checked);
     const played = (/** @type {Entry[]} */ some) => some.some(({ sample }) => !sample);
@@ -95,13 +104,20 @@ export function createRecord(store) {
     if (first) void askToStay().then((stays) => store.change('asked to stay', { stays }));
     store.change('written', store.state.entries ? { ...patch, entries: withThem(good) } : patch);
   }
-  /** Writes entries, all or none. @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere @param {Partial<State>} [patch] what is kept with them */
+  /**
+   * Writes entries, all or none.
+   * @param {Entry[]} entries @param {Entry[]} [before] what some of them were, from elsewhere @param {Partial<State>} [patch]
+   *   what is kept with them
+   */
   const write = (entries, before, patch) => change(() => put(entries, before, patch));
 
   /** @param {string} exported */
   const mark = (exported) => db.write([], [], { exported }).then(() => store.change('exported', { exported }));
 
-  /** Parts of what is kept, and in the same breath what is over: neither is there without the other. @param {Entry[]} over @param {Record<string, unknown>} parts @returns {Promise<string>} what went wrong, in words */
+  /**
+   * Parts of what is kept, and in the same breath what is over: neither is there without the other.
+   * @param {Entry[]} over @param {Record<string, unknown>} parts @returns {Promise<string>} what went wrong, in words
+   */
   async function keep(over, parts) {
     const work = async () => {
       await db.write(over.map(checked), [], parts);
@@ -128,20 +144,31 @@ export function createRecord(store) {
     load,
     write,
     keep,
-    /** A field that is undefined is taken away. @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry> | Partial<RoundEntry>} patch */
+    /**
+     * A field that is undefined is taken away.
+     * @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry> |
+     *   Partial<RoundEntry>} patch
+     */
     change: (id, patch) =>
       change(async () => {
         const entry = all().find((each) => each.id === id);
         if (entry) await put([/** @type {Entry} */ ({ ...entry, ...patch, changed: after(entry.changed) })]);
       }),
-    /** Takes in what is newer than what is kept, or not there yet. @param {Entry[]} entries @param {Entry[]} before what some of them were @param {Partial<State>} [patch] what is kept with them */
+    /**
+     * Takes in what is newer than what is kept, or not there yet.
+     * @param {Entry[]} entries @param {Entry[]} before what some of them were @param {Partial<State>} [patch] what is kept with
+     *   them
+     */
     merge: (entries, before, patch = {}) =>
       change(async () => {
         await db.write(entries.map(checked), before, partsOf(patch), true);
         store.change('taken in', patch);
         await read();
       }),
-    /** Takes entries off the phone for good, with all that they were. @param {(entry: Entry) => boolean} chosen @param {Partial<State>} [patch] what is kept then */
+    /**
+     * Takes entries off the phone for good, with all that they were.
+     * @param {(entry: Entry) => boolean} chosen @param {Partial<State>} [patch] what is kept then
+     */
     erase: (chosen, patch = {}) =>
       change(async () => {
         await db.erase(chosen, partsOf(patch));

@@ -8,7 +8,11 @@ const AWAY = 'Quill Bay';
 const DAY_MS = 86_400_000;
 const PUTT_MS = 90_000;
 
-/** Days ago; distance m, Stimp ft, slope %, fall and start line meant in degrees; finish x and y m, null if holed; ball's line off, degrees. @type {[number, number, number, number, number, number, [number, number] | null, number | null][]} */
+/**
+ * Days ago; distance m, Stimp ft, slope %, fall and start line meant in degrees; finish x and y m, null if holed; ball's line
+ * off, degrees.
+ * @type {[number, number, number, number, number, number, [number, number] | null, number | null][]}
+ */
 const PUTTS = [
   [60, 7.32, 9.5, 2.7, 95, 5.96, [-0.17, -0.35], 0.4],
   [60, 4.2, 9.5, 2.5, 190, -0.91, [-0.06, 0.07], null],
@@ -170,7 +174,10 @@ const NOTES = [
   [4, 1, 'Late misses went right'],
 ];
 
-/** Days ago; and of each drill its id, its name, minutes, good and not. @type {[number, [string, string, number, number, number][]][]} */
+/**
+ * Days ago; and of each drill its id, its name, minutes, good and not.
+ * @type {[number, [string, string, number, number, number][]][]}
+ */
 const SESSIONS = [
   [
     58,

@@ -2,8 +2,10 @@
  * What is kept on the phone, checked field by field when it is read back: a part that does not
  * fit is left to its default, so a damaged record never stops the app.
  * @import {Check} from './forms.js'
- * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, You, Practice, Draft, Logging, State} from '../types.js'
- * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' | 'you' | 'practice' | 'place' | 'draft' | 'logging' | 'card' | 'unkept'>} Saved
+ * @import {Phone, Settings, Putt, Station, Player, Read, Window, PathPoint, Answered, Calibration, Sighted, Felt, You,
+ *   Practice, Draft, Logging, State} from '../types.js'
+ * @typedef {Pick<State, 'settings' | 'putt' | 'player' | 'read' | 'window' | 'cautioned' | 'calibration' | 'sighted' | 'felt' |
+ *   'you' | 'practice' | 'place' | 'draft' | 'logging' | 'card' | 'unkept'>} Saved
  */
 import {
   asked,
@@ -29,7 +31,10 @@ import { fitting, olderEntries } from './older.js';
 
 export const SCHEMA = 4;
 
-/** What makes what was kept of a schema one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
+/**
+ * What makes what was kept of a schema one of the next.
+ * @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>}
+ */
 const NEXT = {
   1: (data) => ({
     ...data,
@@ -160,7 +165,10 @@ const SIGHTED = {
 
 /** @typedef {{each: Check}} Each a list of which the entries that fit are kept */
 
-/** A source and its spread, both or none. @param {string} source @param {string} sd @param {Check} isSd @returns {(value: Record<string, unknown>) => boolean} */
+/**
+ * A source and its spread, both or none.
+ * @param {string} source @param {string} sd @param {Check} isSd @returns {(value: Record<string, unknown>) => boolean}
+ */
 const isTold = (source, sd, isSd) => (value) =>
   (value[source] === undefined && value[sd] === undefined) || (SOURCES.some((one) => one === value[source]) && isSd(value[sd]));
 const isTiltTold = isTold('tilt_source', 'tilt_sd_percent', field('ReadFields', 'tilt_sd_percent'));
@@ -369,7 +377,11 @@ function kept(part, value, defaults, checks, aside) {
   return result;
 }
 
-/** One that does not fit is set aside. @template T @param {string} what @param {unknown} value @param {Check} check @param {T} instead @param {Misfit[]} aside @returns {T} */
+/**
+ * One that does not fit is set aside.
+ * @template T @param {string} what @param {unknown} value @param {Check} check @param {T} instead @param {Misfit[]} aside
+ * @returns {T}
+ */
 function one(what, value, check, instead, aside) {
   if (value === undefined || value === null) return instead;
   if (check(value)) return /** @type {T} */ (value);
@@ -392,7 +404,10 @@ function practised(practice) {
   return { ...practice, planned, run: run && blocks[run.block] ? run : null };
 }
 
-/** @param {unknown} data what was read back, of any age and in any state @param {Misfit[]} [aside] what does not fit goes there @returns {Saved} */
+/**
+ * @param {unknown} data what was read back, of any age and in any state @param {Misfit[]} [aside] what does not fit goes there
+ * @returns {Saved}
+ */
 export function restore(data, aside = []) {
   /** @type {Record<string, unknown>} */
   let saved = isRecord(data) && Number.isInteger(data.schema) && Number(data.schema) >= 1 && !isNewer(data) ? data : {};

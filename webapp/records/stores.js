@@ -49,7 +49,8 @@ export const STRICT = /** @type {const} */ ({ durability: 'strict' });
  * @typedef {DBSchema & Tables} Schema
  * @typedef {IDBPDatabase<Schema>} Database
  * @typedef {{first: Database, twin: Database | null}} Both
- * @typedef {{open: (name: string, options: StorageBucketOptions) => Promise<{indexedDB: IDBFactory}>, delete: (name: string) => Promise<void>}} Buckets
+ * @typedef {{open: (name: string, options: StorageBucketOptions) => Promise<{indexedDB: IDBFactory}>, delete: (name: string) =>
+ *   Promise<void>}} Buckets
  * @typedef {{durability: 'strict'}} StorageBucketOptions
  */
 
@@ -60,7 +61,10 @@ let opened;
 /** The twin's bucket: let go of, it takes with it what is being written. @type {{indexedDB: IDBFactory} | undefined} */
 let bucket;
 
-/** The database that is read, and its twin where there is one, both with the same in them. Where it fails, the next call tries again. */
+/**
+ * The database that is read, and its twin where there is one, both with the same in them. Where it fails, the next call tries
+ * again.
+ */
 export function stores() {
   opened ??= openBoth().catch((error) => {
     opened = undefined;
@@ -69,7 +73,11 @@ export function stores() {
   return opened;
 }
 
-/** One after another, also of several tabs, so that both databases are written in one order. @template T @param {() => Promise<T>} work @returns {Promise<T>} */
+/**
+ * One after another, also of several tabs, so that both databases are written in one order.
+ * @template T @param {() => Promise<T>} work
+ * @returns {Promise<T>}
+ */
 export const inTurn = (work) => (navigator.locks ? navigator.locks.request(NAME, work) : work());
 
 /** @returns {Promise<Both>} */
@@ -135,7 +143,10 @@ async function rowsOf(db) {
   return { entries, before, marks };
 }
 
-/** Writes of the rows what it has not, and takes away what is none of them. @param {Database} db @param {Rows} has @param {Rows} rows @param {Mark} written */
+/**
+ * Writes of the rows what it has not, and takes away what is none of them.
+ * @param {Database} db @param {Rows} has @param {Rows} rows @param {Mark} written
+ */
 async function fill(db, has, rows, written) {
   const tx = db.transaction(TABLES, 'readwrite', STRICT);
   for (const name of TABLES) {

@@ -65,7 +65,10 @@ export function toCsv(entries) {
   return [COLUMNS.join(','), ...rows, ''].join('\r\n');
 }
 
-/** Good entries, and what is wrong with the others by its line. @param {string} text @returns {[string, () => Entry][]} each by its name, made when it is asked for */
+/**
+ * Good entries, and what is wrong with the others by its line.
+ * @param {string} text @returns {[string, () => Entry][]} each by its name, made when it is asked for
+ */
 export function fromCsv(text) {
   const [first = ''] = text.split(/\r?\n/, 1);
   const comma = [';', '\t'].find((each) => first.split(each).length > first.split(',').length) ?? ',';
@@ -83,7 +86,10 @@ const MADE = 'table ';
 /** Whether a row was named by what it says. @param {string} id */
 export const isMadeId = (id) => id.startsWith(MADE);
 
-/** Of a table without ids and times each row is a putt of today, and the same one when the table comes again. @param {Record<string, unknown>} data @param {string} at @param {number} line */
+/**
+ * Of a table without ids and times each row is a putt of today, and the same one when the table comes again.
+ * @param {Record<string, unknown>} data @param {string} at @param {number} line
+ */
 function withHead(data, at, line) {
   if (data.id !== undefined) return data;
   const text = JSON.stringify([line, data]);
@@ -127,7 +133,10 @@ function fromRow(names, cells, comma) {
   return { ...data, result: finished ? { x_m: data.x_m, y_m: data.y_m } : data.result };
 }
 
-/** Rows of cells, each with the line it starts on; quoted cells may hold commas and line ends. @param {string} text @param {string} comma */
+/**
+ * Rows of cells, each with the line it starts on; quoted cells may hold commas and line ends.
+ * @param {string} text @param {string} comma
+ */
 function table(text, comma) {
   /** @type {{line: number, cells: string[]}[]} */
   const rows = [];

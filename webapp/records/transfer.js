@@ -11,21 +11,41 @@ import { fromCsv, isMadeId } from './table.js';
 
 const FORMAT = 'borrowline-record';
 const VERSION = 5;
-/** What makes a file of a version one of the next. @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>} */
+/**
+ * What makes a file of a version one of the next.
+ * @type {Record<number, (data: Record<string, any>) => Record<string, unknown>>}
+ */
 const NEXT = {
   1: (data) => ({ ...data, phone: {} }), // entries alone
   2: (data) => ({ ...data, entries: [...data.entries, ...olderEntries(data.drills, data.phone?.calibration?.speeds)] }),
   3: (data) => ({ ...data, phone: newerPhone(data.phone) }),
   4: (data) => ({ ...data, entries: data.entries.map(ownRead) }), // did not say whose read was played, and held no rounds
 };
-/** @param {Entry[]} entries @param {Entry[]} before @param {Partial<Phone>} phone @param {unknown[]} [aside] what does not fit, for whoever can mend it */
+/**
+ * @param {Entry[]} entries @param {Entry[]} before @param {Partial<Phone>} phone @param {unknown[]} [aside] what does not fit,
+ *   for whoever can mend it
+ */
 export const toJson = (entries, before, phone, aside = []) =>
-  `${JSON.stringify({ format: FORMAT, version: VERSION, exported: new Date().toISOString(), entries, before, phone, ...(aside.length && { aside }) }, null, 1)}\n`;
+  `${JSON.stringify(
+    {
+      format: FORMAT,
+      version: VERSION,
+      exported: new Date().toISOString(),
+      entries,
+      before,
+      phone,
+      ...(aside.length && { aside }),
+    },
+    null,
+    1,
+  )}\n`;
 
 /**
- * What a file holds: good entries, and bad ones by line (CSV) or by place in the list (JSON). Throws when it is no file of ours.
+ * What a file holds: good entries, and bad ones by line (CSV) or by place in the list (JSON). Throws when it is no file of
+ * ours.
  * @param {string} text
- * @returns {{entries: Entry[], before: Entry[], bad: string[], phone: Partial<Phone>, table?: boolean}} `table`: of putts, whose rows may have been edited by hand
+ * @returns {{entries: Entry[], before: Entry[], bad: string[], phone: Partial<Phone>, table?: boolean}} `table`: of putts,
+ *   whose rows may have been edited by hand
  */
 export function fromFile(text) {
   const plain = text.replace(/^\ufeff/, '');

@@ -60,7 +60,7 @@ test('nor does one live for ever that goes round in circles', async (context) =>
   assert.equal(await answer, 'engine_died');
 });
 
-test('a start over a poor network gives signs of life too, and one that does not come up is begun anew when asked', (context) => {
+test('a start over a poor network gives signs of life, and one that does not come up is begun anew when asked', (context) => {
   FakeWorker.all = [];
   context.mock.timers.enable({ apis: ['setInterval'] });
   const engine = createEngine();

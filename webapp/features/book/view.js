@@ -20,7 +20,13 @@ export function view(state, act) {
     <h1>${place || 'A place’s book'}</h1>
     <p class="quiet">For the evening and for practice: during a round Rule 4.3a lets you use none of it for the line.</p>
     ${bookPage.said ? html`<p class="said" role="status">${bookPage.said}</p>` : ''}
-    ${entries === null ? html`<p class="quiet" role="status">Opening the record</p>` : place ? pages(state, place, places, here, act) : html`<p>Name a place where you log putts or keep notes, and it gets its book.</p>`}
+    ${
+      entries === null
+        ? html`<p class="quiet" role="status">Opening the record</p>`
+        : place
+          ? pages(state, place, places, here, act)
+          : html`<p>Name a place where you log putts or keep notes, and it gets its book.</p>`
+    }
   </main>`;
 }
 
@@ -32,11 +38,19 @@ function pages(state, place, places, here, act) {
   const notes = here.flatMap((entry) => (entry.kind === 'note' ? [entry] : []));
   return html`${
     places.length > 1
-      ? html`<label class="text-field">Place<select @change=${(/** @type {Event} */ event) => act.turn(/** @type {HTMLSelectElement} */ (event.target).value)}>${places.map((each) => html`<option .selected=${each === place}>${each}</option>`)}</select></label>`
+      ? html`<label class="text-field">Place<select
+        @change=${(/** @type {Event} */ event) => act.turn(/** @type {HTMLSelectElement} */ (event.target).value)}>${places.map(
+          (each) => html`<option .selected=${each === place}>${each}</option>`,
+        )}</select></label>`
       : ''
   }
     <section><h2>Putts worth keeping</h2>${keeping(state, place, act)}
-      <ul class="entries">${worth.map((entry) => html`<li><button type="button" class="entry" @click=${() => act.open(entry.id)}><span class="entry-what">${entry.name || 'Without a name'}</span><span class="quiet">${puttWords(entry, state)}</span></button></li>`)}</ul></section>
+      <ul class="entries">${worth.map(
+        (entry) =>
+          html`<li><button type="button" class="entry" @click=${() => act.open(entry.id)}><span
+            class="entry-what">${entry.name || 'Without a name'}</span><span
+            class="quiet">${puttWords(entry, state)}</span></button></li>`,
+      )}</ul></section>
     <section><h2>Speeds</h2>${speeds(notes)}</section>
     <section><h2>Notes</h2>${notes
       .filter(({ text }) => text)
@@ -64,7 +78,8 @@ function keeping({ putt, settings }, place, act) {
     void act.keep(name.value, place).then((kept) => kept && form.reset());
   };
   return html`<form class="worth" @submit=${submit}>
-    <label class="text-field">Name of the putt in hand, ${withUnit(putt.distance_m, distanceUnit(settings))}<input name="worth-name" maxlength="200" required autocomplete="off" placeholder="9, back left"></label>
+    <label class="text-field">Name of the putt in hand, ${withUnit(putt.distance_m, distanceUnit(settings))}<input
+      name="worth-name" maxlength="200" required autocomplete="off" placeholder="9, back left"></label>
     <button type="submit" class="word">Keep it</button></form>`;
 }
 
@@ -76,7 +91,9 @@ function speeds(notes) {
     .slice(0, MOST_SHOWN)
     .map(
       ({ at, stimp_ft = 0, stimp_sd_ft }) =>
-        html`<p>${number(stimp_ft, 1)} ft${stimp_sd_ft ? `, give or take ${number(Math.max(0.1, stimp_sd_ft), 1)}` : ''} <span class="quiet">${dayWords(at)}</span></p>`,
+        html`<p>${number(stimp_ft, 1)} ft${
+          stimp_sd_ft ? `, give or take ${number(Math.max(0.1, stimp_sd_ft), 1)}` : ''
+        } <span class="quiet">${dayWords(at)}</span></p>`,
     );
 }
 
@@ -90,12 +107,28 @@ function study(entry, state, act) {
   const side = seen && aimWords(seen);
   return html`<section><h2>${entry.name}</h2><p>${puttWords(entry, state)}, at ${number(entry.stimp_ft, 1)} ft</p>
     ${entry.text ? html`<p>${entry.text}</p>` : ''}
-    <div class="fields">${numberField({ name: 'book-guess', label: 'Your aim', hint: 'Left of the cup’s centre; − to the right.', unit, value: guess, message: guess && Number.isNaN(guessed) ? `“${guess}” is no aim.` : undefined, onText: act.guess })}</div>
+    <div class="fields">${numberField({
+      name: 'book-guess',
+      label: 'Your aim',
+      hint: 'Left of the cup’s centre; − to the right.',
+      unit,
+      value: guess,
+      message: guess && Number.isNaN(guessed) ? `“${guess}” is no aim.` : undefined,
+      onText: act.guess,
+    })}</div>
     ${
       seen && shown
-        ? html`<p class="say" role="status">${side === 'dead centre' ? side : `${shown.number} ${shown.unit} ${side}`}${Number.isNaN(guessed) ? '' : `; yours was ${number(Math.abs(guessed - seen.aim_deg), 1)}° ${guessed > seen.aim_deg ? 'farther left' : 'farther right'}`}</p>`
+        ? html`<p class="say" role="status">${side === 'dead centre' ? side : `${shown.number} ${shown.unit} ${side}`}${
+            Number.isNaN(guessed)
+              ? ''
+              : `; yours was ${number(Math.abs(guessed - seen.aim_deg), 1)}° ${
+                  guessed > seen.aim_deg ? 'farther left' : 'farther right'
+                }`
+          }</p>`
         : html`<button type="button" class="holed" @click=${() => act.see(entry.id)}>See it</button>`
     }
-    <div class="gives"><button type="button" class="word" @click=${() => act.tryIt(entry.id)}>Try it at today’s ${number(settings.stimp_ft, 1)} ft</button>
-      <button type="button" class="word" @click=${() => act.remove(entry.id)}>Delete</button> <button type="button" class="word" @click=${() => act.open('')}>Back</button></div></section>`;
+    <div class="gives"><button type="button" class="word" @click=${() => act.tryIt(entry.id)}>Try it at today’s
+      ${number(settings.stimp_ft, 1)} ft</button>
+      <button type="button" class="word" @click=${() => act.remove(entry.id)}>Delete</button> <button type="button"
+        class="word" @click=${() => act.open('')}>Back</button></div></section>`;
 }

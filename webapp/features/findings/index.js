@@ -33,7 +33,10 @@ const TAKEN = /** @type {const} */ ([
   'launch_sd_mps',
 ]);
 
-/** Ids stay here: its answer names places in the list. Weeks are those of the player's own days. @param {PuttEntry} entry @param {number} i */
+/**
+ * Ids stay here: its answer names places in the list. Weeks are those of the player's own days.
+ * @param {PuttEntry} entry @param {number} i
+ */
 const asked = (entry, i) => ({
   id: String(i),
   at: localTime(entry.at),

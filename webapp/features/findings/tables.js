@@ -11,7 +11,9 @@ const MOST_WEEKS = 12;
 
 /** @param {FindingsAnswer} value @param {Settings} settings @returns {Table} */
 export const costTable = ({ costs, cost_set: { from_m, to_m, slope_percent } }, settings) => ({
-  title: `Fewer putts on 100 holes of a fixed set, ${inUnit(from_m, distanceUnit(settings))} to ${withUnit(to_m, distanceUnit(settings))} over ${slope_percent}\u00a0%, with the skill of ${YARDSTICK[settings.against]}`,
+  title:
+    `Fewer putts on 100 holes of a fixed set, ${inUnit(from_m, distanceUnit(settings))} to ` +
+    `${withUnit(to_m, distanceUnit(settings))} over ${slope_percent}\u00a0%, with the skill of ${YARDSTICK[settings.against]}`,
   head: ['Fault', 'Putts', 'Range'],
   rows: costs.map(({ skill, putts_per_100, low, high }) => [
     NAMES[skill],
@@ -47,7 +49,10 @@ export function publishedTable(published, settings) {
   };
 }
 
-/** Misses by how far off they stopped: within each ring of the picture, and beyond. @param {Point[]} misses @param {number[]} rings_m @param {Settings} settings @returns {Table} */
+/**
+ * Misses by how far off they stopped: within each ring of the picture, and beyond.
+ * @param {Point[]} misses @param {number[]} rings_m @param {Settings} settings @returns {Table}
+ */
 export function finishTable(misses, rings_m, settings) {
   const unit = smallUnit(settings);
   const sides = [

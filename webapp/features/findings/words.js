@@ -12,7 +12,8 @@ export const YARDSTICK = { tour: 'a tour player', amateur: 'a player who scores 
 
 /** What stands under a page that is handed on. @param {Date} now @param {string} name the player's */
 export const signed = (now, name) =>
-  `${name ? `${name}. ` : ''}Borrowline, ${dayWords(now)}, for practice. In a round, Rule 4.3a does not allow a device to give you a line.`;
+  `${name ? `${name}. ` : ''}Borrowline, ${dayWords(now)}, for practice. ` +
+  'In a round, Rule 4.3a does not allow a device to give you a line.';
 
 /** @param {number | undefined} share */
 export const inHundred = (share) => (share === undefined ? '–' : number(share * 100, 0));
@@ -24,7 +25,9 @@ export const restsOn = ({ used, left_out, make }, entries) => {
     used + left_out.length < all && used
       ? `Costs and skills are from the newest ${used} putts, the rest from all ${all}.`
       : `From ${several(used, 'putt')}.`;
-  return `${from} Each range holds the truth 19 times in 20.${entries.some(({ sample }) => sample) ? ' The invented player is among them.' : ''}`;
+  return `${from} Each range holds the truth 19 times in 20.${
+    entries.some(({ sample }) => sample) ? ' The invented player is among them.' : ''
+  }`;
 };
 
 /** @param {Pick<FindingsAnswer, 'costs' | 'caution'>} value */
@@ -43,18 +46,22 @@ export function headline({ costs, caution }) {
 /** @param {LeavesAnswer} leaves @param {Settings} settings */
 export function leaveWords({ misses, short, short_low, short_high, beyond_m, beyond_low_m, beyond_high_m }, settings) {
   if (!misses) return 'No misses yet.';
-  const counted = `${short} of ${misses} misses stopped short of the hole: ${inHundred(short_low)} to ${inHundred(short_high)} in 100.`;
+  const between = `${inHundred(short_low)} to ${inHundred(short_high)} in 100`;
+  const counted = `${short} of ${misses} misses stopped short of the hole: ${between}.`;
   if (beyond_m === null || beyond_low_m === null || beyond_high_m === null) return counted;
   const unit = smallUnit(settings);
   const side = (/** @type {number} */ value) => `${withUnit(Math.abs(value), unit)} ${value < 0 ? 'short' : 'past'}`;
-  return `${counted} Against the pace wanted they stop ${side(beyond_m)}: between ${side(beyond_low_m)} and ${side(beyond_high_m)}.`;
+  const range = `between ${side(beyond_low_m)} and ${side(beyond_high_m)}`;
+  return `${counted} Against the pace wanted they stop ${side(beyond_m)}: ${range}.`;
 }
 
 /** @param {NonNullable<FindingsAnswer['made_change']>} change */
 export function madeWords({ before, now, low, high }) {
   const side = (/** @type {number} */ share) => `${inHundred(Math.abs(share))} ${share < 0 ? 'fewer' : 'more'}`;
   const verdict = low > 0 || high < 0 ? 'beyond chance' : 'within chance';
-  return `In the last four weeks ${inHundred(now)} in 100 made, before ${inHundred(before)}: ${side(low)} to ${side(high)}, ${verdict}. Distances may differ.`;
+  return `In the last four weeks ${inHundred(now)} in 100 made, before ${inHundred(before)}: ${side(low)} to ${side(high)}, ${
+    verdict
+  }. Distances may differ.`;
 }
 
 /** @param {ChangeAnswer} change */

@@ -13,7 +13,8 @@ import { turnBack, zeroing } from './zero.js';
 
 const SILENT = {
   refused:
-    'The tilt is refused to this page. Allow motion and orientation in the browser’s settings for this site, then start again. Or type.',
+    'The tilt is refused to this page. Allow motion and orientation in the browser’s settings for this site, then start ' +
+    'again. Or type.',
   none: 'This phone or browser gives no tilt. Type what another level shows.',
 };
 const FLOOR = {

@@ -11,7 +11,9 @@ import { greenField } from './green-field.js';
 import { rollsHere } from './rolls.js';
 
 const RULES =
-  'Before a stroke-play round that day a ball may not be rolled on the course’s greens (Rule 5.2b); practice areas are exempt. In a round it may not be rolled to test a green (Rule 13.1e), but on the green just played or a practice green between two holes. Ask the committee.';
+  'Before a stroke-play round that day a ball may not be rolled on the course’s greens (Rule 5.2b); practice areas are ' +
+  'exempt. In a round it may not be rolled to test a green (Rule 13.1e), but on the green just played or a practice green ' +
+  'between two holes. Ask the committee.';
 
 /** @param {State} state @param {GreenActions} act */
 export function speed(state, act) {

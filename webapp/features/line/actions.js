@@ -113,7 +113,10 @@ export function actions({ store, engine }) {
     async giveLink() {
       set('give link', { told: await give(addressOf(store.state.putt)) });
     },
-    /** What came by a link, tried on the engine: it never takes the place of the putt in hand by itself. @param {LinePage['sent'] & object} sent */
+    /**
+     * What came by a link, tried on the engine: it never takes the place of the putt in hand by itself.
+     * @param {LinePage['sent'] & object} sent
+     */
     async receive(sent) {
       set('a putt came', { part: 'send', sent });
       if (!sent.putt) return;

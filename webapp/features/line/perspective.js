@@ -38,7 +38,11 @@ function stroke(ends) {
   const length = Math.hypot(x1 - x0, y1 - y0) || 1;
   const broad = Math.min(2, 0.4 + length / 14);
   const [ax, ay] = [(-(y1 - y0) / length) * broad, ((x1 - x0) / length) * broad];
-  return `M${(x0 + ax).toFixed(1)} ${(y0 + ay).toFixed(1)}L${(x0 - ax).toFixed(1)} ${(y0 - ay).toFixed(1)}L${x1.toFixed(1)} ${y1.toFixed(1)}Z`;
+  return `${line([
+    [x0 + ax, y0 + ay],
+    [x0 - ax, y0 - ay],
+    [x1, y1],
+  ])}Z`;
 }
 
 /** @param {Answers['view']} seen @param {string} words */
@@ -105,13 +109,9 @@ function kept(seen, { settings, window, putt }) {
   if (last?.seen !== seen) {
     const from = STANDS.find(([stand]) => stand === seen.asked.stand)?.[1];
     const odds = window ? ` Make ${percent(window.value.make_probability)}.` : '';
-    last = {
-      seen,
-      shown: drawing(
-        seen,
-        `The putt in perspective from ${from}: ${withUnit(seen.asked.distance_m ?? putt.distance_m, distanceUnit(settings))}, squares of ${withUnit(seen.grid_m, chalkStep(settings).shown)}.${odds}`,
-      ),
-    };
+    const away = withUnit(seen.asked.distance_m ?? putt.distance_m, distanceUnit(settings));
+    const squares = withUnit(seen.grid_m, chalkStep(settings).shown);
+    last = { seen, shown: drawing(seen, `The putt in perspective from ${from}: ${away}, squares of ${squares}.${odds}`) };
   }
   return last.shown;
 }

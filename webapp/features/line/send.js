@@ -9,7 +9,9 @@ import { addressOf } from './link.js';
 
 /** @param {Putt} putt @param {Settings} settings */
 const puttWords = (putt, settings) =>
-  `${withUnit(putt.distance_m, distanceUnit(settings))}, ${putt.stations ? `${putt.stations.length} slopes` : `${number(putt.slope_percent ?? 0, 1)}\u00a0%`}, Stimp ${number(putt.stimp_ft, 1)}\u00a0ft`;
+  `${withUnit(putt.distance_m, distanceUnit(settings))}, ${
+    putt.stations ? `${putt.stations.length} slopes` : `${number(putt.slope_percent ?? 0, 1)}\u00a0%`
+  }, Stimp ${number(putt.stimp_ft, 1)}\u00a0ft`;
 
 /** @param {State} state @param {LineActions} act */
 export function send({ linePage: { sent }, putt, settings }, act) {

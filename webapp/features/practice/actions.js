@@ -68,7 +68,10 @@ export function actions(app, sound) {
       if (practice().chime) void sound.ready();
       run.pause();
     },
-    /** Where on the green that was walked a drill's putt is. @param {Partial<import('../../types.js').WalkPage['want']>} want */
+    /**
+     * Where on the green that was walked a drill's putt is.
+     * @param {Partial<import('../../types.js').WalkPage['want']>} want
+     */
     seek(want) {
       const { walkPage } = store.state;
       store.change('seek a putt', {

@@ -13,7 +13,10 @@ const MILLISECONDS = { name: 'milliseconds', unit: 'ms', si: 0.001, digits: 0 };
 /** @param {keyof Practice['tempo']} name @returns {(practice: Practice, value: number) => Practice} */
 const tempo = (name) => (practice, value) => ({ ...practice, tempo: { ...practice.tempo, [name]: value } });
 
-/** @type {Record<string, {label: string, unit: (settings: Settings) => Unit, low: number, high: number, whole?: boolean, get: (practice: Practice, answers: State['answers']) => number, put: (practice: Practice, value: number) => Practice}>} */
+/**
+ * @type {Record<string, {label: string, unit: (settings: Settings) => Unit, low: number, high: number, whole?: boolean, get:
+ *   (practice: Practice, answers: State['answers']) => number, put: (practice: Practice, value: number) => Practice}>}
+ */
 export const FIELDS = {
   forward_s: {
     label: 'Through',

@@ -18,7 +18,10 @@ const TEMPO = '#tempo'; // as the home screen's shortcut has it
 const SOUNDS = ['playing', 'silent'];
 const OVER_MS = [120, 80, 120];
 
-/** A skill weighs what it costs; tempo, which no putt tells, as much as the others do on average. @param {CostAnswer[]} costs */
+/**
+ * A skill weighs what it costs; tempo, which no putt tells, as much as the others do on average.
+ * @param {CostAnswer[]} costs
+ */
 function weighed(costs) {
   if (!costs.length) return {};
   const known = costs.map(({ skill, putts_per_100 }) => /** @type {const} */ ([skill, Math.max(0, putts_per_100)]));

@@ -75,7 +75,10 @@ export function runActions(store) {
     if (over) store.change('session over', { practicePage: { ...store.state.practicePage, page: 'done' } });
   }
 
-  /** In one change: between two the plan would be asked for anew. @param {Practice['blocks']} blocks @param {Partial<Practice>} [also] */
+  /**
+   * In one change: between two the plan would be asked for anew.
+   * @param {Practice['blocks']} blocks @param {Partial<Practice>} [also]
+   */
   function begin(blocks, also = {}) {
     const { drills } = store.state.practicePage;
     last = Date.now();

@@ -36,7 +36,11 @@ export function view(state, act) {
   const shown = page === 'run' ? 'session' : page;
   return html`<main class="page practice ${SENSES.includes(shown) ? 'senses' : ''}">
     <nav class="tabs" aria-label="Practice">
-      ${TABS.map(([to, label, pages]) => html`<button type="button" class="pick" aria-pressed=${pages.includes(shown)} @click=${() => act.go(to)}>${label}</button>`)}
+      ${TABS.map(
+        ([to, label, pages]) =>
+          html`<button type="button" class="pick" aria-pressed=${pages.includes(shown)}
+            @click=${() => act.go(to)}>${label}</button>`,
+      )}
     </nav>
     ${SENSES.includes(shown) ? undoLine(state, act.undo) : ''}
     ${PAGES[shown](state, act)}

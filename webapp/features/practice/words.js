@@ -29,7 +29,10 @@ export const REASONS = {
   wrong_count: 'not three taps',
 };
 
-/** What is to the left and to the right of one who looks down with the feet at the far side. @param {Settings} settings @returns {[string, string]} */
+/**
+ * What is to the left and to the right of one who looks down with the feet at the far side.
+ * @param {Settings} settings @returns {[string, string]}
+ */
 export const sides = ({ handed }) => (handed === 'right' ? ['Back', 'Through'] : ['Through', 'Back']);
 
 /** Kinds of trials of feet and eye. @type {Record<Fall | 'small' | 'large', string>} */

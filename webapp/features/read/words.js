@@ -52,7 +52,11 @@ export function pictureWords(read, putt, chance, settings) {
   if (!read) return green;
   const { number, unit } = aim(read, settings);
   const odds = chance === undefined ? '' : ` Make ${percent(chance)}.`;
-  return `${green} Aim ${number} ${unit} ${aimWords(read)}. ${shapeWords(read, settings)}. Plays like ${withUnit(read.plays_like_m, distanceUnit(settings))} on the level.${odds}`;
+  const like = withUnit(read.plays_like_m, distanceUnit(settings));
+  return (
+    `${green} Aim ${number} ${unit} ${aimWords(read)}. ${shapeWords(read, settings)}. ` +
+    `Plays like ${like} on the level.${odds}`
+  );
 }
 
 /** @type {Record<Cost['change'], string>} */

@@ -41,7 +41,10 @@ export function actions({ store, engine, record }) {
   const all = () => store.state.entries ?? [];
   const head = () => ({ id: crypto.randomUUID(), at: now(), changed: now(), place: store.state.place });
 
-  /** @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<RoundEntry>} patch @returns {Promise<boolean>} */
+  /**
+   * @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<RoundEntry>} patch
+   * @returns {Promise<boolean>}
+   */
   async function change(id, patch) {
     const done = await record.change(id, patch);
     if (store.state.recordPage.editing === id) set('earlier', { before: await readBefore(id) });
@@ -76,7 +79,10 @@ export function actions({ store, engine, record }) {
         store.change('no such day', { problem: { field: 'day', text: day, message: `${day} is no day of the calendar.` } });
     },
 
-    /** A ball that stopped over the hole is in it. @param {PuttEntry['result']} finish @param {Left} [left] @returns {Promise<boolean>} whether it was taken */
+    /**
+     * A ball that stopped over the hole is in it.
+     * @param {PuttEntry['result']} finish @param {Left} [left] @returns {Promise<boolean>} whether it was taken
+     */
     async log(finish, left = {}) {
       const { read: known, putt, logging, recordPage } = store.state;
       const struck = head(); // now, not when a cold engine has answered
@@ -175,7 +181,10 @@ export function actions({ store, engine, record }) {
     },
     close: () =>
       store.change('close entry', { recordPage: { ...store.state.recordPage, editing: '', before: [] }, problem: null }),
-    /** A typed number of an entry; empty takes it away where it may be missing. @param {string} id @param {string} field @param {string} label @param {string} text */
+    /**
+     * A typed number of an entry; empty takes it away where it may be missing.
+     * @param {string} id @param {string} field @param {string} label @param {string} text
+     */
     async enter(id, field, label, text) {
       const entry = all().find((each) => each.id === id);
       if (!entry) return;

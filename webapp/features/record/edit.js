@@ -42,14 +42,15 @@ export function edit(state, act) {
       const { value } = /** @type {HTMLInputElement} */ (event.target);
       if (value) void act.add(entry.id, 'at', new Date(value).toISOString());
     }}></label>
-    <button type="button" class="word" @click=${() => act.add(entry.id, 'gone', entry.gone ? undefined : true)}>${entry.gone ? 'Bring it back' : 'Delete'}</button>
+    <button type="button" class="word"
+      @click=${() => act.add(entry.id, 'gone', entry.gone ? undefined : true)}>${
+        entry.gone ? 'Bring it back' : 'Delete'
+      }</button>
     ${
       recordPage.before.length
         ? html`<h3>Before</h3><ul class="before">${recordPage.before.map(
-            (
-              old,
-              i,
-            ) => html`<li><span>${beforeWords(old, recordPage.before[i - 1] ?? entry, state.settings)}</span> <span class="quiet">as of ${timeWords(old.changed)}, ${dayWords(old.changed)}</span>
+            (old, i) => html`<li><span>${beforeWords(old, recordPage.before[i - 1] ?? entry, state.settings)}</span> <span
+              class="quiet">as of ${timeWords(old.changed)}, ${dayWords(old.changed)}</span>
         <button type="button" class="word" @click=${() => act.putBack(old)}>Put back</button></li>`,
           )}</ul>`
         : ''
@@ -71,9 +72,14 @@ function own(entry, state, act) {
 
 /** @param {Entry} entry @param {'place' | 'text' | 'weather'} name @param {string} label @param {RecordActions} act */
 const text = (entry, name, label, act) => html`<label class="text-field">${label}
-  <textarea rows=${name === 'text' ? 2 : 1} maxlength="4000" .value=${/** @type {NoteEntry} */ (entry)[name] ?? ''} @change=${(/** @type {Event} */ event) => act.add(entry.id, name, /** @type {HTMLTextAreaElement} */ (event.target).value)}></textarea></label>`;
+  <textarea rows=${name === 'text' ? 2 : 1} maxlength="4000" .value=${/** @type {NoteEntry} */ (entry)[name] ?? ''}
+    @change=${(/** @type {Event} */ event) =>
+      act.add(entry.id, name, /** @type {HTMLTextAreaElement} */ (event.target).value)}></textarea></label>`;
 
-/** @param {Entry} entry @param {State} state @param {RecordActions} act @returns {(field: string, label: string, value: number | undefined, hint?: string) => unknown} */
+/**
+ * @param {Entry} entry @param {State} state @param {RecordActions} act
+ * @returns {(field: string, label: string, value: number | undefined, hint?: string) => unknown}
+ */
 const numbers =
   (entry, { settings, problem }, act) =>
   (field, label, value, hint) => {
@@ -105,7 +111,8 @@ function note(entry, state, act) {
 /** @param {DrillEntry} entry @param {State} state @param {RecordActions} act */
 function drill(entry, state, act) {
   const field = numbers(entry, state, act);
-  return html`<p>${entry.name}, ${clock(entry.spent_s)}</p><div class="fields pairs">${COUNTS.map(([name, label]) => field(name, label, entry[name]))}</div>`;
+  return html`<p>${entry.name}, ${clock(entry.spent_s)}</p><div
+    class="fields pairs">${COUNTS.map(([name, label]) => field(name, label, entry[name]))}</div>`;
 }
 
 /** @param {PuttEntry} entry @param {State} state @param {RecordActions} act */
@@ -127,12 +134,37 @@ function putt(entry, state, act) {
     ${
       result === 'holed'
         ? ''
-        : html`${finish ? '' : html`<p class="quiet">Where? As far as you know it.</p>${leave({ label: 'How it was left', value: entry, middle: 'not known', onLeave: (left) => act.setResult(id, 'missed', left) })}`}
-      <p class="quiet">Measured from the hole’s edge:</p><div class="fields pairs">${FINISH.map(([name, label]) => field(name, label, finish?.[name]))}</div>`
+        : html`${
+            finish
+              ? ''
+              : html`<p class="quiet">Where? As far as you know
+                it.</p>${leave({
+                  label: 'How it was left',
+                  value: entry,
+                  middle: 'not known',
+                  onLeave: (left) => act.setResult(id, 'missed', left),
+                })}`
+          }
+      <p class="quiet">Measured from the hole’s edge:</p><div
+        class="fields pairs">${FINISH.map(([name, label]) => field(name, label, finish?.[name]))}</div>`
     }
-    <div class="fields pairs">${NUMBERS.map(([name, label]) => (entry[name] === undefined ? '' : field(name, label, entry[name])))}</div>
-    ${choice({ label: 'Whose aim was played', name: 'entry-read', value: entry.read ?? '', options: READS, onValue: (read) => act.add(id, 'read', read || undefined) })}
+    <div class="fields pairs">${NUMBERS.map(([name, label]) =>
+      entry[name] === undefined ? '' : field(name, label, entry[name]),
+    )}</div>
+    ${choice({
+      label: 'Whose aim was played',
+      name: 'entry-read',
+      value: entry.read ?? '',
+      options: READS,
+      onValue: (read) => act.add(id, 'read', read || undefined),
+    })}
     <div class="fields">${ownAim(entry, 'entry-aim_deg', settings, problem, act)}</div>
-    ${choice({ label: 'Started, or gate post touched', name: 'entry-gate', value: entry.gate ?? '', options: STARTS, onValue: (gate) => act.add(id, 'gate', gate || undefined) })}
+    ${choice({
+      label: 'Started, or gate post touched',
+      name: 'entry-gate',
+      value: entry.gate ?? '',
+      options: STARTS,
+      onValue: (gate) => act.add(id, 'gate', gate || undefined),
+    })}
     <div class="fields pairs">${extras(entry, settings, problem, act)}</div>`;
 }

@@ -37,7 +37,10 @@ function fits(entry, { place, day, what }) {
   return what === (entry.result === 'holed' ? 'holed' : 'missed');
 }
 
-/** A place or a day of which the last entry is gone is asked for no more. @param {Entry[]} entries @param {State['recordPage']['only']} only @param {string[]} places @param {string[]} days */
+/**
+ * A place or a day of which the last entry is gone is asked for no more.
+ * @param {Entry[]} entries @param {State['recordPage']['only']} only @param {string[]} places @param {string[]} days
+ */
 function chosen(entries, { what, place, day }, places, days) {
   const only = { what, place: places.includes(place) ? place : '', day: days.includes(day) ? day : '' };
   return entries.filter((entry) => fits(entry, only));
@@ -46,7 +49,8 @@ function chosen(entries, { what, place, day }, places, days) {
 /**
  * Where and when there are entries, and which are asked for. Kept until one of both changes: with each row that is scrolled
  * thousands need not be gone through.
- * @type {{entries: Entry[], only: State['recordPage']['only'], places: string[], days: string[], living: number, found: Entry[]} | undefined}
+ * @type {{entries: Entry[], only: State['recordPage']['only'], places: string[], days: string[], living: number, found:
+ *   Entry[]} | undefined}
  */
 let last;
 
@@ -84,12 +88,15 @@ function rows(found, { from, settings }, act) {
       (
         entry,
         i,
-      ) => html`<li aria-setsize=${found.length} aria-posinset=${place * BLOCK + i + 1}><button type="button" class="entry" @click=${() => act.edit(entry.id)}>
+      ) => html`<li aria-setsize=${found.length} aria-posinset=${place * BLOCK + i + 1}><button type="button" class="entry"
+        @click=${() => act.edit(entry.id)}>
       <span class="entry-what" .textContent=${entryWords(entry, settings)}></span>
-      <span class="quiet" .textContent=${[entry.sample ? 'Invented' : '', dayWords(entry.at), entry.place].filter(Boolean).join(' · ')}></span>
+      <span class="quiet"
+        .textContent=${[entry.sample ? 'Invented' : '', dayWords(entry.at), entry.place].filter(Boolean).join(' · ')}></span>
     </button></li>`,
     );
-  return html`<ul class="entries" .style=${`padding-block: ${above} ${below}`}>${repeat(places, (place) => place % DRAWN, block)}</ul>`;
+  return html`<ul class="entries"
+    .style=${`padding-block: ${above} ${below}`}>${repeat(places, (place) => place % DRAWN, block)}</ul>`;
 }
 
 /** The first row to draw for where the page is scrolled to. @param {HTMLElement} page */
@@ -113,14 +120,25 @@ function writing(state, act) {
   return html`<form class="note" @submit=${keep}>
     <h1><label for="note-text">Note</label></h1>
     <textarea id="note-text" rows="2" maxlength="4000" .value=${draft.text} @input=${typed('text')}></textarea>
-    <div class="fields pairs"><label class="text-field">Weather<input autocomplete="off" maxlength="200" .value=${draft.weather} @input=${typed('weather')}></label>
-      <div @input=${typed('speed')}>${numberField({ name: 'note-speed', label: 'Green speed', unit: entryUnit('stimp_ft', settings).unit, value: draft.speed, message: mine?.message, onText: () => {} })}</div></div>
+    <div class="fields pairs"><label class="text-field">Weather<input autocomplete="off" maxlength="200"
+      .value=${draft.weather} @input=${typed('weather')}></label>
+      <div @input=${typed('speed')}>${numberField({
+        name: 'note-speed',
+        label: 'Green speed',
+        unit: entryUnit('stimp_ft', settings).unit,
+        value: draft.speed,
+        message: mine?.message,
+        onText: () => {},
+      })}</div></div>
     ${placeField(state, act)}
     <button type="submit" class="word">Keep it</button>
   </form>`;
 }
 
-/** @param {'place' | 'day'} name @param {string} label @param {string} all @param {string[]} options @param {State['recordPage']['only']} only @param {RecordActions} act */
+/**
+ * @param {'place' | 'day'} name @param {string} label @param {string} all @param {string[]} options @param
+ *   {State['recordPage']['only']} only @param {RecordActions} act
+ */
 const select = (
   name,
   label,
@@ -128,8 +146,11 @@ const select = (
   options,
   only,
   act,
-) => html`<div class="pick-one"><label for="only-${name}">${label}</label><select id="only-${name}" @change=${(/** @type {Event} */ event) => act.filter({ [name]: /** @type {HTMLSelectElement} */ (event.target).value })}>
-  <option value="">${all}</option>${options.map((option) => html`<option .selected=${option === only[name]}>${option}</option>`)}</select></div>`;
+) => html`<div class="pick-one"><label for="only-${name}">${label}</label><select id="only-${name}"
+  @change=${(/** @type {Event} */ event) => act.filter({ [name]: /** @type {HTMLSelectElement} */ (event.target).value })}>
+  <option value="">${all}</option>${options.map(
+    (option) => html`<option .selected=${option === only[name]}>${option}</option>`,
+  )}</select></div>`;
 
 /** @param {State} state @param {RecordActions} act */
 export function list(state, act) {
@@ -140,8 +161,15 @@ export function list(state, act) {
   } = state;
   const { places, days, living, found } = sought(entries ?? [], only);
   return html`${writing(state, act)}
-    ${choice({ label: 'Show', name: 'what', value: only.what, options: WHAT, onValue: (what) => act.filter({ what: /** @type {State['recordPage']['only']['what']} */ (what) }) })}
-    <div class="fields pairs">${select('place', 'Where', 'everywhere', places, only, act)} ${select('day', 'When', 'every day', days, only, act)}</div>
+    ${choice({
+      label: 'Show',
+      name: 'what',
+      value: only.what,
+      options: WHAT,
+      onValue: (what) => act.filter({ what: /** @type {State['recordPage']['only']['what']} */ (what) }),
+    })}
+    <div class="fields pairs">${select('place', 'Where', 'everywhere', places, only, act)}
+      ${select('day', 'When', 'every day', days, only, act)}</div>
     <p class="quiet" role="status">${found.length} of ${only.what === 'gone' ? (entries?.length ?? 0) - living : living}</p>
     ${rows(found, { from, settings }, act)}`;
 }

@@ -45,18 +45,43 @@ export function log(state, act) {
   const last = kept[kept.length - 1];
   const asPutt = last?.kind === 'putt' ? last : null;
   return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant(state)}</h1>
-    ${choice({ label: 'Whose aim do you play', name: 'read', value: logging.read, options: READS, onValue: (read) => act.logs({ read: /** @type {State['logging']['read']} */ (read) }) })}
+    ${choice({
+      label: 'Whose aim do you play',
+      name: 'read',
+      value: logging.read,
+      options: READS,
+      onValue: (read) => act.logs({ read: /** @type {State['logging']['read']} */ (read) }),
+    })}
     <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
     <div class="logged-line" role="status">${
       asPutt
-        ? html`<span><strong>${resultWords(asPutt, settings)}</strong> <span class="quiet">${count(kept)}${recordPage.day ? `, for ${dayWords(recordPage.day)}` : ''}</span></span> <button type="button" class="word" @click=${act.undo}>Take back</button>`
+        ? html`<span><strong>${resultWords(asPutt, settings)}</strong> <span
+          class="quiet">${count(kept)}${recordPage.day ? `, for ${dayWords(recordPage.day)}` : ''}</span></span> <button
+          type="button" class="word" @click=${act.undo}>Take back</button>`
         : html`<span class="quiet">Or how it missed</span>`
     }</div>
-    ${choice({ label: 'A miss by', name: 'by', value: logging.by, options: BY, onValue: (by) => act.logs({ by: /** @type {State['logging']['by']} */ (by) }) })}
-    ${logging.by === 'words' ? leave({ label: 'How it was left', value: null, middle: 'missed', onLeave: (left) => act.log('missed', left) }) : picture(state, asPutt, act)}
+    ${choice({
+      label: 'A miss by',
+      name: 'by',
+      value: logging.by,
+      options: BY,
+      onValue: (by) => act.logs({ by: /** @type {State['logging']['by']} */ (by) }),
+    })}
+    ${
+      logging.by === 'words'
+        ? leave({
+            label: 'How it was left',
+            value: null,
+            middle: 'missed',
+            onLeave: (left) => act.log('missed', left),
+          })
+        : picture(state, asPutt, act)
+    }
     ${asPutt ? added(asPutt, state, act) : ''}
     ${placeField(state, act)}
-    <label class="text-field">Day${recordPage.day ? html`<strong>Not today</strong>` : ''}<input type="date" id="log-day" max=${today()} .value=${recordPage.day || today()} @change=${(/** @type {Event} */ event) => act.setDay(/** @type {HTMLInputElement} */ (event.target).value)}></label>
+    <label class="text-field">Day${recordPage.day ? html`<strong>Not today</strong>` : ''}<input type="date" id="log-day"
+      max=${today()} .value=${recordPage.day || today()}
+      @change=${(/** @type {Event} */ event) => act.setDay(/** @type {HTMLInputElement} */ (event.target).value)}></label>
     ${problem?.field === 'day' ? html`<p class="problem" role="alert">${problem.message}</p>` : ''}`;
 }
 
@@ -82,10 +107,19 @@ function picture({ putt, settings, recordPage, problem }, last, act) {
     ringWords: (r) => withUnit(r, unit),
     onPoint: (point) => act.log(point),
   })}
-    ${choice({ label: 'Picture', name: 'reach', value: String(recordPage.reach_m), options: REACHES, onValue: (value) => act.reach(Number(value)) })}
+    ${choice({
+      label: 'Picture',
+      name: 'reach',
+      value: String(recordPage.reach_m),
+      options: REACHES,
+      onValue: (value) => act.reach(Number(value)),
+    })}
     <form class="typed" @submit=${typed(act)}>
       <p class="quiet">Or typed, from the hole’s edge, ${unit.unit}:</p>
-      ${FINISH.map(([field, label], i) => html`<label>${label}<input name=${field} inputmode="text" autocomplete="off" ?required=${!i}></label>`)}
+      ${FINISH.map(
+        ([field, label], i) =>
+          html`<label>${label}<input name=${field} inputmode="text" autocomplete="off" ?required=${!i}></label>`,
+      )}
       <button type="submit" class="word">Log</button>
       ${problem?.field === 'finish' ? html`<p class="problem" role="alert">${problem.message}</p>` : ''}
     </form>`;
@@ -103,12 +137,21 @@ const typed = (act) => (event) => {
 function added(last, { settings, problem }, act) {
   return html`<section class="logged" aria-label="Of the putt logged last">
     ${last.read === 'own' ? ownAim(last, 'aim_deg', settings, problem, act) : ''}
-    ${choice({ label: 'Started, or gate post touched', name: 'gate', value: last.gate ?? '', options: STARTS, onValue: (gate) => act.add(last.id, 'gate', gate || undefined) })}
+    ${choice({
+      label: 'Started, or gate post touched',
+      name: 'gate',
+      value: last.gate ?? '',
+      options: STARTS,
+      onValue: (gate) => act.add(last.id, 'gate', gate || undefined),
+    })}
     <div class="fields">${extras(last, settings, problem, act)}</div>
   </section>`;
 }
 
-/** @param {PuttEntry} putt @param {string} name @param {State['settings']} settings @param {State['problem']} problem @param {RecordActions} act */
+/**
+ * @param {PuttEntry} putt @param {string} name @param {State['settings']} settings @param {State['problem']} problem @param
+ *   {RecordActions} act
+ */
 export function ownAim({ id, aim_deg, distance_m }, name, settings, problem, act) {
   const mine = problem?.field === 'aim_deg' ? problem : null;
   const { unit, text } = aimField(settings, distance_m);

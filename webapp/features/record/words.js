@@ -10,7 +10,10 @@ import { entryUnit, fromEdge } from './finish.js';
 const sided = (value_m, more, less, settings) =>
   `${withUnit(Math.abs(value_m), smallUnit(settings))} ${value_m < 0 ? less : more}`;
 
-/** How a putt ended, measured from the hole's edge. @param {Pick<PuttEntry, 'result' | 'side' | 'length'>} putt @param {Settings} settings */
+/**
+ * How a putt ended, measured from the hole's edge.
+ * @param {Pick<PuttEntry, 'result' | 'side' | 'length'>} putt @param {Settings} settings
+ */
 export function resultWords({ result, side, length }, settings) {
   if (result === 'holed') return 'Holed';
   if (result === 'missed') return ['Missed', leaveWords({ side, length })].filter(Boolean).join(' ');

@@ -15,7 +15,10 @@ export function actions({ store, record }) {
   /** @param {string} action @param {Partial<Card>} patch */
   const setCard = (action, patch) => store.state.card && store.change(action, { card: { ...store.state.card, ...patch } });
 
-  /** What is said of the hole in hand; once all of it is, the next one comes. @param {string} action @param {(hole: CardHole) => CardHole} change @param {boolean} [stays] */
+  /**
+   * What is said of the hole in hand; once all of it is, the next one comes.
+   * @param {string} action @param {(hole: CardHole) => CardHole} change @param {boolean} [stays]
+   */
   function say(action, change, stays = false) {
     const { card } = store.state;
     if (!card) return;
@@ -102,7 +105,10 @@ export function actions({ store, record }) {
       if (await record.change(id, { gone: true }))
         set('round deleted', { page: 'list', open: '', said: 'Deleted; the record’s list can bring it back.' });
     },
-    /** To what is known of such putts, or to a session planned from it. @param {[number, number]} band @param {'findings' | 'practice'} screen */
+    /**
+     * To what is known of such putts, or to a session planned from it.
+     * @param {[number, number]} band @param {'findings' | 'practice'} screen
+     */
     follow(band, screen) {
       store.change('follow a band', { only: { ...store.state.only, since: '', from: '', to: '', how: '', band } });
       location.hash = screen;

@@ -40,12 +40,18 @@ export function cardView(state, card, act) {
   const asks = (hole.taken ?? 0) > 1;
   const unit = distanceUnit(settings);
   return html`<header class="card-head">
-      <button type="button" class="word" aria-label="The hole before" ?disabled=${!card.at_hole} @click=${() => act.goTo(card.at_hole - 1)}>‹</button>
+      <button type="button" class="word" aria-label="The hole before" ?disabled=${!card.at_hole}
+        @click=${() => act.goTo(card.at_hole - 1)}>‹</button>
       <h1 id="card-hole">Hole ${hole.hole}</h1>
-      <button type="button" class="word" aria-label="The next hole" ?disabled=${card.at_hole === card.holes.length - 1} @click=${() => act.goTo(card.at_hole + 1)}>›</button>
+      <button type="button" class="word" aria-label="The next hole" ?disabled=${card.at_hole === card.holes.length - 1}
+        @click=${() => act.goTo(card.at_hole + 1)}>›</button>
     </header>
-    <div class="card-from"><p class="big">${hole.distance_m === null ? '–' : number(hole.distance_m / unit.si, unit.digits)} <small>${unit.unit}</small></p>
-      <p class="quiet" role="status">${before && isDone(before) ? `Hole ${before.hole}: ${holeWords(before, settings)}` : 'First putt from'}</p></div>
+    <div class="card-from">
+      <p class="big">${hole.distance_m === null ? '–' : number(hole.distance_m / unit.si, unit.digits)}
+      <small>${unit.unit}</small></p>
+      <p class="quiet" role="status">${
+        before && isDone(before) ? `Hole ${before.hole}: ${holeWords(before, settings)}` : 'First putt from'
+      }</p></div>
     ${scale({
       label: 'First putt from',
       words: hole.distance_m === null ? 'not said' : withUnit(hole.distance_m, unit),
@@ -58,13 +64,29 @@ export function cardView(state, card, act) {
       onValue: act.setDistance,
     })}
     <div class="counts" role="group" aria-label="Putts">
-      <button type="button" aria-label="0, holed from off" aria-pressed=${hole.taken === 0} @click=${() => act.setTaken(0)}>0</button>
-      ${COUNTS.map((count) => html`<button type="button" aria-pressed=${hole.taken === count} ?disabled=${hole.distance_m === null} @click=${() => act.setTaken(count)}>${count}</button>`)}
+      <button type="button" aria-label="0, holed from off" aria-pressed=${hole.taken === 0}
+        @click=${() => act.setTaken(0)}>0</button>
+      ${COUNTS.map(
+        (count) =>
+          html`<button type="button" aria-pressed=${hole.taken === count} ?disabled=${hole.distance_m === null}
+            @click=${() => act.setTaken(count)}>${count}</button>`,
+      )}
     </div>
     <div class="card-other"><span class="quiet">0: from off the green</span>
-      <button type="button" class="word" aria-pressed=${hole.taken === SELDOM} ?disabled=${hole.distance_m === null} @click=${() => act.setTaken(SELDOM)}>${SELDOM}</button>
-      <button type="button" class="word" aria-pressed=${hole.gaveUp} ?disabled=${hole.distance_m === null} @click=${act.giveUp}>Given up</button></div>
-    <div class="card-leave">${asks ? html`<p class="quiet">First putt missed</p>${leave({ label: 'First putt missed', value: hole.told ? (hole.putts[0] ?? {}) : null, middle: 'not known', onLeave: act.setLeave })}` : ''}</div>
+      <button type="button" class="word" aria-pressed=${hole.taken === SELDOM} ?disabled=${hole.distance_m === null}
+        @click=${() => act.setTaken(SELDOM)}>${SELDOM}</button>
+      <button type="button" class="word" aria-pressed=${hole.gaveUp} ?disabled=${hole.distance_m === null}
+        @click=${act.giveUp}>Given up</button></div>
+    <div class="card-leave">${
+      asks
+        ? html`<p class="quiet">First putt missed</p>${leave({
+            label: 'First putt missed',
+            value: hole.told ? (hole.putts[0] ?? {}) : null,
+            middle: 'not known',
+            onLeave: act.setLeave,
+          })}`
+        : ''
+    }</div>
     <div class="card-keep"><button type="button" class="holed" ?disabled=${!done} @click=${act.keep}>Keep the round</button>
       <p class="quiet">${done} of ${card.holes.length} holes. No aim is shown here: Rule 4.3a.</p></div>
     ${about(card, act)}`;
@@ -73,7 +95,10 @@ export function cardView(state, card, act) {
 /** @param {Card} card @param {RoundsActions} act */
 function about(card, act) {
   const value = (/** @type {Event} */ event) => /** @type {HTMLInputElement} */ (event.target).value;
-  return html`<details class="card-about"><summary>${[card.competition ? 'Competition' : 'Practice', card.name, card.place, dayWords(card.at)].filter(Boolean).join(' · ')}</summary>
+  return html`<details class="card-about">
+    <summary>${[card.competition ? 'Competition' : 'Practice', card.name, card.place, dayWords(card.at)]
+      .filter(Boolean)
+      .join(' · ')}</summary>
     ${choice({
       label: 'Played as',
       name: 'competition',
@@ -84,9 +109,12 @@ function about(card, act) {
       ],
       onValue: (how) => act.describe({ competition: how === 'competition' }),
     })}
-    <label class="text-field">Name<input maxlength="200" autocomplete="off" .value=${card.name} @change=${(/** @type {Event} */ event) => act.describe({ name: value(event).trim() })}></label>
-    <label class="text-field">Place<input maxlength="80" autocomplete="off" .value=${card.place} @change=${(/** @type {Event} */ event) => act.describe({ place: value(event).trim() })}></label>
-    <label class="text-field">Day<input type="date" max=${today()} .value=${card.at.slice(0, 10)} @change=${(/** @type {Event} */ event) => value(event) && act.describe({ at: value(event) })}></label>
+    <label class="text-field">Name<input maxlength="200" autocomplete="off" .value=${card.name}
+      @change=${(/** @type {Event} */ event) => act.describe({ name: value(event).trim() })}></label>
+    <label class="text-field">Place<input maxlength="80" autocomplete="off" .value=${card.place}
+      @change=${(/** @type {Event} */ event) => act.describe({ place: value(event).trim() })}></label>
+    <label class="text-field">Day<input type="date" max=${today()} .value=${card.at.slice(0, 10)}
+      @change=${(/** @type {Event} */ event) => value(event) && act.describe({ at: value(event) })}></label>
     ${choice({
       label: 'Holes',
       name: 'holes',
@@ -97,6 +125,7 @@ function about(card, act) {
       ],
       onValue: (count) => act.setHoles(Number(count)),
     })}
-    <div class="gives"><button type="button" class="word" @click=${act.list}>All rounds</button> <button type="button" class="word" @click=${act.forget}>Throw this card away</button></div>
+    <div class="gives"><button type="button" class="word" @click=${act.list}>All rounds</button> <button type="button"
+      class="word" @click=${act.forget}>Throw this card away</button></div>
   </details>`;
 }

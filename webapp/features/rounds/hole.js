@@ -54,6 +54,12 @@ export function holeSheet({ roundsPage, settings, problem }, round, act) {
   const { read: whose = '' } = putt;
   const body = html`<p class="quiet">For afterwards: in a round Rule 4.3a does not allow a device to give you a line.</p>
     <div class="fields">${fields}</div>
-    ${choice({ label: 'Whose aim was played', name: 'hole-read', value: whose, options: READS, onValue: (read) => add({ read: /** @type {RoundPutt['read']} */ (read || undefined) }) })}`;
+    ${choice({
+      label: 'Whose aim was played',
+      name: 'hole-read',
+      value: whose,
+      options: READS,
+      onValue: (read) => add({ read: /** @type {RoundPutt['read']} */ (read || undefined) }),
+    })}`;
   return sheet({ title: `Hole ${hole.hole}, first putt`, body, onClose: () => act.openHole(0) });
 }

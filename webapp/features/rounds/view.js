@@ -24,7 +24,13 @@ export function view(state, act) {
   return html`<main class="page rounds">
     ${onCard ? '' : html`<a class="word" href="#record">Record</a>`}
     ${roundsPage.said ? html`<p class="said" role="status">${roundsPage.said}</p>` : ''}
-    ${entries === null ? html`<p class="quiet" role="status">Opening the record</p>` : onCard ? cardView(state, card, act) : pages(state, entries, act)}
+    ${
+      entries === null
+        ? html`<p class="quiet" role="status">Opening the record</p>`
+        : onCard
+          ? cardView(state, card, act)
+          : pages(state, entries, act)
+    }
   </main>`;
 }
 
@@ -43,11 +49,20 @@ function pages(state, entries, act) {
   const entry = entries.find(({ id, gone }) => id === roundsPage.open && !gone);
   const round = entry && found.get(entry.id);
   if (roundsPage.page === 'round' && entry?.kind === 'round')
-    return html`<h1>${roundName(entry)}</h1>${round ? one(round, settings, act) : html`<p class="quiet" role="status">${waits(state)}</p>`}
-      <div class="gives"><button type="button" class="word" @click=${() => act.mend(entry.id)}>Mend it</button> <button type="button" class="word" @click=${() => act.remove(entry.id)}>Delete</button> <button type="button" class="word" @click=${act.list}>All rounds</button></div>${holeSheet(state, entry, act)}`;
+    return html`<h1>${roundName(entry)}</h1>${
+      round ? one(round, settings, act) : html`<p class="quiet" role="status">${waits(state)}</p>`
+    }
+      <div class="gives"><button type="button" class="word" @click=${() => act.mend(entry.id)}>Mend it</button> <button
+        type="button" class="word" @click=${() => act.remove(entry.id)}>Delete</button> <button type="button" class="word"
+        @click=${act.list}>All rounds</button></div>${holeSheet(state, entry, act)}`;
   return html`<h1>Rounds</h1>
-    <button type="button" class="holed" @click=${card ? act.goOn : act.start}>${card ? 'Go on with the card' : 'Enter a round'}</button>
-    ${entries.some(({ kind, gone }) => kind === 'round' && !gone) ? filters({ only, entries, settings, onOnly: act.filter }) : html`<p class="quiet">Entered afterwards: from how far, how many putts, how a miss was left.</p>`}
+    <button type="button" class="holed"
+      @click=${card ? act.goOn : act.start}>${card ? 'Go on with the card' : 'Enter a round'}</button>
+    ${
+      entries.some(({ kind, gone }) => kind === 'round' && !gone)
+        ? filters({ only, entries, settings, onOnly: act.filter })
+        : html`<p class="quiet">Entered afterwards: from how far, how many putts, how a miss was left.</p>`
+    }
     ${answer?.rounds.length ? season(answer, settings, act) : ''}
     <ul class="entries">${kept.toReversed().map((each) => row(each, found.get(each.id), act))}</ul>`;
 }
@@ -55,14 +70,25 @@ function pages(state, entries, act) {
 /** @param {RoundEntry} entry @param {RoundAnswer | undefined} round @param {RoundsActions} act */
 const row = (entry, round, act) => html`<li><button type="button" class="entry" @click=${() => act.open(entry.id)}>
   <span class="entry-what">${round ? `${several(round.putts, 'putt')}, ${gainedWords(round)}` : 'Round'}</span>
-  <span class="quiet">${[entry.sample ? 'Invented' : '', roundName(entry), entry.competition ? '' : 'practice'].filter(Boolean).join(' · ')}</span></button></li>`;
+  <span
+    class="quiet">${[entry.sample ? 'Invented' : '', roundName(entry), entry.competition ? '' : 'practice']
+      .filter(Boolean)
+      .join(' · ')}</span></button></li>`;
 
 /** @param {NonNullable<State['answers']['rounds']>} answer @param {Settings} settings @param {RoundsActions} act */
 function season({ rounds, all, changes, source }, settings, act) {
   const shown = rounds.slice(-MOST_DRAWN);
   return html`<section><h2>${gainedWords({ gained: all.gained / rounds.length })} a round</h2>
-    <p class="quiet">${several(rounds.length, 'round')}, ${several(all.finished - all.from_off_the_green, 'hole')}, against ${YARDSTICK[settings.against]}; in all ${betweenWords(all)}.</p>
-    ${shown.length > 1 ? seasonPicture(shown, `Gained by round, oldest first, each with its range: ${shown.map((each) => signed(each.gained, 1)).join(', ')}.`) : ''}
+    <p class="quiet">${several(rounds.length, 'round')}, ${several(all.finished - all.from_off_the_green, 'hole')}, against
+      ${YARDSTICK[settings.against]}; in all ${betweenWords(all)}.</p>
+    ${
+      shown.length > 1
+        ? seasonPicture(
+            shown,
+            `Gained by round, oldest first, each with its range: ${shown.map((each) => signed(each.gained, 1)).join(', ')}.`,
+          )
+        : ''
+    }
     ${changes.length ? html`<p>${changed(changes, settings)}</p>` : ''}
     ${putted(all, settings, act)}
     ${choice({
@@ -75,7 +101,8 @@ function season({ rounds, all, changes, source }, settings, act) {
       ],
       onValue: (against) => act.setAgainst(/** @type {Settings['against']} */ (against)),
     })}
-    <details><summary>Where the figures are from</summary><p class="quiet">${source} Ranges hold the truth 19 times in 20.</p></details></section>`;
+    <details><summary>Where the figures are from</summary><p class="quiet">${source} Ranges hold the truth 19 times in 20.</p>
+      </details></section>`;
 }
 
 /** @param {RoundAnswer} round @param {Settings} settings @param {RoundsActions} act */
@@ -84,11 +111,19 @@ const one = (
   settings,
   act,
 ) => html`<p class="big-line"><strong>${several(round.putts, 'putt')}, ${gainedWords(round)}</strong></p>
-  <p class="quiet">${number(round.expected_putts, 1)} are expected of ${YARDSTICK[settings.against]} from the same places. Luck alone: ${betweenWords(round)}.</p>
+  <p class="quiet">${number(round.expected_putts, 1)} are expected of ${YARDSTICK[settings.against]} from the same places. Luck
+    alone: ${betweenWords(round)}.</p>
   ${round.holes.length ? roundPicture(round.holes) : ''}
   ${putted(round, settings, act)}
-  <details><summary>Hole by hole in numbers</summary><p class="quiet">Touch a hole to add slope and read.</p><table><thead><tr><th scope="col">Hole</th><th scope="col">From, ${distanceUnit(settings).unit}</th><th scope="col">Putts</th><th scope="col">Expected</th><th scope="col">Gained</th></tr></thead>
-    <tbody>${round.holes.map(({ hole, distance_m, putts, expected_putts, gained }) => html`<tr><th scope="row"><button type="button" class="word" aria-label="Hole ${hole}" @click=${() => act.openHole(hole)}>${hole}</button></th><td>${inUnit(distance_m, distanceUnit(settings))}</td><td>${putts}</td><td>${number(expected_putts, 2)}</td><td>${signed(gained, 2)}</td></tr>`)}</tbody></table></details>`;
+  <details><summary>Hole by hole in numbers</summary><p class="quiet">Touch a hole to add slope and read.</p><table><thead><tr>
+    <th scope="col">Hole</th><th scope="col">From, ${distanceUnit(settings).unit}</th><th scope="col">Putts</th>
+    <th scope="col">Expected</th><th scope="col">Gained</th></tr></thead>
+    <tbody>${round.holes.map(
+      ({ hole, distance_m, putts, expected_putts, gained }) =>
+        html`<tr><th scope="row"><button type="button" class="word" aria-label="Hole ${hole}"
+          @click=${() => act.openHole(hole)}>${hole}</button></th><td>${inUnit(distance_m, distanceUnit(settings))}</td>
+          <td>${putts}</td><td>${number(expected_putts, 2)}</td><td>${signed(gained, 2)}</td></tr>`,
+    )}</tbody></table></details>`;
 
 /** @param {PuttedAnswer} all @param {Settings} settings @param {RoundsActions} act */
 function putted(all, settings, act) {
@@ -97,13 +132,24 @@ function putted(all, settings, act) {
     `${part} of ${of}; ${number(of * usual, 1)}`;
   return html`${
     bad
-      ? html`<div class="follow"><p><strong>${bandWords([bad.from_m, bad.to_m], settings)} lost most: ${number(-bad.gained, 1)} ${bad.gained_high < 0 ? '' : '(within chance)'}</strong></p>
-      <button type="button" class="word" @click=${() => act.follow([bad.from_m, bad.to_m], 'findings')}>What the record knows of these</button>
-      <button type="button" class="word" @click=${() => act.follow([bad.from_m, bad.to_m], 'practice')}>A session planned from it</button></div>`
+      ? html`<div class="follow">
+        <p><strong>${bandWords([bad.from_m, bad.to_m], settings)} lost most: ${number(-bad.gained, 1)}
+        ${bad.gained_high < 0 ? '' : '(within chance)'}</strong></p>
+      <button type="button" class="word" @click=${() => act.follow([bad.from_m, bad.to_m], 'findings')}>What the record knows
+        of these</button>
+      <button type="button" class="word" @click=${() => act.follow([bad.from_m, bad.to_m], 'practice')}>A session planned from
+        it</button></div>`
       : ''
   }
-    <table><caption>By length of the first putt; after each count what is usual</caption><thead><tr><th scope="col">From</th><th scope="col">Gained</th><th scope="col">One putt</th><th scope="col">Three</th></tr></thead>
-    <tbody>${all.bands.map((band) => html`<tr><th scope="row">${bandWords([band.from_m, band.to_m], settings)}</th><td>${signed(band.gained, 1)}<br><span class="quiet">${signed(band.gained_low, 1)} to ${signed(band.gained_high, 1)}</span></td><td>${share(band.one_putts, band.holes, band.one_published)}</td><td>${share(band.three_putts, band.holes, band.three_published)}</td></tr>`)}</tbody></table>
+    <table><caption>By length of the first putt; after each count what is usual</caption><thead><tr><th scope="col">From</th>
+      <th scope="col">Gained</th><th scope="col">One putt</th><th scope="col">Three</th></tr></thead>
+    <tbody>${all.bands.map(
+      (band) =>
+        html`<tr><th scope="row">${bandWords([band.from_m, band.to_m], settings)}</th>
+          <td>${signed(band.gained, 1)}<br><span class="quiet">${signed(band.gained_low, 1)} to
+          ${signed(band.gained_high, 1)}</span></td><td>${share(band.one_putts, band.holes, band.one_published)}</td>
+          <td>${share(band.three_putts, band.holes, band.three_published)}</td></tr>`,
+    )}</tbody></table>
     <p>${leaveWords(all.leaves)}</p>
     ${leftOut(all) ? html`<p class="quiet">${leftOut(all)}.</p>` : ''}`;
 }

@@ -36,7 +36,9 @@ export function leaveWords({ misses, short, long, left, right, low, high }) {
     [left, 'left', right, 'right'],
     [low, 'low', high, 'high'],
   ]).filter(([a, , b]) => a + b);
-  return `${several(misses, 'miss', 'misses')}${pairs.length ? `: ${pairs.map(([a, one, b, other]) => `${a} ${one}, ${b} ${other}`).join('; ')}` : ''}.`;
+  return `${several(misses, 'miss', 'misses')}${
+    pairs.length ? `: ${pairs.map(([a, one, b, other]) => `${a} ${one}, ${b} ${other}`).join('; ')}` : ''
+  }.`;
 }
 
 /** What changed beyond chance in the last four weeks. @param {RoundChangeAnswer[]} changes @param {Settings} settings */

@@ -43,7 +43,8 @@ function actions({ store }) {
 /** @typedef {ReturnType<typeof actions>} SettingsActions */
 
 const mark = svg`<svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="true">
-  <path d="M3 7H13M19 7H21M3 17H5M11 17H21"></path><circle cx="16" cy="7" r="3"></circle><circle cx="8" cy="17" r="3"></circle></svg>`;
+  <path d="M3 7H13M19 7H21M3 17H5M11 17H21"></path><circle cx="16" cy="7" r="3"></circle><circle cx="8" cy="17" r="3"></circle>
+    </svg>`;
 
 /** @type {Feature} */
 export const settings = {

@@ -68,7 +68,15 @@ export function view(state, act) {
   const { settings, problem } = state;
   return html`<main class="page">
     <h1>Settings</h1>
-    ${CHOICES.map(([name, label, options]) => choice({ label, name, value: String(settings[name]), options, onValue: (value) => act.choose(name, value) }))}
+    ${CHOICES.map(([name, label, options]) =>
+      choice({
+        label,
+        name,
+        value: String(settings[name]),
+        options,
+        onValue: (value) => act.choose(name, value),
+      }),
+    )}
     <p class="quiet">The aim is measured from the cup’s centre.</p>
     <div class="fields">${NUMBERS.map(([name, label, hint]) => {
       const unit = unitOf(name, settings);
@@ -82,7 +90,9 @@ export function view(state, act) {
         message: mine?.message,
         onText: (text) => act.enter(name, label, text),
       });
-    })}${EYES.map(([name, hint]) => sightedField(state, name, { ...EYE[name], hint }, (text) => act.enterEye(name, text)))}</div>
+    })}${EYES.map(([name, hint]) =>
+      sightedField(state, name, { ...EYE[name], hint }, (text) => act.enterEye(name, text)),
+    )}</div>
     <a class="word" href="#about">About Borrowline</a>
   </main>`;
 }

@@ -126,7 +126,10 @@ export function actions({ store, record }) {
     wake(false);
   }
 
-  /** A number that was typed, or why it is none. @param {keyof typeof NUMBERS} name @param {string} text @returns {number | undefined} */
+  /**
+   * A number that was typed, or why it is none.
+   * @param {keyof typeof NUMBERS} name @param {string} text @returns {number | undefined}
+   */
   function typed(name, text) {
     const { settings } = store.state;
     const [label, low, high] = NUMBERS[name];

@@ -14,7 +14,10 @@ export const greensOf = (entries) =>
     b.changed.localeCompare(a.changed),
   );
 
-/** The green in hand: the chosen one, else the one that was changed last. @param {State} state @returns {GreenEntry | undefined} */
+/**
+ * The green in hand: the chosen one, else the one that was changed last.
+ * @param {State} state @returns {GreenEntry | undefined}
+ */
 export function greenOf({ entries, walkPage: { green } }) {
   const all = greensOf(entries);
   return all.find(({ id }) => id === green) ?? all[0];
@@ -41,7 +44,10 @@ function ownOf({ putt: { survey } }, { points }) {
 /** A finger has placed ball or hole. @param {State} state */
 export const isPlaced = ({ walkPage: { ball, hole } }) => Boolean(ball ?? hole);
 
-/** Ball and hole where the finger has put them, else where the putt in hand and the day have them. @param {State} state @returns {{ball: OnMap, hole: OnMap} | null} */
+/**
+ * Ball and hole where the finger has put them, else where the putt in hand and the day have them.
+ * @param {State} state @returns {{ball: OnMap, hole: OnMap} | null}
+ */
 export function placedOf(state) {
   const green = greenOf(state);
   if (!green || !surveyOf(green)) return null;
@@ -69,7 +75,10 @@ export function speedToday({ entries }, place) {
 /** A slope logged with a putt is as good as that, %: a level's, read at about that place. */
 const LOGGED_SD_PERCENT = 0.3;
 
-/** Putts kept at the green's place whose slopes were measured, the newest first. What came off a map tells nothing new of it. @param {State} state @param {GreenEntry} green @returns {PuttEntry[]} */
+/**
+ * Putts kept at the green's place whose slopes were measured, the newest first. What came off a map tells nothing new of it.
+ * @param {State} state @param {GreenEntry} green @returns {PuttEntry[]}
+ */
 export const puttsOf = ({ entries }, { place }) =>
   /** @type {PuttEntry[]} */ (
     (entries ?? []).filter(

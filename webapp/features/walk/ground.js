@@ -70,8 +70,9 @@ function stroke({ px, scale }, { x_m, y_m, slope_percent, fall_deg }, grid_m) {
   const [dx, dy] = [Math.sin((fall_deg * Math.PI) / 180), -Math.cos((fall_deg * Math.PI) / 180)];
   const broad = Math.min(2.2, 0.6 + length / 14);
   const [x0, y0] = [u - (dx * length) / 2, v - (dy * length) / 2];
-  const f = (/** @type {number} */ value) => value.toFixed(1);
-  return `M${f(x0 - dy * broad)} ${f(y0 + dx * broad)}L${f(x0 + dy * broad)} ${f(y0 - dx * broad)}L${f(u + (dx * length) / 2)} ${f(v + (dy * length) / 2)}Z`;
+  const at = (/** @type {number} */ x, /** @type {number} */ y) => `${x.toFixed(1)} ${y.toFixed(1)}`;
+  const [left, right] = [at(x0 - dy * broad, y0 + dx * broad), at(x0 + dy * broad, y0 - dx * broad)];
+  return `M${left}L${right}L${at(u + (dx * length) / 2, v + (dy * length) / 2)}Z`;
 }
 
 /**

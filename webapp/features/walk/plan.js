@@ -16,13 +16,19 @@ const M = { name: 'metres', unit: 'm', si: 1, digits: 1 };
 export const walkUnit = (settings) =>
   settings.distance === 'm' ? M : { name: 'paces', unit: 'paces', si: settings.pace_m, digits: 1 };
 
-/** Columns and rows of about so many places, as square as the green allows. @param {number} breadth_m @param {number} length_m @param {number} places @returns {[number, number]} */
+/**
+ * Columns and rows of about so many places, as square as the green allows.
+ * @param {number} breadth_m @param {number} length_m @param {number} places @returns {[number, number]}
+ */
 function sides(breadth_m, length_m, places) {
   const columns = Math.max(1, Math.round(Math.sqrt((places * breadth_m) / length_m)));
   return [columns, Math.max(1, Math.round(places / columns))];
 }
 
-/** @param {Pick<GreenEntry, 'breadth_m' | 'length_m' | 'places'>} green @param {Settings} settings @returns {OnMap[]} in the order of the walk */
+/**
+ * @param {Pick<GreenEntry, 'breadth_m' | 'length_m' | 'places'>} green @param {Settings} settings
+ * @returns {OnMap[]} in the order of the walk
+ */
 export function gridOf({ breadth_m, length_m, places }, settings) {
   const [columns, rows] = sides(breadth_m, length_m, places);
   const step = walkUnit(settings).si * (settings.distance === 'm' ? 0.5 : 1);
@@ -38,7 +44,10 @@ export function gridOf({ breadth_m, length_m, places }, settings) {
   });
 }
 
-/** Places of the walk at which nothing has been read yet, in its order; when all are done, where one more would teach most. @param {State} state @param {GreenEntry} green @returns {OnMap[]} */
+/**
+ * Places of the walk at which nothing has been read yet, in its order; when all are done, where one more would teach most.
+ * @param {State} state @param {GreenEntry} green @returns {OnMap[]}
+ */
 export function leftOf({ settings, walkPage: { passed } }, green) {
   const [columns, rows] = sides(green.breadth_m, green.length_m, green.places);
   const near = TAKEN * Math.min(green.breadth_m / columns, green.length_m / rows);
@@ -48,13 +57,20 @@ export function leftOf({ settings, walkPage: { passed } }, green) {
   return gridOf(green, settings).filter(open);
 }
 
-/** Where one more reading would teach most, once the map is there. @param {State} state @param {GreenEntry} green @returns {OnMap[]} */
+/**
+ * Where one more reading would teach most, once the map is there.
+ * @param {State} state @param {GreenEntry} green @returns {OnMap[]}
+ */
 export const moreOf = ({ answers: { survey } }, green) =>
   survey && survey.asked.points.length === green.points.length && surveyOf(green)
     ? survey.next.map(([x, y]) => [Math.min(green.breadth_m, Math.max(0, x)), Math.min(green.length_m, Math.max(0, y))])
     : [];
 
-/** Where the next reading is taken: at a place that was touched or typed, else the first that is left, else where one more teaches most. @param {State} state @param {GreenEntry} green @returns {OnMap | undefined} */
+/**
+ * Where the next reading is taken: at a place that was touched or typed, else the first that is left, else where one more
+ * teaches most.
+ * @param {State} state @param {GreenEntry} green @returns {OnMap | undefined}
+ */
 export function nextOf(state, green) {
   const { x_m, y_m } = state.walkPage.draft;
   const planned = leftOf(state, green)[0] ?? moreOf(state, green)[0];

@@ -23,14 +23,21 @@ export function sketch({ breadth_m, length_m, points, name }, left, next, act) {
     const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(matrix.inverse());
     act.goTo([(x - RIM) / scale, (height - RIM - y) / scale]);
   }
-  return html`<svg class="sketch" @click=${touch} role="img" aria-label="Plan of ${name}: ${points.length} places read, ${left.length} to come" viewBox="0 0 ${width} ${height}">
+  return html`<svg class="sketch" @click=${touch} role="img"
+    aria-label="Plan of ${name}: ${points.length} places read, ${left.length} to come" viewBox="0 0 ${width} ${height}">
     <rect class="edge" x=${RIM} y=${RIM} width=${breadth_m * scale} height=${length_m * scale}></rect>
     ${left.map((place) => svg`<circle class="to-come" cx=${px(place)[0]} cy=${px(place)[1]} r="4"></circle>`)}
     <path class="readings" d=${points
       .map(({ x_m, y_m }) => px([x_m, y_m]))
       .map(([u, v]) => `M${u - 5} ${v}h10M${u} ${v - 5}v10`)
       .join('')}></path>
-    ${at ? svg`<g transform="translate(${at[0]} ${at[1]})"><rect class="phone" x="-8" y="-15" width="16" height="30" rx="3"></rect><path class="phone-arrow" d="M0 8V-8M-4 -4L0 -9L4 -4"></path></g>` : nothing}
-    <g transform="translate(${RIM} ${height - RIM})"><circle class="you" cx="0" cy="0" r="6"></circle><text class="you-name" x="10" y="20">your corner</text></g>
+    ${
+      at
+        ? svg`<g transform="translate(${at[0]} ${at[1]})"><rect class="phone" x="-8" y="-15" width="16" height="30"
+          rx="3"></rect><path class="phone-arrow" d="M0 8V-8M-4 -4L0 -9L4 -4"></path></g>`
+        : nothing
+    }
+    <g transform="translate(${RIM} ${height - RIM})"><circle class="you" cx="0" cy="0" r="6"></circle>
+      <text class="you-name" x="10" y="20">your corner</text></g>
   </svg>`;
 }

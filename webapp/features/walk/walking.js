@@ -28,7 +28,17 @@ export function walking(state, act) {
     ${sketch(green, left, next, act)}
     ${live ? lying(state, act, next) : calibration.phone ? ready(state, act, next) : zero()}
     ${live ? '' : typed(state, act, next)}
-    ${live ? '' : choice({ label: 'Places of this walk', name: 'walk-places', value: String(green.places), options: PLACES, onValue: (value) => act.places(Number(value)) })}`;
+    ${
+      live
+        ? ''
+        : choice({
+            label: 'Places of this walk',
+            name: 'walk-places',
+            value: String(green.places),
+            options: PLACES,
+            onValue: (value) => act.places(Number(value)),
+          })
+    }`;
 }
 
 /** @param {OnMap} next @param {State} state */
@@ -58,7 +68,9 @@ function lying({ answers, refusals, walkPage: { lifted, tilt } }, act, next) {
           : '… Settling';
   return html`<section class="measured" aria-label="Level"><div>
       <p class="say" aria-live="off">${doing}</p>
-      <p class="quiet">${laid && !refusals.laid ? `${number(laid.slope_percent, 1)} %` : 'Long edge straight on, top away from you.'}</p></div></section>
+      <p class="quiet">${
+        laid && !refusals.laid ? `${number(laid.slope_percent, 1)} %` : 'Long edge straight on, top away from you.'
+      }</p></div></section>
     <div class="choice-row">
       <button type="button" class="word" @click=${() => act.takeBack()}>Take the last back</button>
       <button type="button" class="word" @click=${() => act.pass()}>Pass over</button>
@@ -68,9 +80,19 @@ function lying({ answers, refusals, walkPage: { lifted, tilt } }, act, next) {
 
 /** @param {State} state @param {WalkActions} act @param {OnMap | undefined} next */
 const ready = ({ walkPage: { tilt } }, act, next) => html`<section>
-    ${tilt.kind === 'refused' ? html`<p class="problem" role="alert">The tilt is refused to this page. Allow motion and orientation in the browser’s settings for this site, then start again. Or type.</p>` : ''}
-    ${tilt.kind === 'none' ? html`<p class="problem" role="alert">This phone or browser gives no tilt. Type what another level shows.</p>` : ''}
-    <p>Walk to the place and lay the phone on its back, its long edge straight on, its top away from your corner. It says “taken” and the next place.</p>
+    ${
+      tilt.kind === 'refused'
+        ? html`<p class="problem" role="alert">The tilt is refused to this page. Allow motion and orientation in the browser’s
+          settings for this site, then start again. Or type.</p>`
+        : ''
+    }
+    ${
+      tilt.kind === 'none'
+        ? html`<p class="problem" role="alert">This phone or browser gives no tilt. Type what another level shows.</p>`
+        : ''
+    }
+    <p>Walk to the place and lay the phone on its back, its long edge straight on, its top away from your corner. It says
+      “taken” and the next place.</p>
     <button type="button" class="press" ?disabled=${!next} @click=${() => act.start()}>Start walking</button></section>`;
 
 /** All readings of one walk share what the phone is off by, which no survey could find out. */
@@ -84,7 +106,9 @@ function typed(state, act, next) {
   const complete = next && slope_percent !== undefined && fall_deg !== undefined;
   return html`<section><h2>Or type what another level shows</h2>
     <p class="quiet">At this place, or at another: touch it on the plan, or type it.</p>
-    <div class="fields two">${walkField(state, act, 'y_m', 'On', next?.[1])} ${walkField(state, act, 'x_m', 'From the left', next?.[0])}
-    ${walkField(state, act, 'slope_percent', 'Slope', slope_percent)} ${walkField(state, act, 'fall_deg', 'Falls, from straight on', fall_deg)}</div>
+    <div class="fields two">${walkField(state, act, 'y_m', 'On', next?.[1])}
+      ${walkField(state, act, 'x_m', 'From the left', next?.[0])}
+    ${walkField(state, act, 'slope_percent', 'Slope', slope_percent)}
+      ${walkField(state, act, 'fall_deg', 'Falls, from straight on', fall_deg)}</div>
     <button type="button" class="word" ?disabled=${!complete} @click=${() => act.takeTyped()}>Take it there</button></section>`;
 }

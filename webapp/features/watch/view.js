@@ -40,7 +40,12 @@ export function view(state, act) {
   return html`<main class="page watch-page" tabindex="-1">
     <h1>Watch <span class="quiet">${withUnit(putt.distance_m, distanceUnit(settings))}</span></h1>
     ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ''}
-    ${slow ? html`<p class="problem" role="status">Fewer than 15 pictures a second come: what is seen is less sure. Close other apps.</p>` : ''}
+    ${
+      slow
+        ? html`<p class="problem" role="status">Fewer than 15 pictures a second come: what is seen is less sure. Close other
+          apps.</p>`
+        : ''
+    }
     ${watchPage.last ? html`<p class="watch-words" role="status">${watchPage.last.value.words}</p>` : ''}
     ${stream ? watching(state, act) : before(state, act)}
     ${watchPage.last ? seen(state, watchPage.last, act) : ''}

@@ -73,7 +73,9 @@ test('where misses stop, by the sides of the hole', () => {
   };
   assert.equal(
     leaveWords(leaves, FEET),
-    `5 of 20 misses stopped short of the hole: 11 to 47 in 100. Against the pace wanted they stop 10${IN} short: between 20${IN} short and 2${IN} past.`,
+    `5 of 20 misses stopped short of the hole: 11 to 47 in 100. Against the pace wanted they stop 10${IN} short: between 20${
+      IN
+    } short and 2${IN} past.`,
   );
   assert.equal(leaveWords({ ...leaves, beyond_m: null }, FEET), '5 of 20 misses stopped short of the hole: 11 to 47 in 100.');
   assert.equal(leaveWords({ ...leaves, misses: 0 }, FEET), 'No misses yet.');

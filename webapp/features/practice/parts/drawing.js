@@ -1,5 +1,6 @@
 /**
- * The drawing of a drill. Where the engine has figures it is to scale, one unit a millimetre; a curve is that of the putt in hand.
+ * The drawing of a drill. Where the engine has figures it is to scale, one unit a millimetre; a curve is that of the putt in
+ * hand.
  * @import {Drill, State} from '../../../types.js'
  */
 import { svg } from 'lit-html';
@@ -12,7 +13,14 @@ const R = (BALL_M / 2) * MM;
 const AHEAD = GATE_AT_M * MM;
 
 /** @param {number} x @param {number} y @param {number} [r] */
-const ball = (x, y, r = R) => svg`<circle class="d-ball" cx=${x} cy=${y} r=${r}></circle>`;
+const ball = (x, y, r = R) => circle('d-ball', x, y, r);
+/** @param {string} name @param {number} x @param {number} y @param {number} r */
+const circle = (name, x, y, r) => svg`<circle class=${name} cx=${x} cy=${y} r=${r}></circle>`;
+/**
+ * @param {string} name @param {number} x @param {number} y @param {number} width @param {number} height @param {number} [rx]
+ */
+const rect = (name, x, y, width, height, rx = 0) =>
+  svg`<rect class=${name} x=${x} y=${y} width=${width} height=${height} rx=${rx}></rect>`;
 /** @param {number} x @param {number} y @param {number} [r] */
 const hole = (x, y, r = 9) => svg`<ellipse class="d-hole" cx=${x} cy=${y} rx=${r} ry=${r * 0.55}></ellipse>`;
 /** @param {string} d @param {string} [name] */
@@ -31,7 +39,15 @@ function gate({ practice, answers }) {
   const half = Math.max(90, y + R + 10);
   return {
     box: `-40 ${-half} 440 ${2 * half}`,
-    body: svg`${line(`M0 0H${AHEAD + 26}`, 'd-aim')}${ball(0, 0)}${ball(AHEAD, -y)}${ball(AHEAD, y)}${known ? svg`${line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark')}${label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')}` : ''}`,
+    body: [
+      line(`M0 0H${AHEAD + 26}`, 'd-aim'),
+      ball(0, 0),
+      ball(AHEAD, -y),
+      ball(AHEAD, y),
+      ...(known
+        ? [line(`M${AHEAD + 34} ${-gap / 2}v${gap}`, 'd-mark'), label(AHEAD + 44, 5, `${Math.round(gap)} mm`, 'start')]
+        : []),
+    ],
   };
 }
 
@@ -40,7 +56,13 @@ function ballLine({ answers: { ballLine } }) {
   const off = ballLine ? ballLine.at_foot_m * MM : 5;
   return {
     box: '-40 -60 440 120',
-    body: svg`${line(`M${-R} 0H${AHEAD}`, 'd-aim')}${line(`M0 0L${AHEAD} ${-off}`, 'd-mark')}${ball(0, 0)}${line(`M${-R * 0.7} 0H${R * 0.7}`)}${label(AHEAD + 8, -off - 6, '1°', 'start')}`,
+    body: [
+      line(`M${-R} 0H${AHEAD}`, 'd-aim'),
+      line(`M0 0L${AHEAD} ${-off}`, 'd-mark'),
+      ball(0, 0),
+      line(`M${-R * 0.7} 0H${R * 0.7}`),
+      label(AHEAD + 8, -off - 6, '1°', 'start'),
+    ],
   };
 }
 
@@ -50,7 +72,16 @@ function eyes({ practice }) {
   const half = Math.max(80, Math.abs(y) + 40);
   return {
     box: `-60 ${-half} 440 ${2 * half}`,
-    body: svg`${line('M-40 0H300', 'd-aim')}${line(`M0 ${y}L300 0`, 'd-mark')}${ball(0, 0)}<ellipse class="d-eye" cx="0" cy=${y} rx="16" ry="9"></ellipse><circle class="d-dot" cx="0" cy=${y} r="4"></circle>${hole(310, 0, 12)}${label(0, y - 18, 'eyes')}${label(310, 34, 'hole')}`,
+    body: [
+      line('M-40 0H300', 'd-aim'),
+      line(`M0 ${y}L300 0`, 'd-mark'),
+      ball(0, 0),
+      svg`<ellipse class="d-eye" cx="0" cy=${y} rx="16" ry="9"></ellipse>`,
+      circle('d-dot', 0, y, 4),
+      hole(310, 0, 12),
+      label(0, y - 18, 'eyes'),
+      label(310, 34, 'hole'),
+    ],
   };
 }
 
@@ -68,7 +99,14 @@ function arc({ answers, settings }) {
   ];
   return {
     box: '-330 -110 660 180',
-    body: svg`${line('M-320 0H320', 'd-aim')}${way.length ? line(through(way), 'd-mark') : ''}<rect class="d-head" x="-6" y="-50" width="12" height="100"></rect>${label(-320, 44, left, 'start', 'd-text far')}${label(320, 44, right, 'end', 'd-text far')}${label(0, -76, 'feet on this side', 'middle', 'd-text far')}`,
+    body: [
+      line('M-320 0H320', 'd-aim'),
+      way.length ? line(through(way), 'd-mark') : '',
+      rect('d-head', -6, -50, 12, 100),
+      label(-320, 44, left, 'start', 'd-text far'),
+      label(320, 44, right, 'end', 'd-text far'),
+      label(0, -76, 'feet on this side', 'middle', 'd-text far'),
+    ],
   };
 }
 
@@ -77,7 +115,7 @@ function chalk({ read }) {
   if (!read)
     return {
       box: '0 0 320 120',
-      body: svg`${line('M30 100C110 20 210 10 286 70', 'd-mark')}${ball(30, 100, 9)}${hole(288, 72)}`,
+      body: [line('M30 100C110 20 210 10 286 70', 'd-mark'), ball(30, 100, 9), hole(288, 72)],
     };
   const scale = 258 / read.putt.distance_m;
   const way = read.value.path
@@ -87,7 +125,7 @@ function chalk({ read }) {
   const low = Math.max(0, ...way.map(({ y }) => y)) + 26;
   return {
     box: `0 ${high} 320 ${low - high}`,
-    body: svg`${line('M30 0H288', 'd-aim')}${line(through(way), 'd-mark')}${ball(30, 0, 9)}${hole(288, 0)}`,
+    body: [line('M30 0H288', 'd-aim'), line(through(way), 'd-mark'), ball(30, 0, 9), hole(288, 0)],
   };
 }
 
@@ -100,75 +138,193 @@ const PICTURES = {
   ball_line: ballLine,
   tempo: () => ({
     box: '0 0 320 130',
-    body: svg`${line('M60 46A190 190 0 0 0 260 46', 'd-aim')}${line('M160 4V68')}<rect class="d-head" x="142" y="68" width="36" height="14"></rect>${label(68, 32, 'top: middle note')}${label(264, 32, 'through')}${label(160, 108, 'start: low note')}${label(160, 127, 'ball: high note')}`,
+    body: [
+      line('M60 46A190 190 0 0 0 260 46', 'd-aim'),
+      line('M160 4V68'),
+      rect('d-head', 142, 68, 36, 14),
+      label(68, 32, 'top: middle note'),
+      label(264, 32, 'through'),
+      label(160, 108, 'start: low note'),
+      label(160, 127, 'ball: high note'),
+    ],
   }),
   feet: () => ({
     box: '0 0 320 130',
-    body: svg`${line('M30 112L290 88', 'd-mark')}<rect class="d-foot" x="90" y="42" width="46" height="60" rx="20"></rect><rect class="d-foot" x="184" y="34" width="46" height="60" rx="20"></rect>${line('M76 44v52m-5 -8l5 8l5 -8')}${line('M248 58v22m-5 -8l5 8l5 -8')}${label(66, 62, 'more', 'end')}${label(258, 62, 'less', 'start')}`,
+    body: [
+      line('M30 112L290 88', 'd-mark'),
+      rect('d-foot', 90, 42, 46, 60, 20),
+      rect('d-foot', 184, 34, 46, 60, 20),
+      line('M76 44v52m-5 -8l5 8l5 -8'),
+      line('M248 58v22m-5 -8l5 8l5 -8'),
+      label(66, 62, 'more', 'end'),
+      label(258, 62, 'less', 'start'),
+    ],
   }),
   string: () => ({
     box: '0 0 320 110',
-    body: svg`${line('M30 90H300')}${line('M40 90V30M290 90V30')}${line('M40 34H290', 'd-mark')}${ball(60, 81, 9)}${hole(262, 90, 12)}${label(165, 24, 'string over ball and hole')}`,
+    body: [
+      line('M30 90H300'),
+      line('M40 90V30M290 90V30'),
+      line('M40 34H290', 'd-mark'),
+      ball(60, 81, 9),
+      hole(262, 90, 12),
+      label(165, 24, 'string over ball and hole'),
+    ],
   }),
   past: () => ({
     box: '0 0 320 100',
-    body: svg`${line('M30 60H291', 'd-aim')}${ball(30, 60, 9)}${hole(262, 60)}${line('M291 34V86', 'd-mark')}${label(276, 24, '1 ft')}${label(146, 44, '8 ft')}`,
+    body: [
+      line('M30 60H291', 'd-aim'),
+      ball(30, 60, 9),
+      hole(262, 60),
+      line('M291 34V86', 'd-mark'),
+      label(276, 24, '1 ft'),
+      label(146, 44, '8 ft'),
+    ],
   }),
   stop: () => ({
     box: '0 0 320 100',
-    body: svg`${line('M30 60H268', 'd-aim')}${ball(30, 60, 9)}<circle class="d-ring" cx="268" cy="60" r="9"></circle>${line('M292 34V86', 'd-mark')}${label(284, 24, 'towel', 'end')}`,
+    body: [
+      line('M30 60H268', 'd-aim'),
+      ball(30, 60, 9),
+      circle('d-ring', 268, 60, 9),
+      line('M292 34V86', 'd-mark'),
+      label(284, 24, 'towel', 'end'),
+    ],
   }),
   shallow: () => ({
     box: '0 0 320 100',
-    body: svg`${line('M30 70H280', 'd-aim')}${line('M30 70C120 52 210 52 282 68', 'd-mark')}${ball(30, 70, 9)}${hole(288, 70)}`,
+    body: [line('M30 70H280', 'd-aim'), line('M30 70C120 52 210 52 282 68', 'd-mark'), ball(30, 70, 9), hole(288, 70)],
   }),
   long: () => ({
     box: '0 0 320 100',
-    body: svg`${line('M20 60H290', 'd-aim')}${ball(20, 60, 9)}${[110, 200, 290].map((x) => svg`<circle class="d-ring" cx=${x} cy="60" r="15"></circle>`)}${label(110, 30, '20 ft')}${label(200, 30, '40 ft')}${label(286, 30, '60 ft')}`,
+    body: [
+      line('M20 60H290', 'd-aim'),
+      ball(20, 60, 9),
+      [110, 200, 290].map((x) => circle('d-ring', x, 60, 15)),
+      label(110, 30, '20 ft'),
+      label(200, 30, '40 ft'),
+      label(286, 30, '60 ft'),
+    ],
   }),
   walk: () => ({
     box: '0 0 320 100',
-    body: svg`${line('M40 60H200', 'd-aim')}${[60, 95, 130, 165].map((x, i) => svg`<ellipse class="d-foot" cx=${x} cy=${i % 2 ? 72 : 48} rx="12" ry="6"></ellipse>`)}${ball(215, 60, 9)}${hole(288, 60)}${label(160, 22, '40 s')}`,
+    body: [
+      line('M40 60H200', 'd-aim'),
+      [60, 95, 130, 165].map((x, i) => svg`<ellipse class="d-foot" cx=${x} cy=${i % 2 ? 72 : 48} rx="12" ry="6"></ellipse>`),
+      ball(215, 60, 9),
+      hole(288, 60),
+      label(160, 22, '40 s'),
+    ],
   }),
   stance: () => ({
     box: '0 0 320 130',
-    body: svg`<rect class="d-foot" x="106" y="52" width="34" height="62" rx="16"></rect><rect class="d-foot" x="180" y="52" width="34" height="62" rx="16"></rect>${line('M123 42V24M197 42V24')}${line('M106 122H214', 'd-mark')}${label(160, 18, 'weight even')}${ball(160, 34, 8)}`,
+    body: [
+      rect('d-foot', 106, 52, 34, 62, 16),
+      rect('d-foot', 180, 52, 34, 62, 16),
+      line('M123 42V24M197 42V24'),
+      line('M106 122H214', 'd-mark'),
+      label(160, 18, 'weight even'),
+      ball(160, 34, 8),
+    ],
   }),
   books: () => ({
     box: '0 0 320 150',
-    body: svg`${line('M20 75H300', 'd-aim')}<rect class="d-head" x="153" y="50" width="14" height="50"></rect><rect class="d-foot" x="96" y="16" width="128" height="28"></rect><rect class="d-foot" x="96" y="106" width="128" height="28"></rect>${label(160, 36, 'book at toe')}${label(160, 126, 'book at heel')}`,
+    body: [
+      line('M20 75H300', 'd-aim'),
+      rect('d-head', 153, 50, 14, 50),
+      rect('d-foot', 96, 16, 128, 28),
+      rect('d-foot', 96, 106, 128, 28),
+      label(160, 36, 'book at toe'),
+      label(160, 126, 'book at heel'),
+    ],
   }),
   skirting: () => ({
     box: '0 0 320 130',
-    body: svg`<rect class="d-hole" x="20" y="6" width="280" height="14"></rect>${line('M40 62Q160 -2 280 62', 'd-mark')}<rect class="d-head" x="153" y="32" width="14" height="46"></rect>${label(160, 122, 'you stand here, facing the wall')}${label(30, 42, 'board', 'start')}`,
+    body: [
+      rect('d-hole', 20, 6, 280, 14),
+      line('M40 62Q160 -2 280 62', 'd-mark'),
+      rect('d-head', 153, 32, 14, 46),
+      label(160, 122, 'you stand here, facing the wall'),
+      label(30, 42, 'board', 'start'),
+    ],
   }),
   hand: () => ({
     box: '0 0 320 130',
-    body: svg`${line('M60 40A190 190 0 0 0 260 40', 'd-aim')}${line('M160 10V76', 'd-mark')}<circle class="d-dot" cx="160" cy="12" r="9"></circle><rect class="d-head" x="142" y="76" width="36" height="14"></rect>${label(176, 18, 'one hand', 'start')}${label(160, 116, 'as long as for 6 ft')}`,
+    body: [
+      line('M60 40A190 190 0 0 0 260 40', 'd-aim'),
+      line('M160 10V76', 'd-mark'),
+      circle('d-dot', 160, 12, 9),
+      rect('d-head', 142, 76, 36, 14),
+      label(176, 18, 'one hand', 'start'),
+      label(160, 116, 'as long as for 6 ft'),
+    ],
   }),
   closed: () => ({
     box: '0 0 320 120',
-    body: svg`${line('M30 78H290', 'd-aim')}<rect class="d-head" x="92" y="56" width="12" height="44"></rect><rect class="d-foot" x="226" y="20" width="26" height="46" rx="12"></rect>${line('M240 70V106', 'd-mark')}${label(262, 46, 'shoe', 'start')}${label(110, 36, 'eyes closed')}`,
+    body: [
+      line('M30 78H290', 'd-aim'),
+      rect('d-head', 92, 56, 12, 44),
+      rect('d-foot', 226, 20, 26, 46, 12),
+      line('M240 70V106', 'd-mark'),
+      label(262, 46, 'shoe', 'start'),
+      label(110, 36, 'eyes closed'),
+    ],
   }),
   coins: () => ({
     box: '0 0 320 110',
-    body: svg`${line('M40 90H290')}<rect class="d-foot" x="140" y="80" width="44" height="9" rx="3"></rect><rect class="d-hole" x="140" y="70" width="44" height="9" rx="3"></rect><rect class="d-head" x="84" y="58" width="14" height="24"></rect>${line('M104 70h28m-8 -5l8 5l-8 5', 'd-mark')}${label(192, 78, 'upper goes', 'start')}${label(192, 106, 'lower stays', 'start')}`,
+    body: [
+      line('M40 90H290'),
+      rect('d-foot', 140, 80, 44, 9, 3),
+      rect('d-hole', 140, 70, 44, 9, 3),
+      rect('d-head', 84, 58, 14, 24),
+      line('M104 70h28m-8 -5l8 5l-8 5', 'd-mark'),
+      label(192, 78, 'upper goes', 'start'),
+      label(192, 106, 'lower stays', 'start'),
+    ],
   }),
   wall: () => ({
     box: '0 0 320 140',
-    body: svg`<rect class="d-foot" x="20" y="8" width="280" height="62"></rect><rect class="d-hole" x="74" y="40" width="14" height="18"></rect><rect class="d-hole" x="232" y="40" width="14" height="18"></rect>${line('M84 66Q160 120 236 66', 'd-mark')}<rect class="d-head" x="142" y="88" width="36" height="12"></rect>${label(81, 32, 'back')}${label(239, 32, 'through')}${label(160, 132, 'facing the wall')}`,
+    body: [
+      rect('d-foot', 20, 8, 280, 62),
+      rect('d-hole', 74, 40, 14, 18),
+      rect('d-hole', 232, 40, 14, 18),
+      line('M84 66Q160 120 236 66', 'd-mark'),
+      rect('d-head', 142, 88, 36, 12),
+      label(81, 32, 'back'),
+      label(239, 32, 'through'),
+      label(160, 132, 'facing the wall'),
+    ],
   }),
   shim: ({ answers: { shim } }) => ({
     box: '0 0 320 140',
-    body: svg`${line('M20 112H300')}<rect class="d-foot" x="76" y="56" width="44" height="56" rx="16"></rect><rect class="d-hole" x="196" y="100" width="52" height="12"></rect><rect class="d-foot" x="200" y="44" width="44" height="56" rx="16"></rect>${line('M98 30H222m-8 -5l8 5l-8 5M106 25l-8 5l8 5', 'd-mark')}${label(160, 22, '30 cm')}${label(222, 130, shim ? `2 %: ${Math.round((shim.shims[1]?.thickness_m ?? 0) * MM)} mm` : '')}`,
+    body: [
+      line('M20 112H300'),
+      rect('d-foot', 76, 56, 44, 56, 16),
+      rect('d-hole', 196, 100, 52, 12),
+      rect('d-foot', 200, 44, 44, 56, 16),
+      line('M98 30H222m-8 -5l8 5l-8 5M106 25l-8 5l8 5', 'd-mark'),
+      label(160, 22, '30 cm'),
+      label(222, 130, shim ? `2 %: ${Math.round((shim.shims[1]?.thickness_m ?? 0) * MM)} mm` : ''),
+    ],
   }),
   heard: () => ({
     box: '0 0 320 120',
-    body: svg`${line('M40 70H262', 'd-aim')}${ball(40, 70, 9)}${line('M272 26V104', 'd-mark')}<rect class="d-head" x="18" y="52" width="9" height="36"></rect><rect class="d-foot" x="150" y="88" width="34" height="18" rx="4"></rect>${label(296, 70, 'wall')}${label(167, 82, 'phone')}${label(40, 46, 'click')}${label(262, 22, 'click', 'end')}`,
+    body: [
+      line('M40 70H262', 'd-aim'),
+      ball(40, 70, 9),
+      line('M272 26V104', 'd-mark'),
+      rect('d-head', 18, 52, 9, 36),
+      rect('d-foot', 150, 88, 34, 18, 4),
+      label(296, 70, 'wall'),
+      label(167, 82, 'phone'),
+      label(40, 46, 'click'),
+      label(262, 22, 'click', 'end'),
+    ],
   }),
   last: () => ({
     box: '0 0 320 100',
-    body: svg`${line('M90 60H218', 'd-aim')}${ball(90, 60, 9)}${hole(230, 60, 14)}${label(160, 26, 'one ball')}`,
+    body: [line('M90 60H218', 'd-aim'), ball(90, 60, 9), hole(230, 60, 14), label(160, 26, 'one ball')],
   }),
 };
 

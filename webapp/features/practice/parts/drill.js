@@ -27,17 +27,41 @@ export function drill(state, act) {
     ${
       shown.picture === 'arc'
         ? html`<div class="fields pair">${practiceField(state, act, 'lie_deg')}${practiceField(state, act, 'length_m')}</div>
-      <div class="fields">${practiceField(state, act, 'above_grip_m', 'About the base of the neck: 450 mm is assumed until you measure it.')}</div>
+      <div class="fields">${practiceField(
+        state,
+        act,
+        'above_grip_m',
+        'About the base of the neck: 450 mm is assumed until you measure it.',
+      )}</div>
       <button type="button" class="go plain" @click=${() => act.go('strip')}>Arc to print</button>`
         : ''
     }
-    ${shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate) ? html`<div class="fields">${practiceField(state, act, 'gap_m')}</div>` : ''}
-    ${shown.picture === 'eyes' ? html`<div class="fields">${practiceField(state, act, 'eyes_m', 'Measure where they are. Beyond the line it is negative.')}</div>` : ''}
+    ${
+      shown.picture === 'gate' && (state.practice.gap_m || state.answers.gate)
+        ? html`<div class="fields">${practiceField(state, act, 'gap_m')}</div>`
+        : ''
+    }
+    ${
+      shown.picture === 'eyes'
+        ? html`<div class="fields">${practiceField(
+            state,
+            act,
+            'eyes_m',
+            'Measure where they are. Beyond the line it is negative.',
+          )}</div>`
+        : ''
+    }
     ${shown.picture === 'heard' ? earFields(state, act) : ''}
-    ${shown.picture === 'tempo' ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>` : ''}
+    ${
+      shown.picture === 'tempo'
+        ? html`<button type="button" class="go" @click=${() => act.go('tempo')}>Open Tempo</button>`
+        : ''
+    }
     ${sought(state, shown, act)}
-    <button type="button" class="go ${shown.picture === 'tempo' ? 'plain' : ''}" @click=${() => act.startDrill(shown)}>Start this drill</button>
+    <button type="button" class="go ${shown.picture === 'tempo' ? 'plain' : ''}"
+      @click=${() => act.startDrill(shown)}>Start this drill</button>
     <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>
     ${cautions(shown)}
-    <p class="quiet">Needs: ${shown.needs.map((thing) => THINGS[thing]).join(', ') || 'nothing'}. ${shown.least} to ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>`;
+    <p class="quiet">Needs: ${shown.needs.map((thing) => THINGS[thing]).join(', ') || 'nothing'}. ${shown.least} to
+      ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>`;
 }

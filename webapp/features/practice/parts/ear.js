@@ -12,7 +12,9 @@ const DOES = { off: 'Listen', asking: 'Waiting for the microphone', on: 'Stop li
 
 /** The numbers that it rests on. @param {State} state @param {PracticeActions} act */
 export const earFields = (state, act) => html`<div class="fields pair">
-    ${practiceField(state, act, 'wall_m')} ${practiceField(state, act, 'meant_m')} ${practiceField(state, act, 'floor_ft', '0: not known, the paper tells it')} ${practiceField(state, act, 'paper_m', '0: no paper')}
+    ${practiceField(state, act, 'wall_m')} ${practiceField(state, act, 'meant_m')}
+      ${practiceField(state, act, 'floor_ft', '0: not known, the paper tells it')}
+      ${practiceField(state, act, 'paper_m', '0: no paper')}
   </div>`;
 
 /** What was heard, to be read from afar. @param {State} state @param {PracticeActions} act */
@@ -20,13 +22,21 @@ export function ear({ practicePage, practice, answers: { paces }, settings }, ac
   const { hearing, rolls_m, floorHeard_ft } = practicePage;
   const last = rolls_m.at(-1);
   return html`<section class="ear">
-    <button type="button" class="go plain" ?disabled=${hearing === 'asking'} aria-pressed=${hearing === 'on'} @click=${act.listen}>${DOES[hearing]}</button>
+    <button type="button" class="go plain" ?disabled=${hearing === 'asking'} aria-pressed=${hearing === 'on'}
+      @click=${act.listen}>${DOES[hearing]}</button>
     ${
       last === undefined
         ? html`<p class="quiet">${hearing === 'on' ? 'Listening: strike, and let it meet the wall.' : ''}</p>`
-        : html`<p class="ear-last" role="status"><span class="big">${paceWords(last / practice.ear.meant_m - 1)}</span> <span class="quiet">would have run ${withUnit(last, distanceUnit(settings))}</span></p>`
+        : html`<p class="ear-last" role="status"><span class="big">${paceWords(last / practice.ear.meant_m - 1)}</span> <span
+          class="quiet">would have run ${withUnit(last, distanceUnit(settings))}</span></p>`
     }
-    ${paces?.lean && paces.spread ? html`<p>${rolls_m.length} putts: lean ${signed(100 * paces.lean.value, 0)} % (${signed(100 * paces.lean.low, 0)} to ${signed(100 * paces.lean.high, 0)}), spread ${percent(paces.spread.value)} (${percent(paces.spread.low)} to ${percent(paces.spread.high)}).</p>` : ''}
+    ${
+      paces?.lean && paces.spread
+        ? html`<p>${rolls_m.length} putts: lean ${signed(100 * paces.lean.value, 0)} % (${signed(100 * paces.lean.low, 0)} to
+          ${signed(100 * paces.lean.high, 0)}), spread ${percent(paces.spread.value)} (${percent(paces.spread.low)} to
+          ${percent(paces.spread.high)}).</p>`
+        : ''
+    }
     ${floorHeard_ft ? html`<p class="quiet">The floor runs as ${number(floorHeard_ft, 1)} ft on the Stimpmeter.</p>` : ''}
   </section>`;
 }

@@ -64,7 +64,9 @@ function likely({ answers: { felt, asFelt, ifSure }, problem }, act) {
     <p class="say">Likely ${percents(felt.slope_percent)}, give or take ${percents(felt.slope_sd_percent)}</p>
     <p class="quiet">${
       felt.trials
-        ? `Your feet are corrected by ${signed(felt.correction_percent, 1)} % after ${felt.trials} ${felt.trials === 1 ? 'trial' : 'trials'} of this kind.`
+        ? `Your feet are corrected by ${signed(felt.correction_percent, 1)} % after ${felt.trials} ${
+            felt.trials === 1 ? 'trial' : 'trials'
+          } of this kind.`
         : 'No trial of this kind yet: taken as felt, with the spread of untried feet.'
     }</p>
     ${gain}

@@ -32,30 +32,54 @@ export function runner(state, act) {
       practicePage.sound
     ] || practicePage.note;
   return html`<main class="run">
-    <header class="run-head"><h1><span class="over">${run.block + 1} of ${blocks.length}</span> <button type="button" class="word run-name" aria-expanded=${run.folded ? 'false' : 'true'} @click=${act.fold}><strong>${drill?.name ?? ''}</strong></button></h1>
+    <header class="run-head"><h1><span class="over">${run.block + 1} of ${blocks.length}</span> <button type="button"
+      class="word run-name" aria-expanded=${run.folded ? 'false' : 'true'}
+      @click=${act.fold}><strong>${drill?.name ?? ''}</strong></button></h1>
       <button type="button" class="word" aria-label="${other} screen" @click=${act.theme}>${other}</button>
       <button type="button" class="word" @click=${act.end}>End</button></header>
     <p class="run-time" role="timer" aria-label="${clock(left)} left">${clock(left)}</p>
-    ${note ? html`<p class="problem run-note" role="status">${note}</p>` : html`<p class="run-cue" aria-live="polite">${cue}</p>`}
+    ${
+      note
+        ? html`<p class="problem run-note" role="status">${note}</p>`
+        : html`<p class="run-cue" aria-live="polite">${cue}</p>`
+    }
     ${
       drill && !run.folded
-        ? html`<div class="run-setup" role="region" aria-label="How to set it up" tabindex="0"><button type="button" class="word" @click=${act.fold}>It is set up</button><ol class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol><p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(drill, state)}</div>`
-        : html`<div class="run-stage">${inTime ? pendulum() : drill?.picture === 'heard' ? ear(state, act) : drill ? drawing(drill, state) : ''}</div>`
+        ? html`<div class="run-setup" role="region" aria-label="How to set it up" tabindex="0"><button type="button"
+          class="word" @click=${act.fold}>It is set up</button><ol
+          class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol>
+          <p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(
+            drill,
+            state,
+          )}</div>`
+        : html`<div
+          class="run-stage">${
+            inTime ? pendulum() : drill?.picture === 'heard' ? ear(state, act) : drill ? drawing(drill, state) : ''
+          }</div>`
     }
     ${cautions(drill)}
     <div class="run-next">
-      <p>${next ? html`<span class="over">Next</span> ${(next.card ?? practicePage.drills.find(({ id }) => id === next.drill))?.name ?? ''}, ${next.minutes} min` : html`<span class="over">Last one</span>`}</p>
+      <p>${
+        next
+          ? html`<span
+            class="over">Next</span> ${(next.card ?? practicePage.drills.find(({ id }) => id === next.drill))?.name ?? ''},
+            ${next.minutes} min`
+          : html`<span class="over">Last one</span>`
+      }</p>
       ${sought(state, drill, act)}
       ${
         inTime
-          ? html`<span class="run-sound"><button type="button" class="pick" aria-pressed=${muted} @click=${() => act.setTempo({ muted: !muted })}>Mute</button>
+          ? html`<span class="run-sound"><button type="button" class="pick" aria-pressed=${muted}
+            @click=${() => act.setTempo({ muted: !muted })}>Mute</button>
         <button type="button" class="word" @click=${act.play}>${PLAYS[practicePage.sound]}</button></span>`
           : ''
       }
     </div>
     <div class="run-counts">
-      <button type="button" class="count good" aria-keyshortcuts="1" @click=${act.good}><span class="big">${run.good}</span> <span>${drill?.good ?? 'Good'}</span></button>
-      <button type="button" class="count" aria-keyshortcuts="2" @click=${act.bad}><span class="big">${run.bad}</span> <span>${drill?.bad ?? 'Bad'}</span></button>
+      <button type="button" class="count good" aria-keyshortcuts="1" @click=${act.good}><span
+        class="big">${run.good}</span> <span>${drill?.good ?? 'Good'}</span></button>
+      <button type="button" class="count" aria-keyshortcuts="2" @click=${act.bad}><span
+        class="big">${run.bad}</span> <span>${drill?.bad ?? 'Bad'}</span></button>
     </div>
     <div class="run-does">
       <button type="button" class="word" aria-keyshortcuts="b" @click=${act.back}>Back</button>

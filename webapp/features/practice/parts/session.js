@@ -35,7 +35,14 @@ export function session({ practice, practicePage, refusals, settings, entries },
   const note = practicePage.note || (refusals.plan && refusalWords(refusals.plan, settings));
   return html`
     <div class="minutes"><h1><span class="big">${minutes}<small> min</small></span></h1>
-      ${ruler({ label: 'Minutes', words: `${minutes} minutes`, value: minutes, stops: MINUTES, mark: (stop) => (stop % 5 ? '' : String(stop)), onValue: act.setMinutes })}</div>
+      ${ruler({
+        label: 'Minutes',
+        words: `${minutes} minutes`,
+        value: minutes,
+        stops: MINUTES,
+        mark: (stop) => (stop % 5 ? '' : String(stop)),
+        onValue: act.setMinutes,
+      })}</div>
     ${choice({
       label: 'Where',
       name: 'place',
@@ -47,12 +54,18 @@ export function session({ practice, practicePage, refusals, settings, entries },
       onValue: act.setPlace,
     })}
     <div class="choice" role="group" aria-label="At hand"><p class="over">At hand</p><div class="choice-row">
-      ${Object.entries(THINGS).map(([thing, words]) => html`<button type="button" class="pick" aria-pressed=${at_hand.includes(/** @type {Thing} */ (thing))} @click=${() => act.toggle(/** @type {Thing} */ (thing))}>${words}</button>`)}
+      ${Object.entries(THINGS).map(
+        ([thing, words]) =>
+          html`<button type="button" class="pick" aria-pressed=${at_hand.includes(/** @type {Thing} */ (thing))}
+            @click=${() => act.toggle(/** @type {Thing} */ (thing))}>${words}</button>`,
+      )}
     </div></div>
     ${note ? html`<p class="problem" role="alert">${note}</p>` : ''}
     <button type="button" class="go" ?disabled=${!planned} @click=${act.start}>Start</button>
     <section class=${planned ? 'plan' : 'plan stale'} aria-label="Plan" aria-busy=${planned ? 'false' : 'true'}>
-      <header class="sheet-head"><h2>${planned || !blocks.length ? 'Plan' : 'The plan before'}</h2><button type="button" class="word" aria-pressed=${practicePage.changing} @click=${act.change}>${practicePage.changing ? 'Done' : 'Change'}</button></header>
+      <header class="sheet-head"><h2>${planned || !blocks.length ? 'Plan' : 'The plan before'}</h2><button type="button"
+        class="word" aria-pressed=${practicePage.changing}
+        @click=${act.change}>${practicePage.changing ? 'Done' : 'Change'}</button></header>
       ${purpose ? html`<p>For ${SKILLS[purpose].toLowerCase()}: it needs work the most.</p>` : ''}
       <ol>${blocks.map((block, i) => row(block, i))}</ol>
     </section>
@@ -64,12 +77,23 @@ export function session({ practice, practicePage, refusals, settings, entries },
     const raises = i > 1 && i < blocks.length - 1;
     return html`<li>
       <span class="plan-minutes">${block.minutes}<small> min</small></span>
-      <span><button type="button" class="row" @click=${() => act.openDrill(block.drill)}><strong>${name}</strong><span class="quiet">${block.why} ${lastDone(entries, block.drill)}</span></button>
+      <span><button type="button" class="row" @click=${() => act.openDrill(block.drill)}><strong>${name}</strong><span
+        class="quiet">${block.why} ${lastDone(entries, block.drill)}</span></button>
       ${
         practicePage.changing
           ? html`<span class="plan-does">
-          ${block.instead.some((id) => blocks.every(({ drill }) => drill !== id)) ? html`<button type="button" class="word" aria-label="Another drill in place of ${name}" @click=${() => act.swap(i)}>Swap</button>` : ''}
-          ${raises ? html`<button type="button" class="word" aria-label="${name} earlier" @click=${() => act.raise(i)}>Earlier</button>` : ''}
+          ${
+            block.instead.some((id) => blocks.every(({ drill }) => drill !== id))
+              ? html`<button type="button" class="word" aria-label="Another drill in place of ${name}"
+                @click=${() => act.swap(i)}>Swap</button>`
+              : ''
+          }
+          ${
+            raises
+              ? html`<button type="button" class="word" aria-label="${name} earlier"
+                @click=${() => act.raise(i)}>Earlier</button>`
+              : ''
+          }
         </span>`
           : ''
       }</span>

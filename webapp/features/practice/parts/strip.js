@@ -40,10 +40,13 @@ function faces(points) {
       const length = Math.hypot(1, turn);
       // square to the way: the way is (1, turn) with the feet's side up
       const [dx, dy] = [(-turn / length) * (FACE / 2), FACE / 2 / length];
-      return `M${(along - dx).toFixed(2)} ${(-(inside - dy)).toFixed(2)}L${(along + dx).toFixed(2)} ${(-(inside + dy)).toFixed(2)}`;
+      const place = (/** @type {number} */ x, /** @type {number} */ y) => `${x.toFixed(2)} ${(-y).toFixed(2)}`;
+      return `M${place(along - dx, inside - dy)}L${place(along + dx, inside + dy)}`;
     })
     .join('');
 }
+
+const centimetres = Array.from({ length: RULER / 10 + 1 }, (_, i) => `M${-RULER / 2 + 10 * i} ${i % 5 ? 31 : 29}V34`);
 
 /** @param {State} state @param {PracticeActions} act */
 export function strip({ answers, practice, settings }, act) {
@@ -71,7 +74,7 @@ export function strip({ answers, practice, settings }, act) {
         text-anchor="end">${right}</text>
       <text class="s-text" x="0" y="-58" text-anchor="middle">feet on this side</text>
       <path class="d-line"
-        d=${`M${-RULER / 2} 34h${RULER}${Array.from({ length: RULER / 10 + 1 }, (_, i) => `M${-RULER / 2 + 10 * i} ${i % 5 ? 31 : 29}V34`).join('')}`}></path>
+        d=${`M${-RULER / 2} 34h${RULER}${centimetres.join('')}`}></path>
       <text class="s-text" x="0" y="41" text-anchor="middle">This ruler is ${RULER} mm. If not, print at 100 %.</text>
       <text class="s-text" x="0" y="48" text-anchor="middle">Lie ${practice.lie_deg}°, putter
         ${Math.round(practice.length_m * MM)} mm. Dashed: the line to the hole.</text>

@@ -18,8 +18,12 @@ export function week({ practice, answers, refusals, settings }, act) {
   const value = (/** @type {Event} */ event) => /** @type {HTMLInputElement} */ (event.target).value;
   return html`<h1>Tournament week</h1>
     <div class="fields pair">
-      <label class="week-field">First tee<input type="datetime-local" .value=${first_tee} @change=${(/** @type {Event} */ event) => act.setWeek({ first_tee: value(event) })}></label>
-      <label class="week-field">Days before<select .value=${String(days_before)} @change=${(/** @type {Event} */ event) => act.setWeek({ days_before: Number(value(event)) })}>${DAYS.map((n) => html`<option value=${n} ?selected=${n === days_before}>${n}</option>`)}</select></label>
+      <label class="week-field">First tee<input type="datetime-local" .value=${first_tee}
+        @change=${(/** @type {Event} */ event) => act.setWeek({ first_tee: value(event) })}></label>
+      <label class="week-field">Days before<select .value=${String(days_before)}
+        @change=${(/** @type {Event} */ event) => act.setWeek({ days_before: Number(value(event)) })}>${DAYS.map(
+          (n) => html`<option value=${n} ?selected=${n === days_before}>${n}</option>`,
+        )}</select></label>
     </div>
     ${refusals.week ? html`<p class="problem" role="alert">${refusalWords(refusals.week, settings)}</p>` : ''}
     ${first_tee ? '' : html`<p class="quiet">Set the first tee time: the days before it are laid out here.</p>`}
@@ -29,8 +33,10 @@ export function week({ practice, answers, refusals, settings }, act) {
             (day) => html`<section class="skill"><h2>${dayWords(day.day)}${day.left ? '' : ', first round'}</h2>
       ${day.sessions.map(
         ({ id, name, minutes, place, weights, why }) => html`<div class="week-session">
-          <button type="button" class="row" @click=${() => act.openSession({ minutes, place, weights })}><strong>${name}, ${minutes} min</strong><span class="quiet">${PLACES[place]}. ${why}</span></button>
-          <button type="button" class="pick" aria-pressed=${done.includes(id)} aria-label="${name}, ${dayWords(day.day)}: done" @click=${() => act.sessionDone(id)}>${done.includes(id) ? 'done' : 'not yet'}</button>
+          <button type="button" class="row" @click=${() => act.openSession({ minutes, place, weights })}><strong>${name},
+            ${minutes} min</strong><span class="quiet">${PLACES[place]}. ${why}</span></button>
+          <button type="button" class="pick" aria-pressed=${done.includes(id)} aria-label="${name}, ${dayWords(day.day)}: done"
+            @click=${() => act.sessionDone(id)}>${done.includes(id) ? 'done' : 'not yet'}</button>
         </div>`,
       )}</section>`,
           )
