@@ -8,7 +8,7 @@ import { pick } from './pick.js';
 
 export const HOLE_M = 0.108;
 export const BALL_M = 0.04267;
-const FOOT_M = 0.3048;
+export const FOOT_M = 0.3048;
 const INCH_M = 0.0254;
 
 /** @type {Record<Settings['distance'], (settings: Settings) => Unit>} */

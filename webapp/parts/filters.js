@@ -3,7 +3,7 @@
  * @import {Entry, Only, Settings} from '../types.js'
  */
 import { html } from 'lit-html';
-import { dayWords, distanceUnit, inUnit, today } from '../format.js';
+import { dayWords, distanceUnit, FOOT_M, inUnit, today } from '../format.js';
 import { choice } from './choice.js';
 
 /** @type {[string, string][]} */
@@ -19,7 +19,6 @@ const HOW = [
   ['practice', 'practice'],
   ['competition', 'competition'],
 ];
-const FOOT_M = 0.3048;
 /** As the engine bands first putts, m. */
 const EDGES_M = [3, 5, 8, 12, 20, 40].map((feet) => feet * FOOT_M);
 const FARTHEST_M = 200 * FOOT_M;

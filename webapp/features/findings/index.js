@@ -7,40 +7,22 @@
 import './findings.css';
 import { give } from '../../device/share.js';
 import { localTime } from '../../format.js';
+import { FIELDS } from '../../engine/fields.js';
 import { countedOf, hasGreen, puttsOf } from '../../records/chosen.js';
 import { report } from './report.js';
 import { view } from './view.js';
 
 /** What the engine takes of a putt as it is kept. */
-const TAKEN = /** @type {const} */ ([
-  'distance_m',
-  'stimp_ft',
-  'slope_percent',
-  'fall_deg',
-  'stations',
-  'past_m',
-  'aim_deg',
-  'read',
-  'result',
-  'side',
-  'length',
-  'gate',
-  'line_error_deg',
-  'felt_percent',
-  'start_deg',
-  'start_sd_deg',
-  'launch_mps',
-  'launch_sd_mps',
-]);
+const TAKEN = /** @type {(keyof PuttEntry)[]} */ (Object.keys(FIELDS.LoggedFields));
 
 /**
  * Ids stay here: its answer names places in the list. Weeks are those of the player's own days.
  * @param {PuttEntry} entry @param {number} i
  */
 const asked = (entry, i) => ({
+  ...Object.fromEntries(TAKEN.map((name) => [name, entry[name]])),
   id: String(i),
   at: localTime(entry.at),
-  ...Object.fromEntries(TAKEN.map((name) => [name, entry[name]])),
   stations: entry.stations?.map(({ at_m, slope_percent, fall_deg }) => ({ at_m, slope_percent, fall_deg })),
 });
 

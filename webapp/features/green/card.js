@@ -4,10 +4,9 @@
  */
 import { pick } from '../../pick.js';
 import { html } from 'lit-html';
-import { aim, distanceUnit, inUnit, number } from '../../format.js';
+import { aim, distanceUnit, FOOT_M, inUnit, number } from '../../format.js';
 
 export const SLOPES = [1, 2, 3, 4];
-const FOOT_M = 0.3048;
 /** @param {Settings} settings */
 export const distancesOf = (settings) =>
   settings.distance === 'm' ? [1, 2, 3, 4.5, 6, 9] : [3, 6, 10, 15, 20, 30].map((feet) => feet * FOOT_M);

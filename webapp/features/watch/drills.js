@@ -2,10 +2,10 @@
  * What a putt that was seen counts in the drill in hand.
  * @import {State, WatchedPutt} from '../../types.js'
  */
+import { FOOT_M } from '../../format.js';
 import { pick } from '../../pick.js';
 
 const YARD_M = 0.9144;
-const FOOT_M = 0.3048;
 
 /**
  * Whether it did what the drill asks; null where that was not seen, or the drill is of another kind.

@@ -2,10 +2,9 @@
  * What the engine works out for a drill, in one or two lines.
  * @import {Drill, Settings, State} from '../../../types.js'
  */
-import { distanceUnit, fineUnit, number, percent, smallUnit, withUnit } from '../../../format.js';
+import { distanceUnit, FOOT_M, fineUnit, number, percent, smallUnit, withUnit } from '../../../format.js';
 
 const APART_M = 0.3;
-const FOOT_M = 0.3048;
 
 /** Lengths in the player's units, of three sizes. @param {Settings} settings */
 const lengths = (settings) => ({
