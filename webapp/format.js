@@ -141,13 +141,14 @@ export const aim = (read, settings) => AIM[settings.aim](read, settings);
 
 /**
  * How far that aim may be off, in its unit; empty where it is not known.
- * @param {Pick<Read, 'aim_deg' | 'aim_sd_deg' | 'aim_offset_sd_m'>} read @param {Settings} settings
+ * @param {Pick<Read, 'aim_sd_deg' | 'aim_offset_sd_m'>} read @param {Settings} settings
  */
 export function aimSpread({ aim_sd_deg, aim_offset_sd_m }, settings) {
   if (aim_sd_deg === null || aim_offset_sd_m === null) return '';
   const { number: shown, unit } = aim({ aim_deg: aim_sd_deg, aim_offset_m: aim_offset_sd_m }, settings);
-  const whole = (unit === 'in' || unit === 'cm') && Number(shown) >= 1;
-  return whole ? String(Math.round(Number(shown))) : shown;
+  // tenths of a spread as wide as that say nothing
+  const coarse = unit === 'in' || unit === 'cm' ? 1 : 3;
+  return Number(shown) >= coarse ? String(Math.round(Number(shown))) : shown;
 }
 
 /**

@@ -191,7 +191,6 @@ export interface Answers {
   marked: Answer<'marked'>;
   follow: Answer<'follow'>;
   lens: Answer<'lens'>;
-  sure: Answer<'read'>;
   byTilt: Answer<'read'>;
   bySpeed: Answer<'read'>;
   ownFeel: Answer<'feel'>;
@@ -686,7 +685,8 @@ export interface State {
   putt: Putt;
   player: Player;
   you: You | null;
-  read: Answered<Read> | null;
+  /** With how far its aim may be off, two times in three; null within: not known. */
+  read: (Answered<Read> & { off?: Pick<Read, 'aim_sd_deg' | 'aim_offset_sd_m'> }) | null;
   window: Answered<Window> | null;
   costs: Answered<Cost[]> | null;
   /** Why the putt in hand has no read. */

@@ -79,8 +79,9 @@ class Phone:
         return self.page
 
     def ready(self, **saved: Any) -> Page:
-        """The app with a read and its window on the screen."""
+        """The app with a read, how sure it is, and its window on the screen."""
         page = self.open(**saved)
+        expect(page.locator(".answer .off")).to_contain_text("±", timeout=60_000)
         expect(page.get_by_role("button", name=re.compile(r"^Make .*%"))).to_be_visible(timeout=60_000)
         return page
 

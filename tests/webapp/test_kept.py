@@ -27,8 +27,11 @@ def test_the_last_read_is_there_before_the_engine(phone: Any) -> None:
     expect(page.locator("#entry")).to_have_value("15")
     expect(page.locator(".answer .pace")).to_contain_text("15")
     expect(page.locator(".window:not(.stale)")).to_have_count(1)
+    page.wait_for_function(
+        "() => (({ putt, off }) => off && putt.distance_m > 4.5)(JSON.parse(localStorage.borrowline ?? '{}').read ?? {})"
+    )
     before = page.locator(".answer").inner_text()
-    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.read?.putt.distance_m > 4.5")
+    assert "±" in before
     # An engine that never comes up
     page.route(re.compile(r"engine/worker\.js"), lambda route: None)
     page.add_init_script("navigator.serviceWorker.register = () => new Promise(() => {})")
@@ -139,7 +142,7 @@ def test_the_caution_is_said_once(phone: Any) -> None:
     expect(caution).to_be_visible()
     page.get_by_role("button", name="Understood").click()
     expect(caution).to_have_count(0)
-    page.wait_for_function("() => JSON.parse(localStorage.borrowline ?? 'null')?.cautioned")
+    assert phone.kept("cautioned")
     page.reload()
     page.locator(".answer").wait_for()
     expect(caution).to_have_count(0)

@@ -1,6 +1,7 @@
 """Feet and eye: felt, measured, learned, and into the read with what is not known."""
 
 from collections.abc import Callable
+from datetime import datetime
 from typing import Any
 
 import pytest
@@ -114,7 +115,8 @@ def test_a_broken_calibration_gives_way(phone: Any) -> None:
     expect(page.get_by_text("No trial of this kind yet")).to_be_visible(timeout=60_000)
 
 
-FULL = {"feet": TRIALS, "eye": TRIALS, "rolls": [{"distance_m": 6.1, "time_s": 4.7, "way": way} for way in ("out", "back")]}
+ROLL = {"distance_m": 6.1, "time_s": 4.7, "place": "", "date": datetime.now().astimezone().isoformat()}
+FULL = {"feet": TRIALS, "eye": TRIALS, "rolls": [{**ROLL, "way": way} for way in ("out", "back")]}
 FULL["speeds"] = [{"place": "A long name of a course (demo)", "date": "2026-11-24", "stimp_ft": 11.2, "stimp_sd_ft": 0.4}]
 
 

@@ -9,6 +9,11 @@ import * as db from './db.js';
 import { checked } from './entry.js';
 import { partsOf } from './parts.js';
 
+/**
+ * @typedef {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry> |
+ *   Partial<RoundEntry>} Patch
+ */
+
 const AGAIN_MS = 3000;
 export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
 
@@ -146,13 +151,15 @@ export function createRecord(store) {
     keep,
     /**
      * A field that is undefined is taken away.
-     * @param {string} id @param {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry> |
-     *   Partial<RoundEntry>} patch
+     * @param {string} id
+     * @param {Patch | ((entry: Entry) => Patch)} patch made from the entry as the last change has left it
      */
     change: (id, patch) =>
       change(async () => {
         const entry = all().find((each) => each.id === id);
-        if (entry) await put([/** @type {Entry} */ ({ ...entry, ...patch, changed: after(entry.changed) })]);
+        if (!entry) return;
+        const made = typeof patch === 'function' ? patch(entry) : patch;
+        await put([/** @type {Entry} */ ({ ...entry, ...made, changed: after(entry.changed) })]);
       }),
     /**
      * Takes in what is newer than what is kept, or not there yet.

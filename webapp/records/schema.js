@@ -223,6 +223,7 @@ const READ = record({
   apex: record({ x_m: isNumber, y_m: isNumber }),
   path: isPath,
 });
+const OFF = record({ aim_sd_deg: orNull(isNumber), aim_offset_sd_m: orNull(isNumber) });
 const WINDOW = record({ make_probability: between(0, 1), high_line: isPath, low_line: isPath });
 /** @type {Each} */
 const TRIALS = {
@@ -389,9 +390,9 @@ function one(what, value, check, instead, aside) {
   return instead;
 }
 
-/** @template T @param {unknown} value @param {Check} check @returns {Answered<T> | null} */
-const answered = (value, check) =>
-  isRecord(value) && isPutt(value.putt) && check(value.value)
+/** @template T @param {unknown} value @param {Check} check @param {Check} [isOff] @returns {Answered<T> | null} */
+const answered = (value, check, isOff = (off) => off === undefined) =>
+  isRecord(value) && isPutt(value.putt) && check(value.value) && isOff(value.off)
     ? /** @type {Answered<T>} */ (/** @type {unknown} */ (value))
     : null;
 
@@ -417,7 +418,7 @@ export function restore(data, aside = []) {
     settings,
     putt: one('putt', saved.putt, isPutt, exampleOf(settings), aside),
     player: kept('player', saved.player, PLAYER, PLAYER_CHECKS, aside),
-    read: answered(saved.read, READ),
+    read: answered(saved.read, READ, (off) => off === undefined || OFF(off)),
     window: answered(saved.window, WINDOW),
     cautioned: saved.cautioned === true,
     place: one('place', saved.place, isText, '', aside),

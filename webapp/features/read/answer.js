@@ -18,14 +18,16 @@ function said(read, settings) {
 }
 
 /** @param {State} state @param {ReadActions} act */
-export function answer({ read, refusal, settings, answers: { sure } }, act) {
+export function answer({ read, refusal, settings }, act) {
   if (refusal)
     return html`<section class="answer" aria-live="polite"><h1 class="refused">No such putt</h1><p
       class="shape">${refusal.value}</p></section>`;
   const pace = distanceUnit(settings);
   const { number, unit, side, length, shape } = read ? said(read.value, settings) : NOT_YET;
-  const off = read && sure ? aimSpread(sure, settings) || '?' : '';
-  return html`<section class="answer" aria-live="polite">
+  const off = read?.off ? aimSpread(read.off, settings) || '?' : '';
+  // so many large digits, two letters beside them for one: they take the room that there is
+  const wide = [...number, ...length].length + [...unit, ...pace.unit].length / 2;
+  return html`<section class="answer" .style=${`--wide:${wide}`} aria-live="polite">
     <h1><span class="over">Aim</span> <span class="big">${number}<small> ${unit}</small></span> <span
       class="say">${side}</span></h1>
     ${

@@ -25,7 +25,7 @@ export const BY = {
 const whose = ({ answers }, source) =>
   source !== 'typed' ? '' : answers.ownFeel?.sd_percent ? ', as sure as your feet have been' : ', as sure as the player reads';
 
-/** @param {Answers['sure'] | undefined} read @param {Settings} settings */
+/** @param {Answers['byTilt'] | undefined} read @param {Settings} settings */
 function moves(read, settings) {
   if (!read) return '…';
   const off = aimSpread(read, settings);

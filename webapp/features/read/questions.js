@@ -57,7 +57,11 @@ export const questions = [
     on: ({ putt }) => [putt],
     fields: ({ putt }) => plain(putt),
     follows: true,
-    lands: (/** @type {Read} */ value, asked, { putt }) => ({ refusal: null, read: { value, putt: puttOf(asked, [putt]) } }),
+    // how sure it is comes a moment later; till then it is as sure as the one before
+    lands: (/** @type {Read} */ value, asked, { putt, read }) => ({
+      refusal: null,
+      read: { value, putt: puttOf(asked, [putt]), ...(read?.off && { off: read.off }) },
+    }),
     refused: (refusal, asked, state) =>
       refusal.code === 'runs_away' && alike(state.putt, asked)
         ? {
@@ -96,6 +100,8 @@ export const questions = [
     on: ({ putt, player, answers }) => [putt, player, answers.ownFeel],
     fields: doubted,
     follows: true,
+    lands: ({ aim_sd_deg, aim_offset_sd_m }, _, { read }) =>
+      read ? { read: { ...read, off: { aim_sd_deg, aim_offset_sd_m } } } : {},
   },
   {
     into: 'byTilt',

@@ -9,14 +9,14 @@ import { picture } from '../../parts/picture/picture.js';
 import { rollBall, stopRoll } from '../../parts/picture/roll.js';
 import { apexWords, pictureWords } from './words.js';
 
-const KEYS = /** @type {const} */ (['read', 'putt', 'window', 'refusal', 'settings', 'size', 'station', 'answers']);
+const KEYS = /** @type {const} */ (['read', 'putt', 'window', 'refusal', 'settings', 'size', 'station']);
 /** A smaller aim than this is not worth a measure on the picture. */
 const SHOWN_M = 0.005;
 /** @type {{state: State, drawn: unknown} | undefined} */
 let last;
 
 /** @param {State} state @returns {import('../../parts/picture/picture.js').Picture} */
-function pictureOf({ read, putt, window, settings, size, station, answers: { sure } }) {
+function pictureOf({ read, putt, window, settings, size, station }) {
   // The picture shows the putt that was answered, so that curve and hole always belong together.
   const shown = read?.putt ?? putt;
   const { number, unit } = read ? aim(read.value, settings) : { number: '', unit: '' };
@@ -24,7 +24,7 @@ function pictureOf({ read, putt, window, settings, size, station, answers: { sur
     size,
     putt: shown,
     read: read?.value,
-    off_m: sure?.aim_offset_sd_m ?? 0,
+    off_m: read?.off?.aim_offset_sd_m ?? 0,
     window: window?.value,
     // By what they hold: a drag that comes back to the same putt makes another object of it
     stale: JSON.stringify(window?.putt) !== JSON.stringify(shown),

@@ -93,12 +93,14 @@ export function actions({ store, record }) {
     openHole: (hole) => store.change('open a hole', { problem: null, roundsPage: { ...store.state.roundsPage, hole } }),
     /** @param {string} field @param {string} text @param {string} message */
     refuse: (field, text, message) => store.change('refuse a hole', { problem: { field, text, message } }),
-    /** What is added to a first putt. @param {RoundEntry} round @param {number} number @param {Partial<RoundPutt>} patch */
-    async addToPutt(round, number, patch) {
-      const holes = round.holes.map((hole) =>
-        hole.hole === number ? { ...hole, putts: hole.putts.map((putt, i) => (i ? putt : { ...putt, ...patch })) } : hole,
-      );
-      if (await record.change(round.id, { holes })) store.change('added to a putt', { problem: null });
+    /** What is added to a first putt. @param {string} id @param {number} number @param {Partial<RoundPutt>} patch */
+    async addToPutt(id, number, patch) {
+      const added = await record.change(id, (round) => ({
+        holes: /** @type {RoundEntry} */ (round).holes.map((hole) =>
+          hole.hole === number ? { ...hole, putts: hole.putts.map((putt, i) => (i ? putt : { ...putt, ...patch })) } : hole,
+        ),
+      }));
+      if (added) store.change('added to a putt', { problem: null });
     },
     /** @param {string} id */
     async remove(id) {

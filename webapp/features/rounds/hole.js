@@ -28,7 +28,7 @@ export function holeSheet({ roundsPage, settings, problem }, round, act) {
   const hole = round.holes.find((each) => each.hole === roundsPage.hole);
   const putt = hole?.putts[0];
   if (!hole || !putt) return '';
-  const add = (/** @type {Partial<RoundPutt>} */ patch) => act.addToPutt(round, hole.hole, patch);
+  const add = (/** @type {Partial<RoundPutt>} */ patch) => act.addToPutt(round.id, hole.hole, patch);
   const fields = NUMBERS.map(([name, label, hint]) => {
     const unit = unitOf(name === 'felt_percent' ? 'slope_percent' : name, settings);
     const mine = problem?.field === `hole-${name}` ? problem : null;
