@@ -1,5 +1,7 @@
 import type { Engine } from './engine/client.js';
 import type { Question } from './questions.js';
+import type { Part } from './records/part.js';
+import type { Parts } from './records/parts.js';
 import type { Records } from './records/record.js';
 import type { Store } from './store.js';
 import type { State } from './types.js';
@@ -9,6 +11,7 @@ export interface App {
   store: Store;
   engine: Pick<Engine, 'ask'>;
   record: Records;
+  parts: Parts;
 }
 
 /** A screen, its word in the bottom row, and all that is its own. Its style is the .css file in its folder. */
@@ -21,8 +24,8 @@ export interface Feature {
   within?: string;
   /** Other addresses that lead to it: of older versions, or of a part of it. */
   formerly?: string[];
-  /** Its parts of what is kept, which "set this part back" makes new. */
-  keeps?: (keyof State)[];
+  /** Its parts of what is kept, which "set this part back" makes new: how each is read back. */
+  keeps?: { [Name in keyof State]?: Part<State[Name]> };
   /** Its part of the state that goes with the page. */
   initial?: Partial<State>;
   questions?: Question[];

@@ -1,24 +1,22 @@
 /**
  * What stands where a screen has failed: the way out and the way back. The row of screens stays below it.
- * @import {Store} from './store.js'
- * @import {Feature} from './app.js'
+ * @import {App, Feature} from './app.js'
  */
 import { html } from 'lit-html';
 import { giveBackup } from './records/backup.js';
 import { inWords } from './records/record.js';
-import { restore } from './records/schema.js';
 
-/** @param {Store} store @param {Feature | undefined} feature @param {{said: string, again: () => void}} fault */
-export function faultView(store, feature, fault) {
+/** @param {Pick<App, 'store' | 'parts'>} app @param {Feature | undefined} feature @param {{said: string, again: () => void}} fault */
+export function faultView({ store, parts }, feature, fault) {
   const say = (/** @type {string} */ said) => {
     fault.said = said;
     store.change('say', {});
   };
-  const exporting = () => void giveBackup(store.state).then(say, (error) => say(inWords(error)));
+  const exporting = () => void giveBackup(store.state, parts).then(say, (error) => say(inWords(error)));
   function setBack() {
     /** @type {Record<string, any>} */
-    const fresh = restore(null);
-    const names = feature?.keeps ?? [];
+    const fresh = parts.restore(null);
+    const names = /** @type {(keyof typeof store.state)[]} */ (Object.keys(feature?.keeps ?? {}));
     const aside = names.map((name) => ({ what: name, value: store.state[name] }));
     store.change('set back', {
       ...Object.fromEntries(names.map((name) => [name, fresh[name]])),

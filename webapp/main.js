@@ -6,6 +6,7 @@ import { createStore } from './store.js';
 import { keepAsking } from './questions.js';
 import { createEngine } from './engine/client.js';
 import { createRecord } from './records/record.js';
+import { createParts } from './records/parts.js';
 import { keepSaved, load } from './records/saved.js';
 import { watchInstall } from './device/install.js';
 import { wear, watchNight } from './device/theme.js';
@@ -47,10 +48,11 @@ function screen() {
   return FEATURES.find(({ id, formerly = [] }) => id === address || formerly.includes(address))?.id ?? HOME;
 }
 
+const parts = createParts(Object.assign({}, ...FEATURES.map(({ keeps }) => keeps)));
 const store = createStore(
   Object.assign(
     /** @type {import('./types.js').State} */ ({
-      ...load(),
+      ...load(parts),
       screen: screen(),
       entries: null,
       looking: null,
@@ -73,8 +75,8 @@ const engine = createEngine({
   onState: (state) =>
     store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }),
 });
-const app = { store, engine, record: createRecord(store) };
-const kept = keepSaved(store, app.record);
+const app = { store, engine, record: createRecord(store, parts), parts };
+const kept = keepSaved(store, app.record, parts);
 // The first paint of a read waits for nothing; what another screen shows is in the database
 if (screen() !== 'read') await Promise.race([kept, new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
 /**
@@ -118,7 +120,7 @@ function draw() {
   const feature = FEATURES.find(({ id }) => id === state.screen);
   try {
     wear(state.settings.theme);
-    render(page(state, FEATURES, fault ? faultView(store, feature, fault) : shown?.view(), act), root);
+    render(page(state, FEATURES, fault ? faultView(app, feature, fault) : shown?.view(), act), root);
     if (!fault) shown?.drawn?.(root);
     if (state.screen !== at && (at || state.screen !== HOME)) arrive(root, names.get(state.screen) ?? '');
     at = state.screen;

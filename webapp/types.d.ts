@@ -665,6 +665,27 @@ export interface Draft {
   speed: string;
 }
 
+/** Of the state what is kept, as it is read back at the start. */
+export type Kept = Pick<
+  State,
+  | 'settings'
+  | 'putt'
+  | 'player'
+  | 'read'
+  | 'window'
+  | 'cautioned'
+  | 'calibration'
+  | 'sighted'
+  | 'felt'
+  | 'you'
+  | 'practice'
+  | 'place'
+  | 'draft'
+  | 'logging'
+  | 'card'
+  | 'unkept'
+>;
+
 export interface State {
   practice: Practice;
   practicePage: PracticePage;

@@ -18,13 +18,15 @@ from server import Site
 SCREEN = """
 import './tides.css';
 import { html } from 'lit-html';
+import { between } from '../../records/forms.js';
+import { fields } from '../../records/part.js';
 
 /** @type {import('../../app.js').Feature} */
 export const tides = {
   id: 'tides',
   label: 'Tides',
   formerly: ['ebb'],
-  initial: { tides: { level_m: 2 } },
+  keeps: { tides: fields('tides', { level_m: 2 }, { level_m: between(0.3, 25) }, { atOnce: true }) },
   questions: [
     {
       into: 'tides',
@@ -106,6 +108,8 @@ def test_a_screen_is_a_folder_and_its_line(page: Page, changed: Site) -> None:
     expect(level).to_have_count(0)
     row.click()
     expect(level).to_have_text("3.00")
+    page.reload()  # what it keeps is read back
+    expect(level).to_have_text("3.00", timeout=60_000)
 
 
 def test_the_page_follows_a_range_of_the_engine(page: Page, changed: Site) -> None:

@@ -1,5 +1,6 @@
 /**
  * The record as the screens have it. What the store calls an entry is on the disk; what could not be kept is said.
+ * @import {Parts} from './parts.js'
  * @import {Store} from '../store.js'
  * @import {DrillEntry, Entry, GreenEntry, NoteEntry, PuttEntry, RoundEntry, State} from '../types.js'
  */
@@ -7,7 +8,6 @@ import { askToStay } from '../device/stay.js';
 import { after } from './clock.js';
 import * as db from './db.js';
 import { checked } from './entry.js';
-import { partsOf } from './parts.js';
 
 /**
  * @typedef {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry> |
@@ -34,8 +34,8 @@ export function inWords(error) {
     : 'Not kept: Borrowline has a fault here.';
 }
 
-/** @param {Store} store */
-export function createRecord(store) {
+/** @param {Store} store @param {Pick<Parts, 'rowsOf'>} parts */
+export function createRecord(store, parts) {
   /** Where the phone's own entries stand. */
   const own = () => (store.state.looking ? 'own' : 'entries');
   const all = () => store.state[own()] ?? [];
@@ -104,7 +104,7 @@ export function createRecord(store) {
     const good = entries.map(checked);
     const played = (/** @type {Entry[]} */ some) => some.some(({ sample }) => !sample);
     const first = store.state[own()] !== null && !played(all()) && played(good);
-    await db.write(good, before, partsOf(patch));
+    await db.write(good, before, parts.rowsOf(patch));
     // There is something to lose now
     if (first) void askToStay().then((stays) => store.change('asked to stay', { stays }));
     store.change('written', store.state.entries ? { ...patch, entries: withThem(good) } : patch);
@@ -168,7 +168,7 @@ export function createRecord(store) {
      */
     merge: (entries, before, patch = {}) =>
       change(async () => {
-        await db.write(entries.map(checked), before, partsOf(patch), true);
+        await db.write(entries.map(checked), before, parts.rowsOf(patch), true);
         store.change('taken in', patch);
         await read();
       }),
@@ -178,7 +178,7 @@ export function createRecord(store) {
      */
     erase: (chosen, patch = {}) =>
       change(async () => {
-        await db.erase(chosen, partsOf(patch));
+        await db.erase(chosen, parts.rowsOf(patch));
         store.change('erased', patch);
         await read();
         if (!all().length && store.state.exported) await mark('');

@@ -3,12 +3,13 @@
  * localStorage besides, since that is there at once; browsers write it to the disk late, so it is never the truth.
  * @import {Store} from '../store.js'
  * @import {State} from '../types.js'
+ * @import {Misfit} from './part.js'
+ * @import {Parts} from './parts.js'
  * @import {Records} from './record.js'
  */
 import { isNewer as isNewerStore, onOtherTab, readMarks } from './db.js';
-import { KEPT, PAINTED, partsOf, wholeOf } from './parts.js';
 import { inWords, NEWER } from './record.js';
-import { isNewer, restore, SCHEMA } from './schema.js';
+import { isNewer, SCHEMA } from './schema.js';
 
 const KEY = 'borrowline';
 /** Between two writes of what changes under the finger. */
@@ -19,10 +20,11 @@ const LATE_MS = 3000;
 const AGAIN_MS = { first: 500, most: 30_000 };
 const LATE = 'The phone’s storage has not opened yet. What you do now is kept as soon as it has.';
 
-export function load() {
+/** @param {Parts} parts */
+export function load(parts) {
   const data = painted();
   return {
-    ...restored(data),
+    ...restored(parts, data),
     aside: /** @type {State['aside']} */ ([]),
     damaged: /** @type {string[]} */ ([]),
     keptByNewer: isNewer(data),
@@ -39,20 +41,20 @@ function painted() {
   }
 }
 
-/** Whatever is on the disk, the app starts. @param {unknown} data @param {import('./schema.js').Misfit[]} [aside] */
-function restored(data, aside) {
+/** Whatever is on the disk, the app starts. @param {Parts} parts @param {unknown} data @param {Misfit[]} [aside] */
+function restored(parts, data, aside) {
   try {
-    return restore(data, aside);
+    return parts.restore(data, aside);
   } catch (error) {
     console.warn('Nothing of it fits.', error);
     aside?.push({ what: 'everything', value: data });
-    return restore(null);
+    return parts.restore(null);
   }
 }
 
-/** @param {State} state */
-function paint(state) {
-  const text = JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(PAINTED.map((name) => [name, state[name]])) });
+/** @param {Parts} parts @param {State} state */
+function paint({ painted }, state) {
+  const text = JSON.stringify({ schema: SCHEMA, ...Object.fromEntries(painted.map((name) => [name, state[name]])) });
   try {
     localStorage.setItem(KEY, text);
   } catch (error) {
@@ -86,10 +88,10 @@ function joined(own, truth) {
 }
 
 /**
- * @param {Store} store @param {Pick<Records, 'keep'>} record
+ * @param {Store} store @param {Pick<Records, 'keep'>} record @param {Parts} parts
  * @returns {Promise<void>} when what is kept has been read, or a newer app's is left alone
  */
-export function keepSaved(store, record) {
+export function keepSaved(store, record, parts) {
   /** What lies on the disk, as text by part. @type {Map<string, string>} */
   const disk = new Map();
   let read = false;
@@ -101,9 +103,9 @@ export function keepSaved(store, record) {
   let timer;
   let last = -PAUSE_MS;
 
-  /** @param {Record<string, unknown>} parts */
-  function lies(parts) {
-    for (const [name, value] of Object.entries(parts)) disk.set(name, JSON.stringify(value));
+  /** @param {Record<string, unknown>} rows */
+  function lies(rows) {
+    for (const [name, value] of Object.entries(rows)) disk.set(name, JSON.stringify(value));
   }
 
   async function write(leaving = false) {
@@ -112,17 +114,17 @@ export function keepSaved(store, record) {
     const { state } = store;
     if (!read || (writing && !leaving) || state.keptByNewer) return;
     hurried = false;
-    const parts = Object.fromEntries(
-      Object.entries(partsOf(state)).filter(([name, value]) => disk.get(name) !== JSON.stringify(value)),
+    const rows = Object.fromEntries(
+      Object.entries(parts.rowsOf(state)).filter(([name, value]) => disk.get(name) !== JSON.stringify(value)),
     );
     const { unkept } = state;
-    if (!unkept.length && !Object.keys(parts).length) return;
+    if (!unkept.length && !Object.keys(rows).length) return;
     writing = true;
     last = performance.now();
-    const error = await record.keep(unkept, { ...parts, schema: SCHEMA });
+    const error = await record.keep(unkept, { ...rows, schema: SCHEMA });
     writing = false;
     if (!error) {
-      lies(parts);
+      lies(rows);
       told = false;
       soon(hurried || store.state.unkept.length ? 0 : PAUSE_MS);
     } else {
@@ -162,21 +164,22 @@ export function keepSaved(store, record) {
     if (!marks) return store.change('kept by a newer app', { keptByNewer: true, trouble: NEWER, unopened: '' });
     // What the first versions kept in localStorage moves over once; from then on that is no more than a picture
     const known = typeof marks.schema === 'number';
-    /** @type {import('./schema.js').Misfit[]} */
+    /** @type {Misfit[]} */
     const misfits = [];
-    const truth = restored(known ? { ...wholeOf(marks), schema: marks.schema } : painted(), misfits);
+    const truth = restored(parts, known ? { ...parts.wholeOf(marks), schema: marks.schema } : painted(), misfits);
     const { state } = store;
-    const parts = KEPT.filter((name) => name in truth);
     const patch = Object.fromEntries(
-      parts.map((name) => [name, touched(base[name], state[name], /** @type {any} */ (truth)[name])]),
+      parts.kept
+        .filter((name) => name in truth)
+        .map((name) => [name, touched(base[name], state[name], /** @type {any} */ (truth)[name])]),
     );
     patch.aside = [...(Array.isArray(marks.aside) ? marks.aside : []), ...misfits];
-    if (truth.practice.run) patch.practice = truth.practice;
+    for (const name of parts.going(truth)) patch[name] = /** @type {Partial<State>} */ (truth)[name];
     if (known) lies(marks);
     read = true;
     store.change('kept', { ...patch, unkept: joined(state.unkept, truth.unkept), unopened: '' });
     await write();
-    paint(store.state);
+    paint(parts, store.state);
   }
 
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -184,34 +187,35 @@ export function keepSaved(store, record) {
   function repaint() {
     clearTimeout(painting);
     painting = undefined;
-    if (read) paint(store.state);
+    if (read) paint(parts, store.state);
   }
   let heard = false;
   store.subscribe((state, before) => {
     if (heard || state.keptByNewer) return;
-    if (PAINTED.some((name) => state[name] !== before[name])) {
+    const differs = (/** @type {keyof State} */ name) => state[name] !== before[name];
+    if (parts.painted.some(differs)) {
       clearTimeout(painting);
       painting = setTimeout(repaint, PAINT_PAUSE_MS);
     }
     const over = state.unkept.length > before.unkept.length;
-    const touched = state.settings !== before.settings || state.calibration !== before.calibration;
+    const touched = parts.atOnce.some(differs);
     hurried ||= touched;
-    if (over || KEPT.some((name) => state[name] !== before[name])) soon(over || touched ? 0 : PAUSE_MS);
+    if (over || parts.kept.some(differs)) soon(over || touched ? 0 : PAUSE_MS);
   });
 
   // Else the next change here would write over what another tab has kept meanwhile
-  onOtherTab(({ parts }) => {
-    const { schema: _, ...news } = parts;
-    if (isNewer(parts)) return store.change('kept by a newer app', { keptByNewer: true, trouble: NEWER });
+  onOtherTab(({ parts: rows }) => {
+    const { schema: _, ...news } = rows;
+    if (isNewer(rows)) return store.change('kept by a newer app', { keptByNewer: true, trouble: NEWER });
     if (!read || !Object.keys(news).length) return;
     heard = true;
     lies(news);
-    const { putt: __, felt: ___, ...own } = restored(wholeOf({ ...partsOf(store.state), ...news }));
-    const names = KEPT.filter((name) => name in own && !same(own[/** @type {keyof typeof own} */ (name)], store.state[name]));
-    const patch = Object.fromEntries(names.map((name) => [name, own[/** @type {keyof typeof own} */ (name)]]));
+    /** @type {Partial<State>} */
+    const theirs = restored(parts, parts.wholeOf({ ...parts.rowsOf(store.state), ...news }));
     // The putt in hand and a session that runs here stay this tab's own
-    if (store.state.practice.run) delete patch.practice;
-    store.change('kept in another tab', patch);
+    const own = [...parts.ofTab, ...parts.going(store.state)];
+    const names = parts.kept.filter((name) => name in theirs && !own.includes(name) && !same(theirs[name], store.state[name]));
+    store.change('kept in another tab', Object.fromEntries(names.map((name) => [name, theirs[name]])));
     heard = false;
   });
   const leave = () => {

@@ -2,11 +2,12 @@
  * The record as a file and back. JSON holds everything; a table holds the putts (table.js).
  * DEVELOPERS.md describes both.
  * @import {Entry, Phone, Preview} from '../types.js'
+ * @import {Parts} from './parts.js'
  */
 import { pick } from '../pick.js';
 import { checked } from './entry.js';
 import { olderEntries, ownRead } from './older.js';
-import { newerPhone, phoneOf } from './schema.js';
+import { newerPhone } from './schema.js';
 import { fromCsv, isMadeId } from './table.js';
 
 const FORMAT = 'borrowline-record';
@@ -43,17 +44,17 @@ export const toJson = (entries, before, phone, aside = []) =>
 /**
  * What a file holds: good entries, and bad ones by line (CSV) or by place in the list (JSON). Throws when it is no file of
  * ours.
- * @param {string} text
+ * @param {string} text @param {Pick<Parts, 'toldIn'>} parts
  * @returns {{entries: Entry[], before: Entry[], bad: string[], phone: Partial<Phone>, table?: boolean}} `table`: of putts,
  *   whose rows may have been edited by hand
  */
-export function fromFile(text) {
+export function fromFile(text, parts) {
   const plain = text.replace(/^\ufeff/, '');
-  return plain.trimStart().startsWith('{') ? fromJson(plain) : fromTable(plain);
+  return plain.trimStart().startsWith('{') ? fromJson(plain, parts) : fromTable(plain);
 }
 
-/** @param {string} text */
-function fromJson(text) {
+/** @param {string} text @param {Pick<Parts, 'toldIn'>} parts */
+function fromJson(text, parts) {
   /** @type {Record<string, unknown>} */
   let data;
   try {
@@ -76,7 +77,7 @@ function fromJson(text) {
     (Array.isArray(data.before) ? data.before : []).map((each, i) => [`Earlier ${i + 1}`, each]),
     checked,
   );
-  const phone = phoneOf(data.phone);
+  const phone = parts.toldIn(data.phone);
   const misfits = phone.bad.map((name) => `${name} of the settings and calibration`);
   return { entries: good.good, before: before.good, phone: phone.good, bad: [...good.bad, ...before.bad, ...misfits] };
 }
@@ -130,10 +131,10 @@ export function preview(own, phoneNow, { entries, before, bad, phone, table = fa
   const edited = there.flatMap(({ entry, mine }) =>
     table && entry.changed === mine.changed && read(entry) !== read(mine) ? [{ ...entry, changed }] : [],
   );
-  const here = phoneOf(phoneNow).good;
-  const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some(
-    (name) => JSON.stringify(phone[name]) !== JSON.stringify(here[name]),
-  );
+  const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some((name) => {
+    const [told, here] = /** @type {Record<string, unknown>[]} */ (/** @type {unknown} */ ([phone[name], phoneNow[name]]));
+    return Object.entries(told ?? {}).some(([field, value]) => JSON.stringify(value) !== JSON.stringify(here?.[field]));
+  });
   const kept = entries.length - fresh.length - newer.length - edited.length;
   const name = phone.settings?.name ?? '';
   const stranger = name !== '' && name !== phoneNow.settings?.name && own.some(({ sample }) => !sample);

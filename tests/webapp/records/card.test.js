@@ -4,6 +4,7 @@ import { blankHole, cardOf, isCard, isDone, roundOf } from '../../../webapp/reco
 import { countedOf, EVERYTHING, puttsOf, roundsOf } from '../../../webapp/records/chosen.js';
 import { checked } from '../../../webapp/records/entry.js';
 import { fromFile } from '../../../webapp/records/transfer.js';
+import { parts } from '../kept.js';
 
 const AT = '2026-05-03T12:00:00.000Z';
 const HEAD = { at: AT, changed: AT, place: 'Larkmoor', text: '' };
@@ -49,7 +50,7 @@ test('a file of version 3 did not say whose read was played; the invented player
     { ...putt, id: 'a', result: 'holed' },
     { ...putt, id: 'b', result: 'holed', sample: true },
   ];
-  const read = fromFile(JSON.stringify({ format: 'borrowline-record', version: 3, entries }));
+  const read = fromFile(JSON.stringify({ format: 'borrowline-record', version: 3, entries }), parts);
   assert.deepEqual(read.bad, []);
   assert.deepEqual(
     read.entries.map(({ id, read, aim_deg }) => [id, read, aim_deg]),

@@ -1,8 +1,10 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { wholeOf } from '../../../webapp/records/parts.js';
-import { restore, SCHEMA } from '../../../webapp/records/schema.js';
+import { SCHEMA } from '../../../webapp/records/schema.js';
 import { fromFile } from '../../../webapp/records/transfer.js';
+import { parts } from '../kept.js';
+
+const { restore, wholeOf } = parts;
 
 // The short form; DAMAGED=5000 is the long one
 const ROUNDS = Number(process.env.DAMAGED ?? 300);
@@ -94,7 +96,7 @@ test('of damaged files each is refused in words, or its whole entries are taken'
     );
     const text = JSON.stringify({ format: 'borrowline-record', version: 1 + Math.floor(3 * chance()), ...part });
     try {
-      const { entries, bad } = fromFile(text);
+      const { entries, bad } = fromFile(text, parts);
       for (const entry of entries) assert.ok(entry.id && entry.at);
       for (const why of bad) assert.equal(typeof why, 'string');
     } catch (error) {

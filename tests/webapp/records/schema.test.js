@@ -1,6 +1,10 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { isNewer, phoneOf, restore, SCHEMA, SETTINGS } from '../../../webapp/records/schema.js';
+import { SETTINGS } from '../../../webapp/features/settings/kept.js';
+import { isNewer, SCHEMA } from '../../../webapp/records/schema.js';
+import { parts } from '../kept.js';
+
+const { restore, toldIn } = parts;
 
 test('nothing, and what is no record, become a fresh phone', () => {
   for (const data of [undefined, null, 7, 'x', [], {}, { schema: 0 }, { schema: '2' }]) {
@@ -52,7 +56,7 @@ test('what a newer app kept is not read', () => {
 });
 
 test('a part of a file is taken whole or not at all', () => {
-  const { good, bad } = phoneOf({ settings: { handed: 'left', mood: 1 }, player: { pace_sd_fraction: 'much' }, sighted: 3 });
+  const { good, bad } = toldIn({ settings: { handed: 'left', mood: 1 }, player: { pace_sd_fraction: 'much' }, sighted: 3 });
   assert.deepEqual(good, { settings: { handed: 'left' } });
   assert.deepEqual(bad, ['player', 'sighted']);
 });

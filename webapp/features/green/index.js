@@ -6,11 +6,12 @@ import './green.css';
 import { actions } from './actions.js';
 import { questions } from './questions.js';
 import { view } from './view.js';
+import { keeps } from './kept.js';
 
 /** @type {Feature} */
 export const green = {
   id: 'green',
-  keeps: ['calibration'],
+  keeps,
   label: 'Green',
   formerly: ['calibrate'],
   initial: {

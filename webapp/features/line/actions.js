@@ -10,7 +10,7 @@ import { isCropped, openPicture } from '../../device/picture.js';
 import { give } from '../../device/share.js';
 import { number } from '../../format.js';
 import { enterSighted } from '../../parts/eye-height.js';
-import { isPutt } from '../../records/schema.js';
+import { isPutt } from '../../records/putt.js';
 import { FIELDS } from './fields.js';
 import { UNMARKED } from './marks.js';
 import { addressOf } from './link.js';

@@ -10,11 +10,12 @@ import { paint } from './overlay.js';
 import { questions } from './questions.js';
 import { rollOn } from './roll.js';
 import { view } from './view.js';
+import { keeps } from './kept.js';
 
 /** @type {Feature} */
 export const line = {
   id: 'line',
-  keeps: ['sighted'],
+  keeps,
   label: 'Line',
   formerly: ['sight'],
   initial: {

@@ -2,7 +2,7 @@
  * A putt as a link: all of it stands behind the #, which no server gets to see.
  * @import {Putt} from '../../types.js'
  */
-import { isSurelyTold } from '../../records/schema.js';
+import { isSurelyTold } from '../../records/putt.js';
 
 const MARK = 'putt?';
 const PARTS = /** @type {const} */ ([

@@ -12,6 +12,7 @@ import { followHeard } from './parts/pendulum.js';
 import { questions } from './questions.js';
 import { current, TICK_MS } from './run.js';
 import { view } from './view.js';
+import { keeps } from './kept.js';
 
 const TEMPO = '#tempo'; // as the home screen's shortcut has it
 /** While the tempo keeps time. */
@@ -32,7 +33,7 @@ function weighed(costs) {
 /** @type {Feature} */
 export const practice = {
   id: 'practice',
-  keeps: ['practice'],
+  keeps,
   label: 'Practice',
   formerly: [TEMPO.slice(1)],
   initial: {

@@ -6,7 +6,7 @@
  */
 import { html, svg } from 'lit-html';
 import { fallWords, inUnit, number, unitOf } from '../../format.js';
-import { isExample } from '../../records/schema.js';
+import { isExample } from './kept.js';
 import { dial } from '../../parts/dial.js';
 import { ruler } from '../../parts/ruler.js';
 import { undoLine } from '../../parts/undo.js';

@@ -9,11 +9,12 @@ import { actions } from './actions.js';
 import { alike, questions } from './questions.js';
 import { view } from './view.js';
 import { isYou, youOf } from './you.js';
+import { keeps } from './kept.js';
 
 /** @type {Feature} */
 export const read = {
   id: 'read',
-  keeps: ['putt', 'player', 'you', 'felt', 'read', 'window'],
+  keeps,
   label: 'Read',
   initial: {
     sheet: '',

@@ -9,13 +9,13 @@ import { plain } from '../../doubt.js';
 import { refusalWords } from '../../refusal.js';
 import { give } from '../../device/share.js';
 import { aimField, doesNotFit, fromText, today } from '../../format.js';
-import { giveBackup, phoneOf } from '../../records/backup.js';
+import { giveBackup } from '../../records/backup.js';
 import { after } from '../../records/clock.js';
 import { readAll, readBefore } from '../../records/db.js';
 import { RANGES, WHOLE } from '../../records/checks.js';
 import { fitting } from '../../records/older.js';
 import { inWords } from '../../records/record.js';
-import { DRAFT, restore } from '../../records/schema.js';
+import { DRAFT } from './kept.js';
 import { toCsv } from '../../records/table.js';
 import { fromFile, preview } from '../../records/transfer.js';
 import { BLANK } from './blank.js';
@@ -35,7 +35,7 @@ function onDay(day) {
 const now = () => new Date().toISOString();
 
 /** @param {App} app */
-export function actions({ store, engine, record }) {
+export function actions({ store, engine, record, parts }) {
   /** @param {string} action @param {Partial<RecordPage>} patch */
   const set = (action, patch) => store.change(action, { recordPage: { ...store.state.recordPage, ...patch } });
   const all = () => store.state.entries ?? [];
@@ -223,7 +223,7 @@ export function actions({ store, engine, record }) {
 
     async exportJson() {
       try {
-        const said = await giveBackup(store.state);
+        const said = await giveBackup(store.state, parts);
         if (said) set('given', { said });
         if (said) await record.mark(now());
       } catch (error) {
@@ -241,7 +241,7 @@ export function actions({ store, engine, record }) {
     async look(file) {
       if (!file) return;
       try {
-        set('preview', { preview: preview(await readAll(), phoneOf(store.state), fromFile(await file.text())), said: '' });
+        set('preview', { preview: preview(await readAll(), store.state, fromFile(await file.text(), parts)), said: '' });
       } catch (error) {
         set('no file of ours', { preview: null, said: /** @type {Error} */ (error).message });
       }
@@ -282,7 +282,7 @@ export function actions({ store, engine, record }) {
     /** @param {boolean} sure */
     askErase: (sure) => set('sure?', { sure }),
     async erase() {
-      if (await record.erase(() => true, { ...restore(null), cautioned: store.state.cautioned }))
+      if (await record.erase(() => true, { ...parts.restore(null), cautioned: store.state.cautioned }))
         store.change('erase all', { recordPage: { ...BLANK, page: 'file', said: 'Everything is deleted.' } });
     },
   };

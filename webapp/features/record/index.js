@@ -7,11 +7,12 @@ import { openDrawn } from '../../parts/sheet.js';
 import { actions } from './actions.js';
 import { BLANK } from './blank.js';
 import { view } from './view.js';
+import { keeps } from './kept.js';
 
 /** @type {Feature} */
 export const record = {
   id: 'record',
-  keeps: ['draft', 'logging', 'place'],
+  keeps,
   label: 'Record',
   formerly: ['notes'],
   initial: { recordPage: BLANK },

@@ -9,6 +9,7 @@ import { EVERYTHING, roundsOf } from '../../records/chosen.js';
 import { openDrawn } from '../../parts/sheet.js';
 import { actions } from './actions.js';
 import { view } from './view.js';
+import { keeps } from './kept.js';
 
 /** @type {Question} */
 const question = {
@@ -39,7 +40,7 @@ const question = {
 export const rounds = {
   id: 'rounds',
   within: 'record',
-  keeps: ['card'],
+  keeps,
   initial: { only: EVERYTHING, roundsPage: { page: 'list', open: '', hole: 0, said: '' } },
   questions: [question],
   make(app) {

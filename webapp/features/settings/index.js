@@ -7,6 +7,7 @@ import { doesNotFit, fromText, unitOf } from '../../format.js';
 import { EYE, enterSighted } from '../../parts/eye-height.js';
 import { between, ownRange } from '../../records/forms.js';
 import { view } from './view.js';
+import { keeps } from './kept.js';
 
 /** What a typed number may be, SI. */
 const RANGES = {
@@ -49,7 +50,7 @@ const mark = svg`<svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="tr
 /** @type {Feature} */
 export const settings = {
   id: 'settings',
-  keeps: ['settings'],
+  keeps,
   label: 'Settings',
   mark,
   make(app) {
