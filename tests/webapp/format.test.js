@@ -2,6 +2,8 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import {
   aim,
+  aimField,
+  aimSpread,
   aimWords,
   chalkStep,
   clock,
@@ -149,6 +151,37 @@ test('a local time has the offset of its place: east is before Greenwich', () =>
     process.env.TZ = zone;
     assert.equal(localTime(at), said);
   }
+  if (TZ === undefined) delete process.env.TZ;
+  else process.env.TZ = TZ;
+});
+
+test('an aim is typed and shown where it meets the line through the hole: 3° at 3 m are 157 mm', () => {
+  const inches = aimField({ distance: 'ft', aim: 'in' }, 3);
+  assert.equal(inches.text(3), '6.2');
+  assert.ok(Math.abs(inches.deg('6.19') - 3) < 0.01);
+  assert.ok(inches.deg('-6.19') < -2.9);
+  const degrees = aimField({ distance: 'ft', aim: 'degrees' }, 3);
+  assert.deepEqual([degrees.text(3), degrees.deg('3')], ['3', 3]);
+});
+
+test('how far an aim may be off is rounded, and not said where it is not known', () => {
+  const settings = { distance: 'ft', aim: 'in' };
+  assert.equal(aimSpread({ aim_sd_deg: 1, aim_offset_sd_m: 2.2 * 0.0254 }, settings), '2');
+  assert.equal(aimSpread({ aim_sd_deg: 1, aim_offset_sd_m: 0.42 * 0.0254 }, settings), '0.4');
+  assert.equal(aimSpread({ aim_sd_deg: null, aim_offset_sd_m: 0.1 }, settings), '');
+  assert.equal(aimSpread({ aim_sd_deg: 1, aim_offset_sd_m: null }, settings), '');
+});
+
+test('a pace is as long as the player’s own', () => {
+  assert.equal(inUnit(8, distanceUnit({ distance: 'paces', aim: 'in', pace_m: 0.8 })), '10');
+});
+
+test('a day is the one that the player’s clock shows, west of Greenwich too', async () => {
+  const { TZ } = process.env;
+  process.env.TZ = 'America/St_Johns';
+  const west = await import('../../webapp/format.js?west');
+  assert.equal(west.dayOf('2026-05-04T01:00:00Z'), '2026-05-03');
+  assert.equal(west.dayWords('2026-05-03'), '3 May 2026');
   if (TZ === undefined) delete process.env.TZ;
   else process.env.TZ = TZ;
 });

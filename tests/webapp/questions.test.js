@@ -194,3 +194,29 @@ test('it lands where it says, a refusal too', async () => {
   await settled();
   assert.deepEqual([store.state.unfound, store.state.refusals], [['too_few', 2, 'here'], {}]);
 });
+
+test('what the engine was dying over is asked again though nothing else has changed', async () => {
+  const { asked, set } = app({});
+  set({ engine: { kind: 'restarting' } });
+  asked[0].reject({ code: 'engine_died' });
+  await settled();
+  set({ engine: { kind: 'ready' } });
+  assert.deepEqual(of(asked), [1, 1]);
+});
+
+test('no refusal lands under newer fields', async () => {
+  const { store, asked, set } = app({});
+  set({ n: 2 });
+  asked[0].reject({ code: 'no_putt' });
+  await settled();
+  assert.deepEqual(store.state.refusals, {});
+  assert.deepEqual(of(asked), [1, 2]);
+});
+
+test('what it hangs on may change while it is asked: it is asked anew', async () => {
+  const { asked, set } = app({ on: ({ n }) => [n] });
+  set({ n: 2 });
+  asked[0].resolve({ is: 2 });
+  await settled();
+  assert.deepEqual(of(asked), [1, 2]);
+});

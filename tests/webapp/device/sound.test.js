@@ -128,3 +128,20 @@ test('a chime is heard only where sound was allowed by a touch', async () => {
   const [, samples] = told.find(([what]) => what === 'samples');
   assert.equal(begins(samples, 48_000).length, 3);
 });
+
+test('where no sound comes out the row is kept in time all the same, from just after the touch', async (context) => {
+  context.mock.timers.enable({ apis: ['setTimeout'] });
+  const { Context } = soundCard();
+  globalThis.AudioContext = class extends Context {
+    resume = () => new Promise(() => {});
+  };
+  const states = [];
+  const sound = createSound((state) => states.push(state));
+  const playing = sound.play(TEMPO, 0.5);
+  context.mock.timers.tick(1000);
+  await playing;
+  assert.deepEqual(states, ['silent']);
+  assert.ok(sound.heard(0) > -0.16 && sound.heard(0) < -0.05, `${sound.heard(0)}`);
+  context.mock.timers.tick(5200);
+  assert.deepEqual(states, ['silent', 'off']);
+});

@@ -1,7 +1,10 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import { toCsv } from '../../../webapp/records/table.js';
-import { fromFile, preview, toJson } from '../../../webapp/records/transfer.js';
+import { fromFile as fileOf, preview, toJson } from '../../../webapp/records/transfer.js';
+import { parts } from '../kept.js';
+
+const fromFile = (text) => fileOf(text, parts);
 
 const PUTT = {
   kind: 'putt',
@@ -217,4 +220,19 @@ test('settings are offered only where they differ from the phone’s own', () =>
   const file = { entries: [], before: [], bad: [], phone };
   assert.equal(preview([], structuredClone(phone), file).phone, null);
   assert.deepEqual(preview([], { settings: { distance: 'ft', aim: 'cm' } }, file).phone, phone);
+});
+
+test('what differs in a file of one’s own at the same time of change is no edit: only a table is edited by hand', () => {
+  const file = { ...NOTHING, entries: [{ ...PUTT, text: 'other' }] };
+  assert.equal(preview([PUTT], {}, file).edited.length, 0);
+  assert.equal(preview([PUTT], {}, { ...file, table: true }).edited.length, 1);
+});
+
+test('a file of another player is named, where there is an own record that it would mix with', () => {
+  const file = { ...NOTHING, phone: { settings: { name: 'Ada' } } };
+  const stranger = (own, name) => preview(own, { settings: { name } }, file).stranger;
+  assert.equal(stranger([PUTT], 'Bea'), true);
+  assert.equal(stranger([PUTT], 'Ada'), false);
+  assert.equal(stranger([{ ...PUTT, sample: true }], 'Bea'), false);
+  assert.equal(preview([PUTT], { settings: { name: 'Bea' } }, NOTHING).stranger, false);
 });

@@ -98,6 +98,7 @@ test('pace and reading are shares, lines are degrees', () => {
     '3\u00a0%',
     'yes',
   ]);
+  assert.equal(changeWords({ skill: 'reading', what: 'sd', before: 0.2, now: 0.1, beyond_chance: true })[1], '20\u00a0%');
   assert.deepEqual(changeWords({ skill: 'start_line', what: 'sd', before: 1.24, now: 0.9, beyond_chance: false }), [
     'Start line, spread',
     '1.2°',
