@@ -8,7 +8,7 @@ from pycore.drills.drill import Place, Skill
 
 LONGEST = 7  # days before
 LIGHT = 15  # minutes of the day before, and of the warm-up
-USUAL = 30
+USUAL = 30  # minutes of the other days
 
 
 @dataclass(frozen=True)

@@ -88,13 +88,14 @@ class Piece(Protocol):
     def downhill(self, x: float, y: float) -> tuple[float, float]: ...
 
 
+LOOKS = (0.125, 0.375, 0.625, 0.875)  # of a putt's way
+WEIGHTS = (0.0625, 0.1875, 0.3125, 0.4375)  # as far as the ball has rolled: what a tilt there moves; their sum is 1
+
+
 def mean_of(green: Green, length: float) -> Station:
     """The one tilt that does most nearly what ``green`` does to a putt of ``length`` m: the end, where the ball is slow,
     counts most."""
-    weights = [0.5, 1.5, 2.5, 3.5]
-    downhill = sum(
-        weight * complex(*green.downhill(length * (i + 0.5) / len(weights), 0.0)) for i, weight in enumerate(weights)
-    ) / sum(weights)
+    downhill = sum(weight * complex(*green.downhill(share * length, 0.0)) for share, weight in zip(LOOKS, WEIGHTS, strict=True))
     return Station(0.0, abs(downhill), phase(downhill))
 
 

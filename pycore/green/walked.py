@@ -8,6 +8,7 @@ from math import sqrt
 
 from pycore.green.contours import Place, contours
 from pycore.green.relief import Relief, bake
+from pycore.green.surface import LOOKS, WEIGHTS
 from pycore.green.survey import Survey, survey
 from pycore.stats.linear import Row
 from pycore.stats.process import Functional, Reading
@@ -19,8 +20,6 @@ LEAST_CELL, MOST_CELLS = 0.4, 40  # m, and along the longer side
 DRAWN = 8  # squares of the drawn grid along the longer side
 LATTICE = 0.25  # m; between points of height lines
 MOST_LATTICE = 80  # squares of that along the longer side
-LOOKS = (0.125, 0.375, 0.625, 0.875)  # of a putt's way; with the weights of ``surface.mean_of``
-WEIGHTS = (0.0625, 0.1875, 0.3125, 0.4375)
 
 
 @dataclass(frozen=True)

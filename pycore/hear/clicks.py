@@ -11,7 +11,7 @@ from typing import Literal
 
 type Levels = Sequence[Sequence[float]]
 
-BLOCK_S = 0.05
+BLOCK_S = 0.05  # s of background that are looked at together
 BLOCKS = 5  # blocks of background before a sound
 QUANTILE = 0.9  # of a block's levels: noise lies below it nine times in ten
 FLOOR = 3e-4  # linear; below it a microphone tells nothing but its own noise
@@ -22,14 +22,14 @@ RISE_S = 0.005  # from its beginning to its peak
 AGAIN_S = 0.006, 0.045  # after its peak a click does not rise again
 AGAIN = 0.6  # by more than this share of it
 RESTING_S = 0.045, 0.15  # and nothing of its strength goes on
-SUSTAINED = 0.4
+SUSTAINED = 0.4  # of the peak
 SHORT_S = 0.012, 0.022  # after its peak; a strike is shorter than what rings
 SHORT = 0.3  # of the peak
 TOUCH_S = 0.001, 0.004  # after its beginning, when a click still has
 PURE = 0.12  # of its peak above 3 kHz; a note of the app has less, and is longer than
-NOTE = 0.2
+NOTE = 0.2  # of its peak after ``SHORT_S``
 LOW = 1.1  # times its peak below 800 Hz a strike has above that; a low sound is a note if it is longer than
-LOW_NOTE = 0.1
+LOW_NOTE = 0.1  # of its peak after ``SHORT_S``
 BEFORE_S = 0.06, 0.003  # what was heard there is taken off
 
 Kind = Literal["click", "tone", "lasting"]

@@ -14,8 +14,8 @@ from pycore.green.roll_test import SKID, SKID_SD
 
 MOMENT = 0.001  # s; spread of a moment that was heard: the levels come a millisecond apart
 MARK = 0.004  # m; spread of a length measured with a tape, alike in all putts; assumed
-ROUNDS = 6
-NUDGE = 1e-3
+ROUNDS = 6  # of the search; three or four are usual
+NUDGE = 1e-3  # of a measured value; the change that shows how the result depends on it
 
 
 @dataclass(frozen=True)

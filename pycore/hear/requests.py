@@ -7,8 +7,8 @@ from typing import Annotated, Literal
 from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
 
-BANDS = 3
-LONGEST_S = 120.0
+BANDS = 3  # below 800 Hz, to 3 kHz, above
+LONGEST_S = 120.0  # s that are heard in one question
 MOST_SAMPLES = 240_000  # of a band: ``LONGEST_S`` at the highest rate
 Level = Annotated[float, Range(0.0, 1.0)]
 Band = Annotated[tuple[Level, ...], Length(1, MOST_SAMPLES)]

@@ -96,7 +96,6 @@ class SeasonAnswer(TypedDict):
     low: float
     high: float
     usual: float
-    gained_per_100: float
     gained_low: float
     gained_high: float
 

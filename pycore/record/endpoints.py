@@ -146,7 +146,6 @@ def _season(first: date, group: tally.Group) -> answers.SeasonAnswer:
         "low": low,
         "high": high,
         "usual": group.usual,
-        "gained_per_100": 100 * (group.share.made / group.share.tries - group.usual),
         "gained_low": 100 * (low - group.usual),
         "gained_high": 100 * (high - group.usual),
     }

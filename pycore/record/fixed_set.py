@@ -21,12 +21,13 @@ from pycore.units import FOOT
 
 Name = Literal["alignment", "start_line", "pace", "reading"]
 
+# The set that a cost is told on: from these lengths, falling four ways, on a green of common slope and speed; assumed
 LENGTHS_M = tuple(feet * FOOT for feet in (3.0, 5.0, 8.0, 12.0, 20.0, 30.0, 45.0, 60.0))
-FALLS_DEG = (45.0, 135.0, 225.0, 315.0)
-SLOPE_PERCENT = 2.0
-STIMP_FT = 10.0
-PAST_M = 0.3
-EXAMPLE_M = 3.0
+FALLS_DEG = (45.0, 135.0, 225.0, 315.0)  # clockwise from the line
+SLOPE_PERCENT = 2.0  # rise over run, in hundredths
+STIMP_FT = 10.0  # ft on the Stimpmeter
+PAST_M = 0.3  # m; the pace meant
+EXAMPLE_M = 3.0  # m; a putt whose opening is drawn
 WHOLE = 1.0  # of the roll; a spread that no opening outgrows
 STEADY = 1e-6  # rad, and of the roll; as good as no spread
 # Gauss and Hermite's places over a normal spread, in standard deviations, and their weights (M. Abramowitz and I. A. Stegun,

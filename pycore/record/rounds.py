@@ -14,7 +14,7 @@ from pycore.record.published import Expected, Yardstick, expected
 from pycore.stats.intervals import Estimate, student
 from pycore.units import FOOT
 
-BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 200.0)
+BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 200.0)  # ft of the first putt; the trade's usual steps, assumed
 PRIOR_PUTTS = 10  # how many putts the published spread counts for beside the player's own
 FEWEST = 18  # first putts on either side of a change, below which none is looked for
 BEYOND = 1.39  # times a 95 % interval: the same for eight changes at once (Bonferroni)

@@ -12,7 +12,7 @@ from pycore.senses import look as eye
 from pycore.stats.intervals import Estimate
 from pycore.units import percent_from_slope, slope_from_percent
 
-TURNS = (0.0, 90.0, 180.0, 270.0)
+TURNS = (0.0, 90.0, 180.0, 270.0)  # degrees clockwise, of the phone that is zeroed by turning
 EYE_LINE = 0.005  # m; an eye line this far off is about a quarter of a ball's radius; assumed good enough
 CURVE = (0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0)  # per cent felt
 

@@ -32,14 +32,12 @@ class StrokeLengthAnswer(TypedDict):
     """How far back for the launch, from the line through the strokes; ``within`` is whether they reach so far."""
 
     backswing_m: float
-    start_m: float
-    per_mps_m: float
     residual_m: float
     within: bool
 
 
 class FoundStroke(TypedDict):
-    """A stroke that was made out; the top lies in the middle of a pause. Taps tell no pause, press or waggle."""
+    """A stroke that was made out; the top lies in the middle of a pause. Taps tell no pause or press."""
 
     at_s: float
     back_s: float
@@ -47,7 +45,6 @@ class FoundStroke(TypedDict):
     ratio: float
     pause_s: float
     press_deg: float
-    waggled: bool
 
 
 class UnusedPart(TypedDict):

@@ -40,8 +40,6 @@ def answer_stroke_length(fields: requests.StrokeLengthFields) -> answers.StrokeL
         raise Refusal("no_length", message, "launch_mps", fields.launch_mps, least, None, "m/s")
     return {
         "backswing_m": backswing,
-        "start_m": fitted.start,
-        "per_mps_m": fitted.slope,
         "residual_m": fitted.residual,
         "within": fitted.slowest <= fields.launch_mps <= fitted.fastest,
     }
@@ -68,7 +66,6 @@ def answer_find_tempo(fields: requests.FindTempoFields) -> answers.FindTempoAnsw
                 "ratio": _ratio(each.swing),
                 "pause_s": each.pause,
                 "press_deg": degrees(each.press),
-                "waggled": each.waggled,
             }
             for each in made
         ],

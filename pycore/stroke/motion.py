@@ -30,7 +30,6 @@ LOOK_BACK = 2.5  # s before the backswing to which a press or a waggle belongs
 MARGIN = 0.25  # s of rest beside a bell that help to lay it
 LIKENESS = 0.8  # share of the turning (r squared) that the backswing's bell has to explain
 PRESSED = 0.014  # rad; a smaller turn before the backswing is no press
-STIRRED_S = 0.3  # s from the rest to the backswing; who takes longer has pressed or waggled
 LEAST_PAUSE = 0.05  # s; a shorter one cannot be told from a soft turn
 EDGE = 0.1  # of half a stroke; so far beyond the turning that was seen a bell is looked for
 BEYOND = 0.7  # of the way from the start of the forward swing to its peak; so much after the peak still tells of it
@@ -206,13 +205,11 @@ def _stroke(part: _Part, back: Bell, forward: Bell) -> Made | None:
     swing = Swing(top - back.start, impact - top)
     if not is_stroke(swing):
         return None
-    stirred = part.samples[part.back[0]][0] - part.samples[part.quiet[1]][0] > STIRRED_S
     return Made(
         back.start,
         swing,
         pause=soft if soft > LEAST_PAUSE else 0.0,
         press=press if press > PRESSED else 0.0,
-        waggled=stirred and press <= PRESSED,
         start_sd=sqrt(back.start_var),
         top_sd=sqrt(back.end_var + forward.start_var) / 2,
     )

@@ -20,15 +20,13 @@ class Made:
     """A stroke that began at ``start``, s.
 
     ``pause`` is how long it rested at the top (s; the top is in its middle), ``press`` how far it was pressed forward before
-    (rad), ``waggled`` whether it was moved to and fro before. ``start_sd`` and ``top_sd`` (s) say how well the samples tell
-    start and top.
+    (rad). ``start_sd`` and ``top_sd`` (s) say how well the samples tell start and top.
     """
 
     start: float
     swing: Swing
     pause: float = 0.0
     press: float = 0.0
-    waggled: bool = False
     start_sd: float = 0.0
     top_sd: float = 0.0
 

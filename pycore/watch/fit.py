@@ -14,10 +14,9 @@ from pycore.stats.linear import Row, backward, cholesky, forward, inverse
 from pycore.watch.ball import Place, Way
 from pycore.watch.scene import NUMBERS, OF_TIME, OF_WAY, STEPS, Scene, Seen
 
-CENTRE_PX, CENTRE_SHARE = (
-    0.5,
-    0.04,
-)  # a ball's centre in a frame is off by so much, and by so much of its width; assumed, scaled
+# A ball's centre in a frame is off by so much, and by so much of its width; assumed, scaled
+CENTRE_PX, CENTRE_SHARE = 0.5, 0.04
+STILL_PX = 1e-3  # px between two frames; what goes less goes no way
 WIDTH_PX, WIDTH_SHARE = 1.0, 0.05  # the same of its width
 LEAST_SCALE = 0.5  # of these; no film is better
 CUT = 3.5  # deviations from which a frame is let go
@@ -218,6 +217,3 @@ def _way(seen: Sequence[Seen], i: int) -> tuple[float, float]:
     du, dv = after.u - before.u, after.v - before.v
     size = hypot(du, dv)
     return (du / size, dv / size) if size > STILL_PX else (0.0, -1.0)
-
-
-STILL_PX = 1e-3

@@ -13,7 +13,7 @@ from pycore.watch.scene import BARREL, DISTANCE, NUMBERS, OF_WAY, STEPS, Frame, 
 from pycore.watch.start import met
 
 RESTS_S = 0.25  # a ball that has not moved for so long rests
-RESTS_FRAMES = 4
+RESTS_FRAMES = 4  # and in no fewer of them
 STILL_MPS = 0.15  # a ball that is faster than that by its roll does not rest, little though it moves in the picture
 OFF_HOLE_S = 0.5  # as long has a ball to lie that met the hole, of which no roll tells
 STILL_SHARE, STILL_PX = 0.08, 1.5  # of the ball's width, and px: how far a resting ball's centre strays

@@ -15,7 +15,7 @@ from pycore.sight.requests import AttitudeAsTold, FieldOfView, Height, OnGreen, 
 from pycore.units import slope_from_percent
 from pycore.watch.scene import DISTANCE_SD, Frame, Known
 
-MOST_FRAMES = 5000
+MOST_FRAMES = 5000  # 20 s at 240 a second
 PIXELS = Range(-20_000.0, 40_000.0, "px")
 WIDTHS = Range(0.0, 4000.0, "px")
 MARK_SD = 0.8 / 720  # of the picture's shorter side: a mark set under the magnifier, each way; assumed

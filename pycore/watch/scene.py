@@ -22,6 +22,7 @@ AIM, LAUNCH, MOMENT, DRAG, ALONG, ACROSS, SLIP = range(11, 18)
 OF_WAY = (AIM, LAUNCH, DRAG, ALONG, ACROSS)  # what the rolling ball's way hangs on
 OF_TIME = (*OF_WAY, MOMENT, SLIP, SHUTTER)  # what the ball's place in a frame hangs on
 NUMBERS = 18
+# Of each: the change that shows what hangs on it; radians, m, s, m/s, and shares
 STEPS = (1e-5, 1e-5, 1e-5, 1e-5, 1e-5, 1e-5, 1e-5, 1e-4, 1e-4, 1e-5, 1e-4, 1e-5, 1e-4, 1e-4, 1e-4, 1e-5, 1e-5, 1e-3)
 
 # Standard deviations of what is told, where the question does not say; assumed

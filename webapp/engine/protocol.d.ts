@@ -279,8 +279,6 @@ export interface OwnStroke {
 /** How far back for the launch, from the line through the strokes; `within` is whether they reach so far. */
 export interface StrokeLengthAnswer {
   backswing_m: number;
-  start_m: number;
-  per_mps_m: number;
   residual_m: number;
   within: boolean;
 }
@@ -316,7 +314,7 @@ export interface FindTempoAnswer {
   forward_sd_s: number | null;
 }
 
-/** A stroke that was made out; the top lies in the middle of a pause. Taps tell no pause, press or waggle. */
+/** A stroke that was made out; the top lies in the middle of a pause. Taps tell no pause or press. */
 export interface FoundStroke {
   at_s: number;
   back_s: number;
@@ -324,7 +322,6 @@ export interface FoundStroke {
   ratio: number;
   pause_s: number;
   press_deg: number;
-  waggled: boolean;
 }
 
 /** What was not used, and why. */
@@ -1347,7 +1344,6 @@ export interface SeasonAnswer {
   low: number;
   high: number;
   usual: number;
-  gained_per_100: number;
   gained_low: number;
   gained_high: number;
 }

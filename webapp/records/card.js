@@ -2,13 +2,14 @@
  * A round that is being entered, and the entry that comes of it.
  * @import {Card, CardHole, RoundEntry, RoundHole, RoundPutt} from '../types.js'
  */
+import { mostOf } from '../fields.js';
 import { RANGES } from './checks.js';
 import { between, isBoolean, isDate, isRecord, isText, list, OWN, orNull, record, whole } from './forms.js';
 
 /** None in hand. @type {Card | null} */
 export const CARD = null;
-const MOST_TAKEN = 20;
-const MOST_HOLES = 99;
+const MOST_TAKEN = mostOf('HoleFields', 'putts');
+const MOST_HOLES = mostOf('RoundFields', 'holes');
 
 const isHole = record({
   hole: whole(...RANGES.hole),

@@ -200,7 +200,8 @@ test('distance and result alone are putts without a read, and the same ones when
       [6.096, 'missed'],
     ],
   );
-  const { fresh, newer, edited } = preview(entries, {}, fromFile(text));
+  const then = entries.map((entry) => ({ ...entry, at: PUTT.at, changed: PUTT.changed }));
+  const { fresh, newer, edited } = preview(then, {}, fromFile(text));
   assert.deepEqual([fresh, newer, edited], [[], [], []]);
 });
 

@@ -106,8 +106,8 @@ export const FIELDS = {
   floor_ft: {
     label: 'Floor speed',
     unit: (settings) => unitOf('stimp_ft', settings),
-    low: 0,
-    high: 60,
+    low: 0, // not known
+    high: rangeOf('HeardFields', 'stimp_ft').high,
     get: ({ ear }) => ear.floor_ft ?? 0,
     // a typed speed is good to a twentieth
     put: (practice, feet) => ({ ...practice, ear: { ...practice.ear, floor_ft: feet || null, floor_sd_ft: feet / 20 } }),

@@ -1,6 +1,7 @@
 /** The numbers that the watch keeps. @import {Field, FieldName} from '../../parts/eye-height.js' */
 import { rangeOf } from '../../fields.js';
 import { small } from '../../parts/eye-height.js';
+import { ownRange } from '../../records/forms.js';
 
 /** @satisfies {Partial<Record<FieldName, Field>>} */
 export const FIELDS = {
@@ -8,8 +9,7 @@ export const FIELDS = {
   film_mm: {
     label: 'Lens, moving picture',
     unit: () => ({ name: 'millimetres', unit: 'mm', si: 1, digits: 0 }),
-    low: 10,
-    high: 500,
+    ...ownRange('lens_mm'),
     hint: 'As for 35 mm film; most phones: 26 to 30 when they film.',
   },
 };
