@@ -8,8 +8,9 @@
  * @typedef {Exclude<keyof Sighted, 'eye' | 'lens_date' | 'live_date' | 'rolled_stimp_ft'>} FieldName
  */
 import { rangeOf } from '../fields.js';
-import { distanceUnit, doesNotFit, fromText, inUnit, smallUnit } from '../format.js';
+import { distanceUnit, inUnit, smallUnit } from '../format.js';
 import { numberField } from './number-field.js';
+import { typed } from './typed.js';
 
 /** @param {Settings} settings */
 export const small = (settings) => ({ ...smallUnit(settings), digits: 1 });
@@ -43,11 +44,8 @@ export function sightedField({ sighted, settings, problem }, name, { label, unit
 }
 
 /** Kept, or refused in words. @param {Store} store @param {FieldName} name @param {Field} field @param {string} text */
-export function enterSighted(store, name, { label, unit, low, high }, text) {
+export function enterSighted(store, name, field, text) {
   const { settings, sighted } = store.state;
-  const said = unit(settings);
-  const value = fromText(text, said);
-  if (value >= low - 1e-9 && value <= high + 1e-9)
-    store.change(`enter ${name}`, { sighted: { ...sighted, [name]: value }, problem: null });
-  else store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, said) } });
+  const value = typed(store, name, text, field, field.unit(settings));
+  if (value !== undefined) store.change(`enter ${name}`, { sighted: { ...sighted, [name]: value }, problem: null });
 }

@@ -6,8 +6,9 @@
 import { pick } from '../../pick.js';
 import { createTilt } from '../../device/tilt.js';
 import { clocked, DAYS_SD_FT, TOLD_SD_FT, withSpeed } from '../../doubt.js';
-import { dayOf, distanceUnit, doesNotFit, fromText, today, withUnit } from '../../format.js';
+import { dayOf, distanceUnit, today, withUnit } from '../../format.js';
 import { takenSlope, withSlope } from '../../parts/slope-taken.js';
+import { typed } from '../../parts/typed.js';
 import { undoable } from '../../parts/undo.js';
 import { FIELDS } from './fields.js';
 import { withPlace } from './places.js';
@@ -84,21 +85,13 @@ export function actions({ store, engine, record }) {
     /** @param {string} name @param {string} text */
     enter(name, text) {
       const { greenPage, settings } = store.state;
-      const { label, low, high, unit } = pick(FIELDS, name);
-      const value = fromText(text, unit(settings));
-      if (!text.trim()) {
-        const { [name]: _, ...draft } = greenPage.draft;
-        if (name !== 'home_stimp_ft' && name !== 'eye_m') return set(`empty ${name}`, { draft });
-      }
-      if (!(value >= low - 1e-9 && value <= high + 1e-9)) {
-        store.change(`refuse ${name}`, {
-          problem: { field: name, text, message: doesNotFit(label, text, low, high, unit(settings)) },
-        });
-      } else if (name === 'home_stimp_ft') {
-        keepCalibration('Speed at home changed.', { home_stimp_ft: value });
-      } else {
-        set(`enter ${name}`, { draft: { ...greenPage.draft, [name]: value } });
-      }
+      const field = pick(FIELDS, name);
+      const { [name]: _, ...draft } = greenPage.draft;
+      if (!text.trim() && name !== 'home_stimp_ft' && name !== 'eye_m') return set(`empty ${name}`, { draft });
+      const value = typed(store, name, text, field, field.unit(settings));
+      if (value === undefined) return;
+      if (name === 'home_stimp_ft') keepCalibration('Speed at home changed.', { home_stimp_ft: value });
+      else set(`enter ${name}`, { draft: { ...draft, [name]: value } });
     },
 
     startLevel: () => tilt.start(),

@@ -11,6 +11,7 @@ import { refusalWords } from '../../refusal.js';
 import { OWN } from '../../records/forms.js';
 import { createMotion } from '../../device/motion.js';
 import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
+import { typed } from '../../parts/typed.js';
 import { FIELDS } from './fields.js';
 import { isPlanned } from './questions.js';
 import { listenActions } from './listen.js';
@@ -196,14 +197,9 @@ export function actions(app, sound) {
 
     /** @param {string} name @param {string} text */
     enter(name, text) {
-      const { label, unit, low, high, whole, put } = pick(FIELDS, name);
-      const said = unit(store.state.settings);
-      const value = fromText(text, said);
-      if (!(value >= low - 1e-9 && value <= high + 1e-9) || (whole && !Number.isInteger(value))) {
-        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, said) } });
-        return;
-      }
-      store.change(`enter ${name}`, { problem: null, practice: put(practice(), value) });
+      const field = pick(FIELDS, name);
+      const value = typed(store, name, text, field, field.unit(store.state.settings));
+      if (value !== undefined) store.change(`enter ${name}`, { problem: null, practice: field.put(practice(), value) });
     },
     /** @param {string} back @param {string} far @returns {boolean} whether it was taken */
     addStroke(back, far) {

@@ -4,8 +4,9 @@
  * @import {Calibration, Fall, PracticePage} from '../../types.js'
  */
 import { pick } from '../../pick.js';
-import { doesNotFit, fromText, today } from '../../format.js';
+import { today } from '../../format.js';
 import { takenSlope, withSlope } from '../../parts/slope-taken.js';
+import { typed } from '../../parts/typed.js';
 import { undoable } from '../../parts/undo.js';
 import { SENSES } from './fields.js';
 import { asFelt } from './questions.js';
@@ -31,15 +32,11 @@ export function senseActions({ store, record }) {
     /** @param {string} name @param {string} text */
     enterSensed(name, text) {
       const { practicePage, settings } = store.state;
-      const { label, low, high, unit } = pick(SENSES, name);
-      const value = fromText(text, unit(settings));
+      const field = pick(SENSES, name);
       const { [name]: _, ...draft } = practicePage.draft;
-      if (!text.trim()) set(`empty ${name}`, { draft });
-      else if (value >= low && value <= high) set(`enter ${name}`, { draft: { ...draft, [name]: value } });
-      else
-        store.change(`refuse ${name}`, {
-          problem: { field: name, text, message: doesNotFit(label, text, low, high, unit(settings)) },
-        });
+      if (!text.trim()) return set(`empty ${name}`, { draft });
+      const value = typed(store, name, text, field, field.unit(settings));
+      if (value !== undefined) set(`enter ${name}`, { draft: { ...draft, [name]: value } });
     },
     takeFelt() {
       const { answers, practicePage } = store.state;

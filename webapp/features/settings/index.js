@@ -3,9 +3,10 @@ import { pick } from '../../pick.js';
 import { withSpeed } from '../../doubt.js';
 import { rangeOf } from '../../fields.js';
 import { svg } from 'lit-html';
-import { doesNotFit, fromText, unitOf } from '../../format.js';
+import { unitOf } from '../../format.js';
 import { EYE, enterSighted } from '../../parts/eye-height.js';
-import { between, ownRange } from '../../records/forms.js';
+import { typed } from '../../parts/typed.js';
+import { ownRange } from '../../records/forms.js';
 import { view } from './view.js';
 import { keeps } from './kept.js';
 
@@ -25,13 +26,8 @@ function actions({ store }) {
     /** @param {string} name @param {string} label @param {string} text */
     enter(name, label, text) {
       const { settings, putt } = store.state;
-      const unit = unitOf(name, settings);
-      const value = fromText(text, unit);
-      const { low, high } = pick(RANGES, name);
-      if (!between(low, high)(value)) {
-        store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, unit) } });
-        return;
-      }
+      const value = typed(store, name, text, { label, ...pick(RANGES, name) }, unitOf(name, settings));
+      if (value === undefined) return;
       const inHand = { stimp_ft: () => withSpeed(putt, value), past_m: () => ({ ...putt, past_m: value }) };
       const usual = name in inHand ? { putt: inHand[/** @type {keyof typeof inHand} */ (name)]() } : {};
       store.change(`set ${name}`, { settings: { ...settings, [name]: value }, problem: null, ...usual });

@@ -10,7 +10,8 @@ import { say } from '../../device/speech.js';
 import { createTilt } from '../../device/tilt.js';
 import { createWake } from '../../device/wake.js';
 import { rangeOf } from '../../fields.js';
-import { doesNotFit, fromText, today } from '../../format.js';
+import { today } from '../../format.js';
+import { typed } from '../../parts/typed.js';
 import { GREEN } from '../../records/entry.js';
 import { toJson } from '../../records/transfer.js';
 import { greenOf, greensOf, placedOf, puttsOf, readingsOf } from './greens.js';
@@ -130,14 +131,9 @@ export function actions({ store, record }) {
    * A number that was typed, or why it is none.
    * @param {keyof typeof NUMBERS} name @param {string} text @returns {number | undefined}
    */
-  function typed(name, text) {
-    const { settings } = store.state;
+  function number(name, text) {
     const [label, low, high] = NUMBERS[name];
-    const unit = unitFor(name, settings);
-    const value = fromText(text, unit);
-    if (value >= low - 1e-9 && value <= high + 1e-9) return value;
-    store.change(`refuse ${name}`, { problem: { field: name, text, message: doesNotFit(label, text, low, high, unit) } });
-    return undefined;
+    return typed(store, name, text, { label, low, high }, unitFor(name, store.state.settings));
   }
 
   return {
@@ -155,7 +151,7 @@ export function actions({ store, record }) {
 
     /** @param {keyof typeof NUMBERS} name @param {string} text */
     enter(name, text) {
-      const value = typed(name, text);
+      const value = number(name, text);
       if (value !== undefined) set(`enter ${name}`, { draft: { ...store.state.walkPage.draft, [name]: value } });
     },
     /** @param {string} name @param {string} text */
@@ -218,7 +214,7 @@ export function actions({ store, record }) {
 
     /** @param {number} index @param {keyof typeof NUMBERS} name @param {string} text */
     async mend(index, name, text) {
-      const value = typed(name, text);
+      const value = number(name, text);
       const green = greenOf(store.state);
       if (value === undefined || !green) return;
       const points = green.points.map((point, i) => (i === index ? { ...point, [name]: rounded(value, 3) } : point));
