@@ -6,7 +6,10 @@ import { html } from 'lit-html';
 import { giveBackup } from './records/backup.js';
 import { inWords } from './records/record.js';
 
-/** @param {Pick<App, 'store' | 'parts'>} app @param {Feature | undefined} feature @param {{said: string, again: () => void}} fault */
+/**
+ * @param {Pick<App, 'store' | 'parts'>} app @param {Feature | undefined} feature
+ * @param {{said: string, again: () => void}} fault
+ */
 export function faultView({ store, parts }, feature, fault) {
   const say = (/** @type {string} */ said) => {
     fault.said = said;

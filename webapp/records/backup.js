@@ -7,7 +7,10 @@ import { give } from '../device/share.js';
 import { readAll, readAllBefore } from './db.js';
 import { toJson } from './transfer.js';
 
-/** @param {State} state @param {Parts} parts @returns {Promise<string>} what became of it; empty where the player thought better of it */
+/**
+ * @param {State} state @param {Parts} parts
+ * @returns {Promise<string>} what became of it; empty where the player thought better of it
+ */
 export async function giveBackup(state, parts) {
   const entries = [...(await readAll()), ...state.unkept];
   const text = toJson(entries, await readAllBefore(), parts.phoneOf(state), state.aside);

@@ -72,7 +72,10 @@ export function createParts(keeps) {
 
     /** What goes into a file besides the entries. @param {Phone} state */
     phoneOf: (state) => /** @type {Phone} */ (Object.fromEntries(ofPhone.map(([name]) => [name, state[name]]))),
-    /** What a file tells of the phone: the parts of which everything fits, and the names of the others. @param {unknown} data */
+    /**
+     * What a file tells of the phone: the parts of which everything fits, and the names of the others.
+     * @param {unknown} data
+     */
     toldIn(data) {
       const told = isRecord(data) ? data : {};
       /** @type {Record<string, unknown>} */

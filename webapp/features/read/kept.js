@@ -6,7 +6,19 @@
  */
 import { PRESETS } from '../../engine/fields.js';
 import { pick } from '../../pick.js';
-import { between, field, isBoolean, isDate, isNumber, isRecord, list, OWN, orNull, record, whole } from '../../records/forms.js';
+import {
+  between,
+  field,
+  isBoolean,
+  isDate,
+  isNumber,
+  isRecord,
+  list,
+  OWN,
+  orNull,
+  record,
+  whole,
+} from '../../records/forms.js';
 import { fields, single } from '../../records/part.js';
 import { isPutt } from '../../records/putt.js';
 
