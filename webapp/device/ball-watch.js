@@ -253,7 +253,11 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
 }
 
 /** @param {Uint8Array} light */
-const mean = (light) => light.reduce((sum, each) => sum + each, 0) / light.length;
+function mean(light) {
+  let sum = 0;
+  for (const each of light) sum += each;
+  return sum / light.length;
+}
 
 /**
  * The share of pixels that differ by more than so much, what all of them are lit by apart.
