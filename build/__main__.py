@@ -16,27 +16,29 @@ COMMANDS = """commands:
   test     lint, types and every test; with arguments, pytest alone with those: test tests/site -k offline
   prove    tables of many simulated cases, each with its bound; with a name, that one alone; --list says which there are
   mutate   small wrong changes to the engine, and those that no test notices; with a folder of pycore, to that alone
-  bench    a table of sizes and speeds, as ratios measured in one run
+  bench    a table of sizes and speeds, as ratios measured in one run; with a name, that part alone
+  faults   a table of what is lost when the phone dies, a file is damaged, the network goes: an hour; with a name, that part
   picture  take the pictures of README and of the app's manifest anew"""
 
 
 def main() -> int:
     parser = argparse.ArgumentParser(
         prog="python3 build",
-        usage="python3 build [serve | test | prove | mutate | bench | picture] [options]",
+        usage="python3 build [serve | test | prove | mutate | bench | faults | picture] [options]",
         description=__doc__,
         epilog=COMMANDS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    commands = ["serve", "test", "prove", "mutate", "bench", "picture"]
+    commands = ["serve", "test", "prove", "mutate", "bench", "faults", "picture"]
     parser.add_argument("command", nargs="?", choices=commands, help=argparse.SUPPRESS)
     parser.add_argument("--port", type=int, default=8377, help="for serve (%(default)s)")
     parser.add_argument("--lan", action="store_true", help="for serve: to phones on the local network too, over https")
     parser.add_argument("--list", action="store_true", help="for prove: name the tables, make none")
     parser.add_argument("--sample", type=int, help="for mutate: so many by chance")
+    parser.add_argument("--rounds", type=int, help="for faults: so many of each")
     parser.add_argument("--seed", type=int, default=1, help="for mutate: which (%(default)s)")
     options, rest = parser.parse_known_args()
-    if rest and options.command not in ("test", "prove", "mutate"):
+    if rest and options.command not in ("test", "prove", "mutate", "bench", "faults"):
         parser.error("there is no " + " ".join(rest))
     try:
         environment.enter()
@@ -69,7 +71,11 @@ def run(options: argparse.Namespace, rest: list[str]) -> int:
     if options.command == "bench":
         import bench.table
 
-        return bench.table.show()
+        return bench.table.show(rest)
+    if options.command == "faults":
+        import faults.table
+
+        return faults.table.show(rest, options.rounds)
     if options.command == "picture":
         import picture
 

@@ -74,9 +74,13 @@ class Site:
     def url(self) -> str:
         return f"http://localhost:{self.port}/"
 
+    def application(self) -> Flask:
+        """What is served."""
+        return application(self.folder, *self.more)
+
     def start(self) -> None:
         """Serve, at the same address as before."""
-        self._server = make_server("localhost", self.port, application(self.folder, *self.more), threaded=True)
+        self._server = make_server("localhost", self.port, self.application(), threaded=True)
         self.port = self._server.port
         threading.Thread(target=self._server.serve_forever, daemon=True).start()
 

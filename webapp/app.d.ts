@@ -12,6 +12,8 @@ export interface App {
   engine: Pick<Engine, 'ask'>;
   record: Records;
   parts: Parts;
+  /** The app's own files on this phone: looks at all of them; what it finds stands as `state.offline`. */
+  files: { check(): void };
 }
 
 /** A screen, its word in the bottom row, and all that is its own. Its style is the .css file in its folder. */

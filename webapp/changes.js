@@ -18,6 +18,7 @@ export const CHANGES = [
       'Your tempo is found in smooth strokes, with a pause, a press or a waggle too, and says between what it lies.',
       'Settings, calibration and the session are kept in the database as they change.',
       'The app starts sooner.',
+      'Settings says whether all of the app is on the phone; what is damaged there is found and fetched again.',
     ],
   },
   {

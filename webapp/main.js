@@ -10,10 +10,11 @@ import { createParts } from './records/parts.js';
 import { keepSaved, load } from './records/saved.js';
 import { watchInstall } from './device/install.js';
 import { wear, watchNight } from './device/theme.js';
-import { watchUpdates } from './device/update.js';
+import { watchOffline } from './device/offline.js';
 import { chooseWhole } from './parts/chosen.js';
 import { arrive } from './parts/arrive.js';
 import { faultView } from './fault.js';
+import { mend } from './mend.js';
 import { page } from './page.js';
 import { read } from './features/read/index.js';
 import { line } from './features/line/index.js';
@@ -65,6 +66,7 @@ const store = createStore(
       engine: { kind: 'starting' },
       restarted: false,
       news: null,
+      offline: { kind: 'unknown' },
       stays: null,
       canInstall: false,
     }),
@@ -75,7 +77,12 @@ const engine = createEngine({
   onState: (state) =>
     store.change('engine', state.kind === 'restarting' ? { engine: state, restarted: true } : { engine: state }),
 });
-const app = { store, engine, record: createRecord(store, parts), parts };
+const files = watchOffline({
+  onWaiting: (news) => store.change('update waits', { news }),
+  onOffline: (offline) => store.change('files', { offline }),
+});
+mend({ store, engine, files });
+const app = { store, engine, files, record: createRecord(store, parts), parts };
 const kept = keepSaved(store, app.record, parts);
 // The first paint of a read waits for nothing; what another screen shows is in the database
 if (screen() !== 'read') await Promise.race([kept, new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
@@ -98,15 +105,15 @@ keepAsking(
   FEATURES.flatMap(({ questions = [] }) => questions),
 );
 
-let takeOver = () => {};
 const install = watchInstall((canInstall) => store.change('install offer', { canInstall }));
 const act = {
   accept: () => store.change('accept caution', { cautioned: true }),
-  update: () => takeOver(),
+  update: files.takeOver,
   install,
   restart: () => engine.restart(),
   lookAway: () => app.record.lookAway(),
   heard: () => store.change('trouble heard', { trouble: '' }),
+  seen: () => store.change('mended files heard', { offline: { kind: 'unknown' } }),
 };
 
 let root = /** @type {HTMLElement} */ (document.getElementById('app'));
@@ -155,7 +162,5 @@ chooseWhole(document);
 root.replaceChildren();
 draw();
 
-watchUpdates((news) => store.change('update waits', { news })).then(
-  (take) => (takeOver = take),
-  (error) => console.warn('Not yet complete offline.', error),
-);
+// When all else has been asked for: what is put on the phone holds up no first visit
+void files.install();

@@ -4,17 +4,18 @@
  * @import {Feature} from './app.js'
  */
 import { html } from 'lit-html';
+import { offlineWords } from './offline-words.js';
 
 const ENGINE = { starting: 'Engine is starting', ready: '', restarting: 'Engine stopped. Restarting', failed: '' };
 const CAUTION = 'For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.';
 
 /**
  * @param {State} state @param {Feature[]} features @param {unknown} shown the screen's view
- * @param {{accept: () => void, heard: () => void, lookAway: () => void, update: () => void, install: () => void, restart: () =>
- *   void}} act
+ * @param {{accept: () => void, heard: () => void, seen: () => void, lookAway: () => void, update: () => void,
+ *   install: () => void, restart: () => void}} act
  */
 export function page(state, features, shown, act) {
-  const { engine, restarted, trouble, unopened, looking, cautioned, news, canInstall } = state;
+  const { engine, restarted, trouble, unopened, looking, cautioned, news, offline, canInstall } = state;
   const doing = engine.kind === 'ready' && restarted ? 'Engine restarted' : ENGINE[engine.kind];
   return html`
     <p class="engine" role="status">${doing}</p>
@@ -24,6 +25,7 @@ export function page(state, features, shown, act) {
       ${trouble ? html`<div role="alert">${line(trouble, 'Understood', act.heard)}</div>` : ''}
       ${looking ? line(`Looking at ${looking.name}, read only.`, 'Back to mine', act.lookAway) : ''}
       ${unopened ? html`<p class="line" role="alert">${unopened}</p>` : ''}
+      ${told(offline, act.seen)}
       ${cautioned ? '' : line(CAUTION, 'Understood', act.accept)}
       ${news ? line(['A new version is ready.', ...news].join(' '), 'Use it now', act.update) : ''}
       ${
@@ -33,6 +35,14 @@ export function page(state, features, shown, act) {
       }
       ${row(features, state.screen)}
     </footer>`;
+}
+
+/** What is wrong with the app's files, or was. @param {State['offline']} offline @param {() => void} seen */
+function told(offline, seen) {
+  const mended = offline.kind === 'whole' && offline.mended > 0;
+  if (mended) return html`<div role="status">${line(offlineWords(offline), 'Understood', seen)}</div>`;
+  const wrong = offline.kind === 'lost' || offline.kind === 'refused';
+  return wrong ? html`<p class="line" role="alert">${offlineWords(offline)}</p>` : '';
 }
 
 /** @param {Feature[]} features @param {string} screen */

@@ -1,5 +1,6 @@
 /** The words that the app's modules share. Engine names and units are those of the wire. */
 
+import type { Offline } from './device/files.js';
 import type * as Engine from './engine/protocol.js';
 
 export type DistanceUnit = 'ft' | 'm' | 'paces';
@@ -767,6 +768,8 @@ export interface State {
   cautioned: boolean;
   /** What the version that waits brings, as far as it has said so; null while none waits. */
   news: string[] | null;
+  /** Whether the app's own files are all on this phone. */
+  offline: Offline;
   /** Whether the browser has promised to keep what is here; null where it has not been asked. */
   stays: boolean | null;
   canInstall: boolean;

@@ -124,3 +124,85 @@ def test_an_install_that_broke_off_fetches_only_what_is_missing(open_browser, ch
     page.evaluate(REGISTER)
     until(page, WORKER_ACTIVE)
     assert [url for url in fetched if not url.endswith(("sw.js", "precache.js"))] == [changing_site.url + "main.css"]
+
+
+DAMAGE = """async ({ hash, how }) => {
+  const cache = await caches.open('borrowline-files');
+  const key = `${location.origin}/?${encodeURIComponent(hash)}`;
+  if (how === 'gone') return cache.delete(key);
+  const response = await cache.match(key);
+  const content = new Uint8Array(await response.arrayBuffer());
+  if (how === 'changed') content.fill(7, content.length / 3, content.length / 2);
+  await cache.put(key, new Response(how === 'changed' ? content : content.slice(0, content.length / 2), response));
+  await caches.delete('borrowline-snapshots');
+}"""
+SNAPSHOT = "() => caches.open('borrowline-snapshots').then((cache) => cache.keys()).then((keys) => keys.length === 1)"
+
+
+def damage(page, site, name, how):
+    script = (site.folder / "precache.js").read_text().removeprefix("self.PRECACHE = ")
+    listed, _ = json.JSONDecoder().raw_decode(script)
+    path = next(each for each in listed if each.endswith(name))
+    page.evaluate(DAMAGE, {"hash": listed[path], "how": how})
+
+
+@pytest.mark.parametrize(("name", "how"), [("engine.zip", "changed"), ("python.zip", "cut")])
+def test_what_is_damaged_is_found_said_and_fetched_again(open_browser, site, until, name, how):
+    page = visit(open_browser(), site, until)
+    until(page, SNAPSHOT)
+    damage(page, site, name, how)
+    page.reload()
+    expect(page.get_by_text("It has been fetched again.")).to_be_visible()
+    page.get_by_role("button", name="Understood").last.click()
+    expect(page.get_by_role("button", name=re.compile("^Make .*%"))).to_be_visible(timeout=60_000)
+    page.goto(site.url + "#settings")
+    expect(page.get_by_role("region", name="On this phone")).to_contain_text("All of the app is on this phone since")
+
+
+def test_what_is_missing_is_kept_again_when_it_is_missed(open_browser, site, until):
+    page = visit(open_browser(), site, until)
+    before = page.evaluate(KEPT)
+    damage(page, site, "main.css", "gone")
+    assert page.evaluate(KEPT) == before - 1
+    page.reload()
+    until(page, f"({KEPT})().then((kept) => kept === {before})")
+
+
+def test_what_is_damaged_without_a_signal_is_said_and_fetched_when_there_is_one(open_browser, site, until):
+    page = visit(open_browser(), site, until)
+    until(page, SNAPSHOT)
+    damage(page, site, "engine.zip", "changed")
+    site.stop()
+    page.reload()
+    expect(page.get_by_text("1 file of the app on this phone is damaged or missing.")).to_be_visible()
+    site.start()
+    page.evaluate("dispatchEvent(new Event('online'))")
+    expect(page.get_by_text("It has been fetched again.")).to_be_visible()
+    expect(page.get_by_role("button", name=re.compile("^Make .*%"))).to_be_visible(timeout=60_000)
+
+
+def test_an_install_that_is_refused_is_told_and_tried_again(open_browser, changing_site, until):
+    lost = changing_site.folder / "licences.txt"
+    content = lost.read_bytes()
+    lost.unlink()
+    page = open_browser().new_page()
+    page.goto(changing_site.url)
+    expect(page.get_by_text("Not all of the app has come to this phone")).to_be_visible()
+    lost.write_bytes(content)
+    page.evaluate("dispatchEvent(new Event('online'))")
+    until(page, WORKER_ACTIVE)
+    expect(page.get_by_text("Not all of the app has come to this phone")).to_have_count(0)
+
+
+def test_a_version_that_is_refused_is_told_and_tried_again(open_browser, changing_site, until):
+    page = visit(open_browser(), changing_site, until)
+    page.reload()
+    publish(changing_site, "Newer")
+    spoiled = changing_site.folder / "index.html"
+    content = spoiled.read_bytes()
+    spoiled.write_bytes(content + b"<!-- cut or changed on the way -->")
+    page.evaluate("navigator.serviceWorker.getRegistration().then((found) => found.update())")
+    expect(page.get_by_text("A new version did not come whole.")).to_be_visible()
+    spoiled.write_bytes(content)
+    page.evaluate("dispatchEvent(new Event('online'))")
+    expect(page.get_by_text("A new version is ready.")).to_be_visible()

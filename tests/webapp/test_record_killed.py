@@ -1,20 +1,13 @@
 """A phone that dies while it writes: what was said to be kept is there, and nothing is twice."""
 
-import os
-import re
-import signal
-import subprocess
 from pathlib import Path
 from typing import Any
 
-import pytest
-from playwright.sync_api import Page, Playwright
-from playwright.sync_api import TimeoutError as TooSlow
+from playwright.sync_api import Playwright
 
-import browser
-import environment
+from faults.phone import Phone
 
-ROUNDS = 20
+ROUNDS = 6
 WRITE_ON = """async round => {
   const db = await import('/records/db.js');
   const at = '2026-05-03T17:30:00.000Z';
@@ -27,47 +20,20 @@ WRITE_ON = """async round => {
 READ = "() => import('/records/db.js').then(db => db.readAll()).then(all => all.map(({ id }) => id))"
 
 
-def kill(process: subprocess.Popen[str]) -> None:
-    """All of the browser at once, as when a battery dies."""
-    os.killpg(process.pid, signal.SIGKILL)
-    process.wait()
-    assert process.stderr
-    process.stderr.close()
-
-
-def started(playwright: Playwright, store: Path, url: str) -> tuple[subprocess.Popen[str], Page]:
-    """A browser that was killed before, with a page of the site; where it hangs in its own start it is killed once more."""
-    command = [environment.windowless_chromium(), *browser.FLAGS, "--headless", "--remote-debugging-port=0"]
-    for patience_ms in (10_000, 60_000):
-        process = subprocess.Popen(
-            [*command, f"--user-data-dir={store}"], stderr=subprocess.PIPE, text=True, start_new_session=True
-        )
-        assert process.stderr
-        try:
-            address = next(found[0] for line in process.stderr if (found := re.search(r"ws://\S+", line)))
-            page = playwright.chromium.connect_over_cdp(address, timeout=patience_ms).contexts[0].new_page()
-            page.goto(f"{url}licences.txt", timeout=patience_ms)
-        except TooSlow:
-            kill(process)
-        else:
-            return process, page
-    pytest.fail("the browser does not start")
-
-
 def test_what_was_acknowledged_outlives_a_kill(playwright: Playwright, site: Any, tmp_path: Path) -> None:
     acknowledged: set[str] = set()
     for turn in range(ROUNDS + 1):
-        process, page = started(playwright, tmp_path, site.url)
+        phone = Phone(playwright, tmp_path, site.url)
         heard: list[str] = []
         try:
-            held = page.evaluate(READ)
+            held = phone.page.evaluate(READ)
             assert len(held) == len(set(held))
             assert acknowledged <= set(held)
-            page.on("console", lambda message, heard=heard: heard.append(message.text.removeprefix("kept ")))  # type: ignore[call-overload]
-            page.evaluate(f"round => {{ ({WRITE_ON})(round); }}", turn)
-            page.wait_for_timeout(40 + 17 * turn)
+            phone.page.on("console", lambda message, heard=heard: heard.append(message.text.removeprefix("kept ")))  # type: ignore[call-overload]
+            phone.page.evaluate(f"round => {{ ({WRITE_ON})(round); }}", turn)
+            phone.page.wait_for_timeout(40 + 17 * turn)
         finally:
-            kill(process)
+            phone.kill()
         acknowledged |= set(heard)
     assert len(acknowledged) > 10 * ROUNDS
 

@@ -310,6 +310,37 @@ def test_no_room_is_said_and_nothing_lost(phone: Any) -> None:
     assert len(kept(page)) == 1
 
 
+def test_a_note_that_finds_no_room_is_told_and_waits(phone: Any) -> None:
+    page = phone.open("#record", putt=PUTT)
+    page.get_by_role("button", name="Notes", exact=True).click()
+    page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; 0")
+    page.get_by_label("Note").fill("grain to the west")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.get_by_role("alert")).to_contain_text("The phone has no room left.")
+    expect(page.get_by_text("Noted.")).to_have_count(0)
+    expect(page.get_by_label("Note")).to_have_value("grain to the west")
+
+
+def test_the_first_log_asks_the_browser_to_keep_it(phone: Any) -> None:
+    phone.page.add_init_script("window.asked = 0; navigator.storage.persist = async () => { asked += 1; return true; };")
+    page = phone.open("#record", putt=PUTT)
+    for _ in range(2):
+        page.get_by_role("button", name="Holed").click()
+        expect(page.locator(".logged-line")).to_be_visible()
+        page.get_by_role("button", name="Undo").click()
+        expect(page.locator(".logged-line")).to_have_count(0)
+    assert page.evaluate("asked") == 1
+
+
+@pytest.mark.parametrize(("standalone", "said"), [("false", "not opened for seven days"), ("true", "That is another record")])
+def test_an_iphone_has_two_records(phone: Any, standalone: str, said: str) -> None:
+    phone.page.add_init_script(f"Object.defineProperty(navigator, 'standalone', {{ value: {standalone} }})")
+    page = phone.open("#record", putt=PUTT)
+    expect(page.get_by_role("note").filter(has_text=said)).to_be_visible()
+    assert phone.misfits() == []
+    assert phone.violations() == []
+
+
 def test_settings_that_find_no_room_are_told(phone: Any) -> None:
     page = logging(phone)
     page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; 0")

@@ -1,6 +1,7 @@
 /** @import {App, Feature} from '../../app.js' */
 import { pick } from '../../pick.js';
 import { withSpeed } from '../../doubt.js';
+import { askToStay, stays } from '../../device/stay.js';
 import { rangeOf } from '../../fields.js';
 import { svg } from 'lit-html';
 import { unitOf } from '../../format.js';
@@ -34,6 +35,7 @@ function actions({ store }) {
     },
     /** @param {keyof typeof EYE} name @param {string} text */
     enterEye: (name, text) => enterSighted(store, name, EYE[name], text),
+    askToStay: async () => store.change('asked to stay', { stays: await askToStay() }),
   };
 }
 
@@ -51,6 +53,13 @@ export const settings = {
   mark,
   make(app) {
     const act = actions(app);
+    const { store, files } = app;
+    function look() {
+      files.check();
+      void stays().then((stays) => store.change('stays', { stays }));
+    }
+    store.subscribe(({ screen }, before) => screen === 'settings' && before.screen !== screen && look());
+    if (store.state.screen === 'settings') look();
     return { view: () => view(app.store.state, act) };
   },
 };

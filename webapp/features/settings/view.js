@@ -3,9 +3,10 @@
  * @import {SettingsActions} from './index.js'
  */
 import { html } from 'lit-html';
-import { inUnit, unitOf } from '../../format.js';
+import { inUnit, number, unitOf } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { EYE, sightedField } from '../../parts/eye-height.js';
+import { offlineWords } from '../../offline-words.js';
 import { numberField } from '../../parts/number-field.js';
 
 /** @type {[keyof Settings & string, string, [string, string][]][]} */
@@ -93,6 +94,18 @@ export function view(state, act) {
     })}${EYES.map(([name, hint]) =>
       sightedField(state, name, { ...EYE[name], hint }, (text) => act.enterEye(name, text)),
     )}</div>
+    ${here(state, act)}
     <a class="word" href="#about">About Borrowline</a>
   </main>`;
+}
+
+/** What is on this phone, and whether it stays. @param {State} state @param {SettingsActions} act */
+function here({ offline, stays }, act) {
+  const room =
+    offline.kind === 'whole' && offline.bytes ? ` It takes ${number(offline.bytes / 1e6, 0)} MB with what you keep.` : '';
+  return html`<section aria-label="On this phone"><h2>On this phone</h2>
+    <p role="status">${offlineWords(offline)}${room}</p>
+    ${stays === null ? '' : html`<p>${stays ? 'The browser keeps it until you delete it.' : 'The browser may clear it when the phone runs short of room. Export the record now and then.'}</p>`}
+    ${stays === false ? html`<button type="button" class="word" @click=${act.askToStay}>Ask the browser to keep it</button>` : ''}
+  </section>`;
 }
