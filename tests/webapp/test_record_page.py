@@ -314,11 +314,11 @@ def test_a_note_that_finds_no_room_is_told_and_waits(phone: Any) -> None:
     page = phone.open("#record", putt=PUTT)
     page.get_by_role("button", name="Notes", exact=True).click()
     page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; 0")
-    page.get_by_label("Note").fill("grain to the west")
+    page.get_by_role("textbox", name="Note").fill("grain to the west")
     page.get_by_role("button", name="Keep it").click()
     expect(page.get_by_role("alert")).to_contain_text("The phone has no room left.")
     expect(page.get_by_text("Noted.")).to_have_count(0)
-    expect(page.get_by_label("Note")).to_have_value("grain to the west")
+    expect(page.get_by_role("textbox", name="Note")).to_have_value("grain to the west")
 
 
 def test_the_first_log_asks_the_browser_to_keep_it(phone: Any) -> None:
@@ -326,9 +326,9 @@ def test_the_first_log_asks_the_browser_to_keep_it(phone: Any) -> None:
     page = phone.open("#record", putt=PUTT)
     for _ in range(2):
         page.get_by_role("button", name="Holed").click()
-        expect(page.locator(".logged-line")).to_be_visible()
-        page.get_by_role("button", name="Undo").click()
-        expect(page.locator(".logged-line")).to_have_count(0)
+        expect(page.get_by_role("button", name="Take back")).to_be_visible()
+        page.get_by_role("button", name="Take back").click()
+        expect(page.get_by_role("button", name="Take back")).to_have_count(0)
     assert page.evaluate("asked") == 1
 
 

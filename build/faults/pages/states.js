@@ -118,7 +118,7 @@ export const STATES = {
       form.elements.y_m.value = '0';
       form.requestSubmit();
     },
-    shows: () => (find('.logged-line') ? Number(find('.logged-line strong').textContent.match(/\d+/)[0]) - 9 : null),
+    shows: () => Number(find('.logged-line strong')?.textContent.match(/\d+/)?.[0] ?? 9) - 9 || null,
     async held() {
       const putts = (await kept()).all.filter(({ kind }) => kind === 'putt');
       return { value: putts.length, wrong: twice(putts.map(({ result }) => result.x_m)) };
