@@ -26,7 +26,7 @@ export function watchOffline({ onWaiting, onOffline }) {
   let again;
   /** @type {Offline['kind']} */
   let known = 'unknown';
-  const check = () => registration?.active?.postMessage({ type: 'check' });
+  const check = () => void workers.ready.then(({ active }) => active?.postMessage({ type: 'check' }));
 
   // The very first worker takes a page that is already whole: nothing to reload
   let controlled = workers.controller !== null;
