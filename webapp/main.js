@@ -14,7 +14,7 @@ import { watchOffline } from './device/offline.js';
 import { chooseWhole } from './parts/chosen.js';
 import { arrive } from './parts/arrive.js';
 import { faultView } from './fault.js';
-import { mend } from './mend.js';
+import { mend, mendedOf, withMended } from './mend.js';
 import { page } from './page.js';
 import { read } from './features/read/index.js';
 import { line } from './features/line/index.js';
@@ -79,7 +79,8 @@ const engine = createEngine({
 });
 const files = watchOffline({
   onWaiting: (news) => store.change('update waits', { news }),
-  onOffline: (offline) => store.change('files', { offline }),
+  // What was mended stands until it was heard, whatever the next look finds
+  onOffline: (offline) => store.change('files', { offline: withMended(offline, mendedOf(store.state.offline)) }),
 });
 mend({ store, engine, files });
 const app = { store, engine, files, record: createRecord(store, parts), parts };
@@ -113,7 +114,7 @@ const act = {
   restart: () => engine.restart(),
   lookAway: () => app.record.lookAway(),
   heard: () => store.change('trouble heard', { trouble: '' }),
-  seen: () => store.change('mended files heard', { offline: { kind: 'unknown' } }),
+  seen: () => store.change('mended files heard', { offline: withMended(store.state.offline, -mendedOf(store.state.offline)) }),
 };
 
 let root = /** @type {HTMLElement} */ (document.getElementById('app'));

@@ -2,11 +2,19 @@
  * Where the engine does not come up, the files that it starts from are looked at, and it begins anew from those that were
  * fetched again.
  * @import {Store} from './store.js'
+ * @import {Offline} from './device/files.js'
  * @import {Engine} from './engine/client.js'
  */
 
 /** After which a start is looked into: the slowest phones take less. */
 const LATE_MS = 6000;
+
+/** How many files were fetched again, and nobody has heard of it yet. @param {Offline} offline */
+export const mendedOf = (offline) => (offline.kind === 'whole' ? offline.mended : 0);
+
+/** @param {Offline} offline @param {number} more @returns {Offline} */
+export const withMended = (offline, more) =>
+  offline.kind === 'whole' ? { ...offline, mended: offline.mended + more } : offline;
 
 /** @param {{store: Store, engine: Pick<Engine, 'restart'>, files: {check: () => void}}} app */
 export function mend({ store, engine, files }) {
@@ -14,7 +22,6 @@ export function mend({ store, engine, files }) {
   store.subscribe((state, before) => {
     const { kind } = state.engine;
     if (state.engine !== before.engine && (kind === 'restarting' || kind === 'failed')) files.check();
-    const mended = state.offline.kind === 'whole' && state.offline.mended;
-    if (mended && state.offline !== before.offline) engine.restart();
+    if (mendedOf(state.offline) > mendedOf(before.offline)) engine.restart();
   });
 }

@@ -4,15 +4,14 @@
  */
 import { dayWords, several } from './format.js';
 
+export const MENDED = 'Part of the app on this phone was damaged or missing. It has been fetched again.';
 const ROOM = 'The phone has no room left for all of the app. Free some; it is tried again.';
 
 /** @param {State['offline']} offline */
 export function offlineWords(offline) {
   switch (offline.kind) {
     case 'whole':
-      return offline.mended
-        ? 'Part of the app on this phone was damaged or missing. It has been fetched again.'
-        : `All of the app is on this phone since ${dayWords(offline.since)}: no signal is needed.`;
+      return `All of the app is on this phone since ${dayWords(offline.since)}: no signal is needed.`;
     case 'lost':
       return offline.why === 'room'
         ? ROOM

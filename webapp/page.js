@@ -4,7 +4,7 @@
  * @import {Feature} from './app.js'
  */
 import { html } from 'lit-html';
-import { offlineWords } from './offline-words.js';
+import { MENDED, offlineWords } from './offline-words.js';
 
 const ENGINE = { starting: 'Engine is starting', ready: '', restarting: 'Engine stopped. Restarting', failed: '' };
 const CAUTION = 'For practice. In a round, Rule 4.3a does not allow a device to give you a line; ask the committee.';
@@ -40,7 +40,7 @@ export function page(state, features, shown, act) {
 /** What is wrong with the app's files, or was. @param {State['offline']} offline @param {() => void} seen */
 function told(offline, seen) {
   const mended = offline.kind === 'whole' && offline.mended > 0;
-  if (mended) return html`<div role="status">${line(offlineWords(offline), 'Understood', seen)}</div>`;
+  if (mended) return html`<div role="status">${line(MENDED, 'Understood', seen)}</div>`;
   const wrong = offline.kind === 'lost' || offline.kind === 'refused';
   return wrong ? html`<p class="line" role="alert">${offlineWords(offline)}</p>` : '';
 }
