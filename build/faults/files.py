@@ -11,6 +11,7 @@ from playwright.sync_api import Error, Playwright
 
 import offline
 from faults.fault import Fault
+from faults.phone import QUIET as WITHOUT_APP
 from faults.phone import Phone
 from server import Site
 
@@ -20,6 +21,8 @@ CHANGED = ("index.html", "main.css", "licences.txt", "app.webmanifest")  # by ea
 QUIET = "async () => !(await navigator.serviceWorker.getRegistration())?.installing"
 ACTIVE = "async () => (await navigator.serviceWorker.getRegistration())?.active?.state === 'activated'"
 WAITS = "async () => !!(await navigator.serviceWorker.getRegistration())?.waiting"
+TAKE_OVER = "async () => (await navigator.serviceWorker.getRegistration()).waiting.postMessage({ type: 'take over' })"
+IS_NEW = "async () => (await fetch('licences.txt').then(found => found.arrayBuffer()).catch(() => '')).byteLength === {}"
 UPDATE = "async () => { await (await navigator.serviceWorker.getRegistration()).update().catch(() => {}); }"
 READS = "() => document.querySelector('.answer .pace')?.textContent && document.querySelector('.engine')?.textContent === ''"
 SNAPSHOT = "async () => (await (await caches.open('borrowline-snapshots')).keys()).length === 1"
@@ -59,7 +62,7 @@ class Faltering(Site):
         for name in CHANGED:
             path = self.folder / name
             old = path.read_bytes()
-            path.write_bytes(old.rstrip() + b"\n" * (turn % 7 + 1))
+            path.write_bytes(old.rstrip() + b"\n" * (turn % 7 + 2))
             text = text.replace(offline.integrity(old), offline.integrity(path.read_bytes()))
         precache.write_text(text)
 
@@ -128,6 +131,14 @@ def _updates(phone: Phone, site: Faltering, rounds: int) -> Fault:
             site.left = None
             phone.page.evaluate(UPDATE)
             phone.wait(WAITS)
+            # From a page without the app, which would begin anew in the midst of it
+            phone.page.goto(site.url + WITHOUT_APP)
+            site.left = 0
+            phone.page.evaluate(TAKE_OVER)
+            phone.wait(IS_NEW.format((site.folder / "licences.txt").stat().st_size))
+            phone.page.goto(site.url)
+            phone.wait(READS)
+            site.left = None
         except (Error, TimeoutError) as error:
             fault.losses.append(f"round {turn + 1}: {error}"[:200])
         fault.rounds += 1

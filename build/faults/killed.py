@@ -14,7 +14,7 @@ from server import Site
 
 SEED = 13
 LATEST_MS = 1000  # what is older than this may not be lost
-UNHEARD = 2  # steps that may have been done before the kill and were not told any more
+UNHEARD = 2  # steps that may have been done at the very kill, beside those that there was time for since the last that was told
 GO = "async ([key, every]) => (await import('/states.js')).go(key, every)"
 HELD = "async ([key, turn]) => (await import('/states.js')).STATES[key].held(turn)"
 
@@ -39,7 +39,7 @@ def faults(
                 phone = Phone(playwright, store, site.url)
                 held = phone.page.evaluate(HELD, [state.key, turn])
                 missing = max((at - when for when, value in shown if value > held["value"]), default=0.0)
-                wrong = [*_wrong(state, held, shown, missing)]
+                wrong = [*_wrong(state, held, shown, missing, at)]
                 fault.rounds, steps = fault.rounds + 1, steps + len(shown)
                 fault.losses += [f"round {turn}: {each}" for each in wrong]
                 latest = latest if wrong else max(latest, missing)
@@ -63,10 +63,10 @@ def _struck(phone: Phone, state: State, after_ms: float) -> tuple[list[tuple[flo
     return seen(messages), phone.kill()
 
 
-def _wrong(state: State, held: dict[str, Any], shown: list[tuple[float, int]], missing: float) -> Iterator[str]:
+def _wrong(state: State, held: dict[str, Any], shown: list[tuple[float, int]], missing: float, at: float) -> Iterator[str]:
     yield from held["wrong"]
     value = held["value"]
     if missing > (0 if state.says_kept else LATEST_MS):
         yield f"{value} is there; what was first seen {missing:.0f} ms before is not, {shown[-1][1]} at the last"
-    if shown and value > max(most for _, most in shown) + UNHEARD:
+    if shown and value > max(most for _, most in shown) + (at - shown[-1][0]) / state.every_ms + UNHEARD:
         yield f"{value} is there, but {shown[-1][1]} was done"
