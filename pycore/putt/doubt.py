@@ -11,7 +11,7 @@ from math import exp, hypot, sqrt
 from typing import Self
 
 from pycore.putt.putt import Putt
-from pycore.putt.solve import Read, nearly
+from pycore.putt.solve import Read, followed, near
 from pycore.putt.strike import Strike as Struck
 
 REACH = (sqrt(3), sqrt(3) / 3, sqrt(3) / 9)  # standard deviations; where reads are sought, the farthest first that all are
@@ -19,6 +19,7 @@ MOST = 4.0  # standard deviations along the line that count
 COARSEST = 0.8  # standard deviations between the tilts along the line that are gone through
 CLOSE = 1.2  # that step at most in spreads of length that every tilt has about it, so that they run into each other
 NODES = 81  # tilts at most
+FINEST = 0.2  # of the way to a green that is off; where not even that can be followed there is no read to it
 
 
 @dataclass(frozen=True)
@@ -152,16 +153,22 @@ def _faster(putt: Putt, doubt: Doubt, x: float) -> Putt:
     return replace(putt, stimp_ft=putt.stimp_ft + x * doubt.stimp_ft)
 
 
-def _strike(putt: Putt, found: Read) -> Strike | None:
-    solved = nearly(putt, Struck(found.launch, found.aim))
-    return (solved.aim, (solved.launch / found.launch) ** 2) if solved else None
+def _strike(putt: Putt, doubt: Doubt, off: Off, x: float, own: Struck) -> Struck | None:
+    """That of the green which is off by ``x``, followed from ``own``, which is that of ``putt``."""
+
+    def shoot(share: float, like: Struck) -> Struck | None:
+        return near(off(putt, doubt, share * x), like)
+
+    done, strike = followed(own, shoot, FINEST)
+    return strike if done == 1 else None
 
 
 def _sides(putt: Putt, found: Read, doubt: Doubt, off: Off) -> tuple[float, Strike, Strike] | None:
     """How far to either side there are reads, and these."""
     for reach in REACH:
-        low, high = (_strike(off(putt, doubt, x), found) for x in (-reach, reach))
-        if low and high:
+        row = _row(putt, doubt, off, reach, Struck(found.launch, found.aim))
+        if row:
+            low, _, high = (_told(each, found) for each in row)
             return reach, low, high
     return None
 
@@ -169,24 +176,26 @@ def _sides(putt: Putt, found: Read, doubt: Doubt, off: Off) -> tuple[float, Stri
 def _grid(putt: Putt, found: Read, doubt: Doubt) -> tuple[float, list[list[Strike]]] | None:
     """How far out there are reads on all sides, and these: rows along, columns across the line."""
     for reach in REACH:
+        middles = _row(putt, doubt, _along, reach, Struck(found.launch, found.aim))
         rows: list[list[Strike]] = []
-        # the first that is missing ends it: what has no read is sought the longest
-        for along in (reach, -reach, 0.0):
-            row = _row(_along(putt, doubt, along), found, doubt, reach, not along)
+        for x, middle in zip((-reach, 0.0, reach), middles or (), strict=False):
+            row = _row(_along(putt, doubt, x), doubt, _across, reach, middle)
             if row is None:
                 break
-            rows.append(row)
+            rows.append([_told(each, found) for each in row])
         else:
-            return reach, [rows[1], rows[2], rows[0]]
+            if rows:
+                return reach, rows
     return None
 
 
-def _row(putt: Putt, found: Read, doubt: Doubt, reach: float, own: bool) -> list[Strike] | None:
-    """Strikes across the line, the middle one ``found`` where the row is its ``own``; None where one is missing."""
-    row: list[Strike] = []
-    for across in (-reach, 0.0, reach):
-        strike = (found.aim, 1.0) if own and not across else _strike(_across(putt, doubt, across), found)
-        if strike is None:
-            return None
-        row.append(strike)
-    return row
+def _row(putt: Putt, doubt: Doubt, off: Off, reach: float, own: Struck) -> tuple[Struck, Struck, Struck] | None:
+    """Strikes where the green is off to either side, and ``own`` between them; None where one is missing."""
+    # what falls less to the hole has its read less often: the first that is missing ends it
+    high = _strike(putt, doubt, off, reach, own)
+    low = high and _strike(putt, doubt, off, -reach, own)
+    return (low, own, high) if low and high else None
+
+
+def _told(strike: Struck, found: Read) -> Strike:
+    return strike.aim, (strike.launch / found.launch) ** 2

@@ -1,6 +1,7 @@
 """The read: where to start the ball and how hard."""
 
 from cmath import phase, rect
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from math import copysign, cos, exp, hypot, inf, log, pi, sin
 
@@ -13,9 +14,10 @@ from pycore.roots import zero
 SHARE = 1e-13  # of the speed, and of half a turn: how exactly a plane putt is solved
 MISS = 1e-6  # m; how exactly any other putt is solved
 STEEPEST_START = 0.9  # of rho; the steepest plane from which the search for any other putt starts
-FINEST_BEND = 0.01  # of the way from plane to green; where not even that can be followed there is no putt
-ROUGH = 1e-6  # m and m/s in a step, and
-NEARLY = 1e-5  # m; as exactly as that it is solved on the way there, and where it need only be told how reads differ
+FINEST_BEND = 0.03  # of the way from plane to green; where not even that can be followed there is no putt
+FINEST_PACE = 0.1  # of the way from one pace to another
+ROUGH = 1e-5  # m and m/s in a step, and
+NEARLY = 1e-4  # m; as exactly as that it is solved on the way there, and where it need only be told how reads differ
 FIRMEST = 1.0  # m past the hole; the firmest pace that is tried where a softer one has no answer
 
 
@@ -43,8 +45,8 @@ type Solution = Read | None
 def read(putt: Putt) -> Reading:
     """Aim and speed that take the ball over the hole's centre and would stop it ``putt.past`` further along its path.
 
-    Of several it is the one that curves least. Where there is none, the nearest pace that has one is sought up to
-    ``FIRMEST`` past the hole.
+    Of several it is the one that curves least. Where there is none, a pace that has one is sought up to ``FIRMEST`` past the
+    hole.
     """
     return solve(putt) or NoPutt(_instead(putt))
 
@@ -102,13 +104,13 @@ def _on_plane(putt: Putt) -> Strike:
     return Strike(launch, copysign(roll.start.heading, line) - line)
 
 
-def nearly(putt: Putt, like: Strike | None = None) -> Strike | None:
+def near(putt: Putt, like: Strike) -> Strike | None:
     """The strike of the read, solved as exactly as the reads of a doubt have to be; ``like`` is that of a like putt."""
     if abs(putt.downhill) >= putt.rho:
         return None
     if putt.surface.is_plane:
         return _on_plane(putt)
-    return (like and _shoot(_rough(putt), like, NEARLY)) or _bent(putt)
+    return _shoot(_rough(putt), like, NEARLY)
 
 
 def _on_green(putt: Putt) -> Strike | None:
@@ -121,17 +123,31 @@ def _bent(putt: Putt) -> Strike | None:
     """Nearly solve a putt on such a green, by bending a plane into it as fast as the putt can follow."""
     mean = putt.surface.mean(putt.distance)
     mean = replace(mean, slope=min(mean.slope, STEEPEST_START * putt.rho))
-    strike: Strike = _on_plane(replace(putt, surface=Surface(mean)))
-    done, step = 0.0, 1.0
-    while done < 1 and step > FINEST_BEND:
+    plane: Strike = _on_plane(replace(putt, surface=Surface(mean)))
+
+    def shoot(share: float, like: Strike) -> Strike | None:
+        return near(replace(putt, surface=putt.surface.bent(mean, share)), like)
+
+    done, strike = followed(plane, shoot, FINEST_BEND)
+    return strike if done == 1 else None
+
+
+def followed(start: Strike, shoot: Callable[[float, Strike], Strike | None], finest: float) -> tuple[float, Strike]:
+    """How far a change can be followed, 1 if all the way, in steps of more than ``finest``, and the strike there.
+
+    ``start`` is the strike where nothing has changed yet. ``shoot`` finds that after a share of the change, near one which
+    the two before lead to.
+    """
+    before, strike, done, last, step = start, start, 0.0, 1.0, 1.0
+    while done < 1 and step > finest:
         share = min(1.0, done + step)
-        found = _shoot(_rough(replace(putt, surface=putt.surface.bent(mean, share))), strike, NEARLY)
+        found = shoot(share, strike.beyond(before, (share - done) / last))
         if found:
-            strike, done = found, share
+            before, strike, last, done = strike, found, share - done, share
             step *= 2
         else:
             step /= 2
-    return strike if done == 1 else None
+    return done, strike
 
 
 def _rough(putt: Putt) -> Putt:
@@ -155,16 +171,22 @@ def _shoot(putt: Putt, strike: Strike, exactly: float) -> Strike | None:
 
 
 def _instead(putt: Putt) -> float | None:
-    """The pace past the hole nearest to ``putt.past`` that has an answer."""
-    tries = [FIRMEST * i / 2 for i in range(3)]
-    good = [past for past in tries if nearly(replace(putt, past=past))]
-    if not good:
-        return None
-    best, bad = min(good, key=lambda past: abs(past - putt.past)), putt.past
-    while abs(best - bad) > FIRMEST / 20:
-        middle = (best + bad) / 2
-        if nearly(replace(putt, past=middle)):
-            best = middle
-        else:
-            bad = middle
-    return best
+    """A pace past the hole that has an answer: from the firmest or the softest tried, as near to ``putt.past`` as it goes."""
+    for past in (FIRMEST, 0.0):
+        tried = replace(putt, past=past)
+        strike = _nearly(tried)
+        if strike is None:
+            continue
+
+        def shoot(share: float, like: Strike, past: float = past) -> Strike | None:
+            return near(replace(putt, past=past + share * (putt.past - past)), like)
+
+        done, _ = followed(strike, shoot, FINEST_PACE)
+        nearest = past + done * (putt.past - past)
+        return nearest if _nearly(replace(putt, past=nearest)) else past
+    return None
+
+
+def _nearly(putt: Putt) -> Strike | None:
+    """The strike of the read, nearly, where there is one."""
+    return None if abs(putt.downhill) >= putt.rho else _on_plane(putt) if putt.surface.is_plane else _bent(putt)
