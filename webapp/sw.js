@@ -97,7 +97,7 @@ async function checked() {
   for (const path of Object.keys(PRECACHE)) if (!(await isWhole(path))) bad.push(path);
   const tried = await Promise.allSettled(bad.map(fetched));
   const lost = tried.filter((result) => result.status === 'rejected');
-  if (lost.length) await tell({ type: 'files', kind: 'lost', lost: lost.length, why: reasonOf(lost[0].reason) });
+  if (lost[0]) await tell({ type: 'files', kind: 'lost', lost: lost.length, why: reasonOf(lost[0].reason) });
   else await tell({ type: 'files', kind: 'whole', since: await since(), bytes: await room(), mended: bad.length });
 }
 

@@ -51,11 +51,11 @@ def read(putt: Putt) -> Reading:
     return solve(putt) or NoPutt(_instead(putt))
 
 
-def solve(putt: Putt) -> Solution:
-    """The read, or None where there is no such putt."""
+def solve(putt: Putt, like: Read | None = None) -> Solution:
+    """The read, or None where there is no such putt; ``like`` is that of a putt which differs little."""
     if abs(putt.downhill) >= putt.rho:
         return None  # no ball stops where the hole is
-    found = _on_plane(putt) if putt.surface.is_plane else _on_green(putt)
+    found = _on_plane(putt) if putt.surface.is_plane else _on_green(putt, like)
     if found is None:
         return None
     roll = putt.roll(found.launch, found.aim)
@@ -113,8 +113,10 @@ def near(putt: Putt, like: Strike) -> Strike | None:
     return _shoot(_rough(putt), like, NEARLY)
 
 
-def _on_green(putt: Putt) -> Strike | None:
+def _on_green(putt: Putt, like: Read | None) -> Strike | None:
     """Solve a putt on a green that is no plane."""
+    if like and (found := _shoot(putt, Strike(like.launch, like.aim), MISS)):
+        return found
     strike = _bent(putt)
     return strike and _shoot(putt, strike, MISS)
 

@@ -16,7 +16,7 @@ from pycore.record.round_answers import answer_rounds
 from pycore.record.tally import Share
 
 LATEST = 500  # putts; the skills are those of now, and an answer stays within a breath
-STEP = 50  # putts, after which the share done is told
+STEP = 5  # putts, after which the share done is told
 READ_IN, STRUCK, FITTED, COUNTED = 0.4, 0.7, 0.8, 0.95  # shares of the time that it takes, about
 
 UNITS: Mapping[Name, tuple[Callable[[float], float], Literal["degrees", "of the roll", "of the break"]]] = {
@@ -45,7 +45,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     )
     yield STRUCK
     unlogged = doubts.missing(latest)
-    known = {} if unlogged else skills(found, lines_suffice(found))
+    known = {} if unlogged else (yield from skills(found, lines_suffice(found), STRUCK))
     yield FITTED
     cost = costs(known, fields.against) if found and not unlogged else {}
     yield (FITTED + COUNTED) / 2

@@ -1,6 +1,6 @@
 """The four skills behind a record: alignment, start line, pace and reading."""
 
-from collections.abc import Sequence
+from collections.abc import Generator, Sequence
 from dataclasses import replace
 from math import radians, sqrt
 
@@ -30,21 +30,26 @@ def lines_suffice(found: Sequence[Evidence]) -> bool:
     return sum(each.logged.line_error is not None for each in found) >= LINES_NEEDED
 
 
-def skills(found: Sequence[Evidence], with_lines: bool) -> dict[Name, Skill]:
+def skills(found: Sequence[Evidence], with_lines: bool, done: float = 0.0) -> Generator[float, None, dict[Name, Skill]]:
     """The skills that these putts say something of; alignment and start line are one, under the name of start line,
-    unless they are told apart."""
+    unless they are told apart. Yields ``done``, how much of the findings is done, between parts that take long."""
     lines = [line for each in found if (line := each.logged.line_error) is not None]
     known: dict[Name, Skill] = {}
     if with_lines:
         unlined = partition([each.strike for each in found if each.logged.line_error is None])
         lined = partition([off_the_ball_line(each) for each in found if each.logged.line_error is not None])
         strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, BREAK, TILT, ALIGNMENT])
+        yield done
         known["alignment"] = replace(strokes.skill(4), n=len(lines))
     else:
         strokes = fit(partition([each.strike for each in found]), [START_LINE, PACE, BREAK, TILT])
     misses = [each.strike for each in found if isinstance(each.strike, Miss) and each.logged.line_error is None]
     why = doubts.untold(strokes, misses)
-    known["start_line"], known["pace"] = (replace(strokes.skill(i), untold=why) for i in (0, 1))
+    names: tuple[Name, Name] = ("start_line", "pace")
+    for i, name in enumerate(names):
+        yield done
+        known[name] = replace(strokes.skill(i), untold=why)
+    yield done
     read = [each.reading for each in found if each.reading is not None]
     if read:
         known["reading"] = fit_plain(read, READING)

@@ -18,6 +18,7 @@ from pycore.record.strike import strike_to
 from pycore.record.terms import Given
 
 SHARP_START, SHARP_LAUNCH = radians(0.3), 0.03  # the tour's spreads are 0.6 degrees and 5 % of the roll or more
+FOLLOWED = 1e-6  # m and m/s in a step of a roll; no finish is logged as exactly as that
 NUDGE = 0.001  # rise over run; a tilt that shows how much tilt moves a putt
 # Rise over run; a slope logged as less is off by a share of this: those that were logged too low are among them. Assumed
 FLAT = 0.01
@@ -133,7 +134,7 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
         return Evidence(logged, Holed(window, meant - found.aim, least, most, given), reading)
     if abs(stop) < HOLE_RADIUS:
         return "a ball that stops over the hole is holed; mend what was logged"
-    struck = strike_to(putt, putt.distance + stop.real, stop.imag)
+    struck = strike_to(replace(putt, step_error=FOLLOWED), putt.distance + stop.real, stop.imag)
     if struck is None:
         return "no ball stops there as the green is given"
     coarse = given._replace(blur=told.finish / rolled, stretch=hypot(told.distance, told.finish) / rolled)
@@ -165,19 +166,19 @@ def _key(putt: Putt) -> tuple[float, tuple[Station, ...], float, float]:
 # who practises one putt many times has it solved once
 @lru_cache(maxsize=1024)
 def _read(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Read | None:
-    return solve(Putt(distance, Surface(*stations), stimp_ft, past))
+    return solve(Putt(distance, Surface(*stations), stimp_ft, past, FOLLOWED))
 
 
 @lru_cache(maxsize=1024)
 def _opening(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Opening | None:
     found = _read(distance, stations, stimp_ft, past)
-    return opening(Putt(distance, Surface(*stations), stimp_ft, past), found) if found else None
+    return opening(Putt(distance, Surface(*stations), stimp_ft, past, FOLLOWED), found) if found else None
 
 
 @lru_cache(maxsize=1024)
 def _given(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Given:
     """By how much its tilt moves what the putt needs, to first order about the tilt as logged."""
-    putt = Putt(distance, Surface(*stations), stimp_ft, past)
+    putt = Putt(distance, Surface(*stations), stimp_ft, past, FOLLOWED)
     found = _read(distance, stations, stimp_ft, past)
     assert found
     mean = putt.surface.mean(distance)
@@ -185,7 +186,7 @@ def _given(distance: float, stations: tuple[Station, ...], stimp_ft: float, past
     for way in (NUDGE, 1j * NUDGE):
         # where the steeper green holds no ball the gentler one does
         for sign in (1, -1):
-            moved = solve(replace(putt, surface=putt.surface.tilted(sign * way)))
+            moved = solve(replace(putt, surface=putt.surface.tilted(sign * way)), found)
             if moved:
                 moves.append((sign * (moved.aim - found.aim) / NUDGE, sign * ((moved.launch / found.launch) ** 2 - 1) / NUDGE))
                 break

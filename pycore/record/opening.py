@@ -118,7 +118,7 @@ def opening(putt: Putt, found: Read) -> Opening | None:
     swung = 0j
     for share in FIRMNESS:
         past = firmest * share**2
-        meant = solve(replace(putt, past=past))
+        meant = solve(replace(putt, past=past), found)
         if meant is None:
             break
         end = putt.roll(meant.launch, meant.aim + TURNED).before_rest(past)

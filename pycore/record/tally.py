@@ -132,9 +132,9 @@ def changes(
         return []
     with_lines = lines_suffice(before) and lines_suffice(now)
     same = len(now) == len(found) and with_lines == lines_suffice(found)
-    old = skills(before, with_lines)
+    old = yield from skills(before, with_lines, share)
     yield share
-    new = known if same else skills(now, with_lines)
+    new = known if same else (yield from skills(now, with_lines, share))
     return [
         change
         for name in old

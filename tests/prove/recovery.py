@@ -1,7 +1,7 @@
 """The promise of the findings: what was behind invented players of 150 putts each that NumPy struck is found again. A third of
 them never log the ball's line, a third always, a third every fourth time; all log their own reads."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Generator, Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -78,10 +78,19 @@ def evidence_of(invented: Any, player: int) -> list[Evidence]:
     return [each for putt in fields.logged() if not isinstance(each := evidence(putt), str)]
 
 
+def at_once(work: Generator[float, None, dict[Any, Skill]]) -> dict[Any, Skill]:
+    """Its answer, whatever it tells meanwhile."""
+    while True:
+        try:
+            next(work)
+        except StopIteration as done:
+            return dict(done.value)
+
+
 def found(invented: Any, player: int) -> tuple[dict[Any, Skill], dict[Any, Cost]]:
     """Skills and costs as the findings have them."""
     said = evidence_of(invented, player)
-    known = skills(said, lines_suffice(said))
+    known = at_once(skills(said, lines_suffice(said)))
     return known, costs(known)
 
 

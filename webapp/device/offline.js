@@ -49,7 +49,10 @@ export function watchOffline({ onWaiting, onOffline }) {
     registration.waiting.postMessage({ type: 'what is new' }, [port2]);
   }
 
-  /** A worker that ends without having been installed was refused; why, it has told. @param {ServiceWorker | null | undefined} fresh */
+  /**
+   * A worker that ends without having been installed was refused; why, it has told.
+   * @param {ServiceWorker | null | undefined} fresh
+   */
   function follow(fresh) {
     let installed = false;
     fresh?.addEventListener('statechange', () => {

@@ -155,7 +155,10 @@ export const STATES = {
   },
 };
 
-/** Sets the player going; what the screen shows comes as console messages, in order. @param {string} name @param {number} everyMs */
+/**
+ * Sets the player going; what the screen shows comes as console messages, in order.
+ * @param {string} name @param {number} everyMs
+ */
 export function go(name, everyMs) {
   const { acts, shows } = STATES[name];
   let [step, last] = [0, null];

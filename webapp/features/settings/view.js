@@ -99,13 +99,16 @@ export function view(state, act) {
   </main>`;
 }
 
+const STAYS = 'The browser keeps it until you delete it.';
+const MAY_GO = 'The browser may clear it when the phone runs short of room. Export the record now and then.';
+
 /** What is on this phone, and whether it stays. @param {State} state @param {SettingsActions} act */
 function here({ offline, stays }, act) {
   const room =
     offline.kind === 'whole' && offline.bytes ? ` It takes ${number(offline.bytes / 1e6, 0)} MB with what you keep.` : '';
   return html`<section aria-label="On this phone"><h2>On this phone</h2>
     <p role="status">${offlineWords(offline)}${room}</p>
-    ${stays === null ? '' : html`<p>${stays ? 'The browser keeps it until you delete it.' : 'The browser may clear it when the phone runs short of room. Export the record now and then.'}</p>`}
+    ${stays === null ? '' : html`<p>${stays ? STAYS : MAY_GO}</p>`}
     ${stays === false ? html`<button type="button" class="word" @click=${act.askToStay}>Ask the browser to keep it</button>` : ''}
   </section>`;
 }
