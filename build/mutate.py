@@ -33,13 +33,11 @@ class Mutant:
 
     file: Path
     tree: Any
-    mutation: Any  # None: as it is
+    mutation: Any
 
     @cached_property
     def changed(self) -> str:
         """The module's text with the change."""
-        if self.mutation is None:
-            return self.file.read_text()
         text: str = self.tree.deep_replace(self.mutation.original_node, self.mutation.mutated_node).code
         return text
 
@@ -49,8 +47,6 @@ class Mutant:
 
     def __str__(self) -> str:
         """Where it is, with the lines that differ."""
-        if self.mutation is None:
-            return f"{self.file.parent.relative_to(ROOT)}: the tests pass as it is"
         lines = list(ndiff(self.file.read_text().splitlines(), self.changed.splitlines()))
         first = next(i for i, line in enumerate(lines) if line[:1] in "-+")
         number = sum(line[:1] != "+" for line in lines[:first]) + 1
@@ -70,8 +66,9 @@ def show(folder: str, sample: int | None, seed: int) -> int:
     found = [mutant for file in files for mutant in mutants(file)]
     chosen = random.Random(seed).sample(found, min(sample, len(found))) if sample else found
     print(f"{len(chosen)} of {len(found)} mutants", flush=True)
-    asis = {mutant.file.parent: Mutant(mutant.file, mutant.tree, None) for mutant in chosen}
-    if len(_survivors(list(asis.values()))) < len(asis):
+    _warm()
+    tests = list(dict.fromkeys(test for mutant in chosen for test in _tests(mutant.file)))
+    if os.waitpid(_started(None, tests), 0)[1]:
         raise SetupError("The tests fail as it is: nothing would be shown")
     survivors = _survivors(chosen)
     killed = len(chosen) - len(survivors)
@@ -88,14 +85,13 @@ def mutants(file: Path) -> list[Mutant]:
 
 
 def _survivors(chosen: list[Mutant]) -> list[Mutant]:
-    _warm()
     survivors: list[Mutant] = []
     waiting, running = list(reversed(chosen)), dict[int, tuple[Mutant, float]]()
     done = 0
     while waiting or running:
         while waiting and len(running) < (os.cpu_count() or 1):
             mutant = waiting.pop()
-            running[_started(mutant)] = mutant, time.monotonic()
+            running[_started(mutant, _tests(mutant.file))] = mutant, time.monotonic()
         for process, (_, began) in running.items():
             if time.monotonic() - began > LONGEST_S:
                 with suppress(ProcessLookupError):
@@ -123,8 +119,8 @@ def _warm() -> None:
     import scipy.optimize  # noqa: F401
 
 
-def _started(mutant: Mutant) -> int:
-    """The process that runs the tests against it; it ends with 0 where they pass."""
+def _started(mutant: Mutant | None, tests: list[str]) -> int:
+    """The process that runs the tests against it, or as it is; it ends with 0 where they pass."""
     process = os.fork()
     if process:
         return process
@@ -134,10 +130,11 @@ def _started(mutant: Mutant) -> int:
         silence = os.open(os.devnull, os.O_WRONLY)
         os.dup2(silence, 1)
         os.dup2(silence, 2)
-        sys.meta_path.insert(0, _Finder(mutant))
+        if mutant:
+            sys.meta_path.insert(0, _Finder(mutant))
         import pytest
 
-        status = int(pytest.main(["-x", "-q", "-p", "no:xdist", *_tests(mutant.file)]))
+        status = int(pytest.main(["-x", "-q", "-p", "no:xdist", *tests]))
     finally:
         os._exit(status)
 
