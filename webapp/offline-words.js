@@ -15,8 +15,8 @@ export function offlineWords(offline) {
     case 'lost':
       return offline.why === 'room'
         ? ROOM
-        : `${several(offline.lost, 'file', 'files')} of the app on this phone ${offline.lost === 1 ? 'is' : 'are'} damaged or ` +
-            'missing. Open it once where there is a signal.';
+        : `${several(offline.lost, 'file', 'files')} of the app on this phone ${offline.lost === 1 ? 'is' : 'are'} damaged ` +
+            'or missing. Open it once where there is a signal.';
     case 'refused':
       if (offline.why === 'room') return ROOM;
       return offline.update

@@ -109,6 +109,10 @@ function here({ offline, stays }, act) {
   return html`<section aria-label="On this phone"><h2>On this phone</h2>
     <p role="status">${offlineWords(offline)}${room}</p>
     ${stays === null ? '' : html`<p>${stays ? STAYS : MAY_GO}</p>`}
-    ${stays === false ? html`<button type="button" class="word" @click=${act.askToStay}>Ask the browser to keep it</button>` : ''}
+    ${
+      stays === false
+        ? html`<button type="button" class="word" @click=${act.askToStay}>Ask the browser to keep it</button>`
+        : ''
+    }
   </section>`;
 }
