@@ -23,6 +23,7 @@ class DrillCard(TypedDict):
     good: str
     bad: str
     cautions: list[str]
+    watched: bool
 
 
 class DrillsAnswer(TypedDict):

@@ -22,7 +22,7 @@ Minutes = Annotated[int, Range(1, 20, "minutes")]
 
 @dataclass(frozen=True, kw_only=True)
 class Drill:
-    """What to do, with what, where, and what counts. ``least`` and ``most`` are minutes."""
+    """What to do, with what, where, and what counts. ``least`` and ``most`` are minutes; ``watched``: a camera can count it."""
 
     id: str = ""
     name: Annotated[str, Length(1, 40)]
@@ -39,6 +39,7 @@ class Drill:
     good: Annotated[str, Length(1, 24)]
     bad: Annotated[str, Length(1, 24)]
     cautions: Annotated[tuple[Line, ...], Length(0, 3)] = ()
+    watched: bool = False
 
     def fits(self, place: Place, at_hand: frozenset[Thing]) -> bool:
         """Whether it can be done there with what is at hand."""

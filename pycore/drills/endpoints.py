@@ -44,6 +44,7 @@ def _card(drill: Drill) -> answers.DrillCard:
         "good": drill.good,
         "bad": drill.bad,
         "cautions": list(drill.cautions),
+        "watched": drill.watched,
     }
 
 

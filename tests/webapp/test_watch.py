@@ -159,3 +159,22 @@ def test_bare_grass_is_no_ball_and_a_camera_taken_away_is_said(phone: Any) -> No
     page.evaluate("track.dispatchEvent(new Event('ended'))")
     expect(page.get_by_role("alert")).to_contain_text("taken the camera away")
     assert page.evaluate("track.readyState") == "ended"
+
+
+def test_it_is_reached_from_the_greens_speed_and_from_a_block_that_it_counts(phone: Any) -> None:
+    plan = {"minutes": 10, "place": "green", "at_hand": [], "weights": {}}
+    blocks = [{"drill": drill, "minutes": 5, "why": "Why.", "instead": []} for drill in ("foot_past", "walk_in")]
+    page = phone.open("#green", putt=PUTT, practice={**plan, "blocks": blocks, "planned": plan})
+    page.get_by_role("button", name="Speed", exact=True).click()
+    page.get_by_role("link", name="Let the phone watch the roll").click()
+    expect(page.get_by_role("heading", name="Watch")).to_be_visible()
+    expect(page.get_by_text("In the session")).to_have_count(0)
+    page.get_by_role("link", name="Practice").click()
+    page.get_by_role("button", name="Start", exact=True).click()
+    page.locator(".run .count.good").click()
+    page.get_by_role("link", name="Let the phone watch").click()
+    expect(page.get_by_text("In the session: 1 good, 0 not")).to_be_visible()
+    page.get_by_role("link", name="Back to it").click()
+    page.get_by_role("button", name="Skip").click()
+    expect(page.locator(".run-head")).to_contain_text("2 of 2")
+    expect(page.get_by_role("link", name="Let the phone watch")).to_have_count(0)

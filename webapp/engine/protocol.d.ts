@@ -1036,6 +1036,7 @@ export interface DrillCard {
   good: string;
   bad: string;
   cautions: Array<string>;
+  watched: boolean;
 }
 
 /** How long, where, with what; without weights, all skills alike. */

@@ -62,6 +62,7 @@ function rolls(state, act) {
   return html`<section>
     <p>Choose a line that does not curve. Roll a ball out, and back along the same line. Tap as it leaves and as it stops, then
       measure the roll.</p>
+    <p><a class="word" href="#watch">Let the phone watch the roll</a></p>
     <p class="quiet">${RULES}</p>
     ${choice({
       label: 'The ball is',

@@ -35,7 +35,7 @@ function words({ phase, width, attitude, ball, hole, share }) {
 
 /** @param {State} state @param {WatchActions} act */
 export function view(state, act) {
-  const { watchPage, putt, settings } = state;
+  const { watchPage, putt, settings, practice } = state;
   const { stream, problem, slow, told } = watchPage;
   return html`<main class="page watch-page" tabindex="-1">
     <h1>Watch <span class="quiet">${withUnit(putt.distance_m, distanceUnit(settings))}</span></h1>
@@ -47,11 +47,17 @@ export function view(state, act) {
         : ''
     }
     ${watchPage.last ? html`<p class="watch-words" role="status">${watchPage.last.value.words}</p>` : ''}
+    ${practice.run ? inSession(practice.run) : ''}
     ${stream ? watching(state, act) : before(state, act)}
     ${watchPage.last ? seen(state, watchPage.last, act) : ''}
     <p class="told" role="status">${told}</p>
   </main>`;
 }
+
+/** @param {NonNullable<State['practice']['run']>} run */
+const inSession = ({ good, bad, paused }) =>
+  html`<p class="quiet">${paused ? 'The session stands still' : `In the session: ${good} good, ${bad} not`}. <a class="word"
+    href="#practice">Back to it</a></p>`;
 
 /** @param {State} state @param {WatchActions} act */
 function before(state, act) {

@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
 import test from 'node:test';
 import { counted, did } from '../../../../webapp/features/watch/drills.js';
 
@@ -33,4 +34,13 @@ test('it counts in the block in hand, and not in a pause', () => {
   const state = { practice: { run, blocks: [{ drill: 'foot_past' }] }, answers: {} };
   assert.equal(counted(state, seen({})).run.good, 4);
   assert.equal(counted({ ...state, practice: { ...state.practice, run: { ...run, paused: true } } }, seen({})), null);
+});
+
+test('every drill that says a camera can count it is counted, and no other', () => {
+  const drills = new URL('../../../../pycore/drills/', import.meta.url);
+  const files = readdirSync(drills).filter((name) => name.endsWith('.toml'));
+  for (const file of files) {
+    const says = /^watched = true$/m.test(readFileSync(new URL(file, drills), 'utf-8'));
+    assert.equal(did(file.replace('.toml', ''), seen({}), 0.6) !== null, says, file);
+  }
 });

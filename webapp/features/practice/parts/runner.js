@@ -67,6 +67,7 @@ export function runner(state, act) {
           : html`<span class="over">Last one</span>`
       }</p>
       ${sought(state, drill, act)}
+      ${drill?.watched ? html`<a class="word" href="#watch">Let the phone watch</a>` : ''}
       ${
         inTime
           ? html`<span class="run-sound"><button type="button" class="pick" aria-pressed=${muted}
