@@ -163,7 +163,9 @@ def test_bare_grass_is_no_ball_and_a_camera_taken_away_is_said(phone: Any) -> No
 
 def test_it_is_reached_from_the_greens_speed_and_from_a_block_that_it_counts(phone: Any) -> None:
     plan = {"minutes": 10, "place": "green", "at_hand": [], "weights": {}}
-    blocks = [{"drill": drill, "minutes": 5, "why": "Why.", "instead": []} for drill in ("foot_past", "walk_in")]
+    blocks: list[dict[str, Any]] = [
+        {"drill": drill, "minutes": 5, "why": "Why.", "instead": []} for drill in ("foot_past", "walk_in")
+    ]
     page = phone.open("#green", putt=PUTT, practice={**plan, "blocks": blocks, "planned": plan})
     page.get_by_role("button", name="Speed", exact=True).click()
     page.get_by_role("link", name="Let the phone watch the roll").click()
