@@ -72,3 +72,21 @@ def test_a_twin_left_behind_follows(phone: Any) -> None:
     page.evaluate(LOSE)
     page.reload()
     assert sorted(page.evaluate(READ)) == ["a", "b"]
+
+
+ERASED = """async () => {
+  const db = await import('/records/db.js');
+  const { first, twin } = await (await import('/records/stores.js')).stores();
+  await db.erase(() => false);
+  return (await Promise.all([first, twin].map((each) => each.get('marks', 'erased')))).map(({ value }) => value);
+}"""
+
+
+def test_both_copies_tell_the_same_time_of_an_erasure(playwright: Playwright, site: Any, tmp_path: Path) -> None:
+    phone = Phone(playwright, tmp_path, site.url)
+    try:
+        for _ in range(3):
+            mine, its = phone.page.evaluate(ERASED)
+            assert mine == its
+    finally:
+        phone.kill()

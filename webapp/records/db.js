@@ -120,6 +120,8 @@ export async function write(all, before = [], parts = {}, newer = false) {
  * @param {(entry: Entry) => boolean} chosen @param {Record<string, unknown>} [parts] as they are then
  */
 export async function erase(chosen, parts = {}) {
+  // Alike in both: else the next join would take from one, as erased, what the other has not got yet
+  let time = '';
   await whole(
     async (kept, past, marks) => {
       let latest = '';
@@ -128,7 +130,8 @@ export async function erase(chosen, parts = {}) {
           if (cursor.value.changed > latest) latest = cursor.value.changed;
           if (chosen(cursor.value)) await cursor.delete();
         }
-      await Promise.all(putMarks(marks, { [ERASED]: after(latest), ...parts }));
+      time ||= after(latest);
+      await Promise.all(putMarks(marks, { [ERASED]: time, ...parts }));
     },
     { entries: true, parts },
   );
