@@ -19,13 +19,14 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import Read, solve
 from pycore.putt.window import Window, window
 
-PASTS = (0.02, 0.08, 0.16, 0.26, 0.38, 0.52, 0.68, 0.84, 1.0)  # m; the paces that are tried, those between by parabolas
+PASTS = (0.02, 0.08, 0.16, 0.26, 0.38, 0.54, 0.75, 1.0)  # m; the paces that are tried, those between by parabolas
 HABIT = 0.3048  # m; how far past the hole second putts are meant to run; assumed
 LENGTHS, AIMS, MOST = 25, 9, 3.6  # points over lengths and aims, and how many spreads far out
 FAN, WIDEST = 12, 1.2  # pieces of the fan of balls that miss, and how far it opens at most, rad
 NEAR, APART, RINGS = 0.25, 1.35, 14  # m, ratio; rings about the hole from which second putts are told
 BEARINGS = 5  # from straight downhill to straight uphill
-WITHIN = (0.05, 0.4, 1.2)  # m past; paces that tell how aim and length of a second putt follow from pace
+WITHIN = (0.05, HABIT, 1.2)  # m past; paces that tell how aim and length of a second putt follow from pace
+USUAL = WITHIN.index(HABIT)
 PACES = 24  # points over the paces that hole a second putt
 ASIDE = 0.01  # rad; start off the aim that tells how far off it passes the hole
 FIRMEST = 1.6  # m past; firmer second putts are none
@@ -49,7 +50,8 @@ def costs(putt: Putt, player: Player) -> Generator[float, None, list[Cost]]:
     holes: Window | None = None
     for i, past in enumerate(PASTS):
         here = replace(putt, past=past)
-        read, as_plane = solve(here), solve(replace(plane, past=past))
+        read = solve(here)
+        as_plane = read if putt.surface.is_plane else solve(replace(plane, past=past))
         if read and as_plane:
             holes = holes or window(here, read)
             if holes:
@@ -190,8 +192,8 @@ class _Second:
 
 def _short(putt: Putt, player: Player) -> float:
     """Share made of a short putt: the hole as wide as its speed lets it be, about the aim that each pace has."""
-    found = solve(replace(putt, past=HABIT))
     reads = [solve(replace(putt, past=past)) for past in WITHIN]
+    found = reads[USUAL]
     if not found or not all(reads):
         return 0.0
     told = [(past, read.aim, (read.launch / found.launch) ** 2) for past, read in zip(WITHIN, reads, strict=True) if read]
