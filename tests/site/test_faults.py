@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 from contextlib import nullcontext
 from functools import partial
+from itertools import islice
 from pathlib import Path
 from typing import Any
 
@@ -18,7 +19,8 @@ type Part = Callable[[Playwright, Path, tuple[Path, Path], int], Iterator[Fault]
 SHORT: dict[str, tuple[Part, int]] = {
     "killed": (partial(killed.faults, states=[each for each in STATES if each.key in ("running", "settings", "importing")]), 1),
     "damaged": (damaged.faults, 6),
-    "files": (files.faults, 1),
+    # what is broken off; updates and repairs are tried in test_offline.py
+    "files": (lambda *given: islice(files.faults(*given), 1), 1),
 }
 
 

@@ -98,9 +98,18 @@ class Phone:
             self.page.evaluate(AXE)
         return self.page.evaluate(VIOLATIONS)
 
-    def misfits(self) -> list[str]:
-        """What does not fit the screen or a thumb."""
-        return self.page.evaluate(MISFITS)
+    def misfits(self, *sizes: tuple[int, int]) -> list[str]:
+        """What does not fit the screen or a thumb, on a screen as it is or of each of these sizes."""
+        if not sizes:
+            return self.page.evaluate(MISFITS)
+        return [f"{size}: {misfit}" for size in self.sized(*sizes) for misfit in self.misfits()]
+
+    def sized(self, *sizes: tuple[int, int]) -> Iterator[tuple[int, int]]:
+        """The screen turned to each size in turn; what is drawn to measure has been drawn anew."""
+        for width, height in sizes:
+            self.page.set_viewport_size({"width": width, "height": height})
+            self.page.evaluate("() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))")
+            yield width, height
 
 
 @pytest.fixture(scope="session")

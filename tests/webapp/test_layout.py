@@ -12,24 +12,21 @@ PUTTS = {
 }
 
 
-@pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in SCREENS], indirect=True, ids=str)
 @pytest.mark.parametrize("putt", PUTTS.values(), ids=PUTTS)
 def test_the_read_fits(phone: Any, putt: dict[str, float]) -> None:
     page = phone.ready(putt=putt, settings={"aim": "balls", "distance": "paces"})
     for screen in ("Read", "Settings", "About"):
         page.get_by_role("link", name=screen).click()
         page.wait_for_function("screen => location.hash === '#' + screen.toLowerCase()", arg=screen)
-        assert phone.misfits() == []
+        assert phone.misfits(*SCREENS) == []
 
 
-@pytest.mark.parametrize("phone", [{"viewport": {"width": w, "height": h}} for w, h in SCREENS], indirect=True, ids=str)
 @pytest.mark.parametrize("cell", ["Slope", "Falls"])
 def test_the_main_job_needs_no_scrolling(phone: Any, cell: str) -> None:
     page = phone.ready(putt=PUTTS["wide"])
     page.locator(f".cell[aria-label^='{cell}']").click()
-    assert page.evaluate(
-        "(() => { const main = document.querySelector('main'); return main.scrollHeight <= main.clientHeight; })()"
-    )
+    for size in phone.sized(*SCREENS):
+        assert page.evaluate("(main => main.scrollHeight <= main.clientHeight)(document.querySelector('main'))"), size
 
 
 @pytest.mark.parametrize("phone", [{"viewport": {"width": 320, "height": 640}}], indirect=True)
