@@ -192,6 +192,7 @@ def test_a_note_half_written_waits(phone: Any) -> None:
     page.get_by_role("button", name="Holed").click()
     page.get_by_role("button", name="Notes", exact=True).click()
     expect(page.get_by_label("Note", exact=True)).to_have_value("Slow after rain")
+    assert phone.kept("place") == "Quill Bay"
     page.reload()
     page.get_by_role("button", name="Notes", exact=True).click()
     page.get_by_role("button", name="Keep it").click()
