@@ -1,6 +1,6 @@
 /**
  * What is kept of a read: the putt in hand and its player; its answers for the first paint.
- * @import {Answered, Felt, Player, Putt, Read, Settings, Window, You} from '../../types.js'
+ * @import {Answered, Felt, Player, Putt, Settings, Read, Window, You} from '../../types.js'
  * @import {Check} from '../../records/forms.js'
  * @import {Part} from '../../records/part.js'
  */

@@ -58,7 +58,7 @@ export const questions = [
     fields: ({ putt }) => plain(putt),
     follows: true,
     // how sure it is comes a moment later; till then it is as sure as the one before
-    lands: (/** @type {Read} */ value, asked, { putt, read }) => ({
+    lands: (/** @type {Read} */ value, asked, { read, putt }) => ({
       refusal: null,
       read: { value, putt: puttOf(asked, [putt]), ...(read?.off && { off: read.off }) },
     }),
