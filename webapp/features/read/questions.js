@@ -60,7 +60,7 @@ export const questions = [
     // how sure it is comes a moment later; till then it is as sure as the one before
     lands: (/** @type {Read} */ value, asked, { read, putt }) => ({
       refusal: null,
-      read: { value, putt: puttOf(asked, [putt]), ...(read?.off && { off: read.off }) },
+      read: { ...(read?.off && { off: read.off }), value, putt: puttOf(asked, [putt]) },
     }),
     refused: (refusal, asked, state) =>
       refusal.code === 'runs_away' && alike(state.putt, asked)
