@@ -59,10 +59,10 @@ export function actions({ store, record }) {
   const wake = createWake();
   const tilt = createTilt((tilt) => store.change('tilt', { walkPage: { ...store.state.walkPage, tilt } }));
 
-  /** @param {Partial<GreenEntry>} patch */
+  /** @param {(green: GreenEntry) => Partial<GreenEntry>} patch from the green as the last change has left it */
   async function change(patch) {
     const green = greenOf(store.state);
-    return green ? record.change(green.id, patch) : false;
+    return green ? record.change(green.id, (entry) => patch(/** @type {GreenEntry} */ (entry))) : false;
   }
 
   /** @param {State} state */
@@ -71,10 +71,12 @@ export function actions({ store, record }) {
     return green && nextOf(state, green);
   }
 
+  /** A reading that is being written takes no other beside it. */
+  let taking = false;
   /** @param {{slope_percent: number, fall_deg: number}} slope @param {number} sd @param {OnMap} [at] */
   async function take({ slope_percent, fall_deg }, sd, at = next(store.state)) {
     const green = greenOf(store.state);
-    if (!green || !at) return false;
+    if (!green || !at || taking) return false;
     if (green.points.length >= GREEN.places[1]) {
       set('full', { told: `A green takes ${GREEN.places[1]} readings.` });
       return false;
@@ -86,14 +88,15 @@ export function actions({ store, record }) {
       fall_deg: rounded(fall_deg, 1),
       sd_percent: rounded(Math.max(LEAST_SD_PERCENT, sd), 3),
     };
-    if (!(await change({ points: [...green.points, point] }))) return false;
+    taking = true;
+    const kept = await change(({ points }) => ({ points: [...points, point] }));
+    taking = false;
+    if (!kept) return false;
     const { x_m: _, y_m: __, slope_percent: ___, fall_deg: ____, ...draft } = store.state.walkPage.draft;
     set('taken', { draft });
     return true;
   }
 
-  /** A reading that is being written takes no other beside it. */
-  let taking = false;
   /** Takes what the phone feels, once it lies still, and only after it has been lifted from the place before. */
   async function feel() {
     const { screen, walkPage, answers, refusals, engine } = store.state;
@@ -110,10 +113,7 @@ export function actions({ store, record }) {
     }
     const { laid } = answers;
     if (!still || felt.seconds < SETTLED_S || !laid || !laid.asked.readings.every(alike(felt.readings))) return;
-    taking = true;
-    const kept = await take(laid, laid.slope_sd_percent);
-    taking = false;
-    if (!kept) return;
+    if (!(await take(laid, laid.slope_sd_percent))) return;
     tilt.again();
     set('taken', { lifted: false });
     const at = next(store.state);
@@ -180,7 +180,7 @@ export function actions({ store, record }) {
       set('lay out', { green: green.id, page: 'walk', draft: {}, texts: {}, passed: [], ball: null, hole: null, view: null });
     },
     /** More or fewer places for the walk. @param {number} places */
-    places: (places) => void change({ places }),
+    places: (places) => void change(() => ({ places })),
 
     /** From a touch: some phones ask for leave to tell the tilt, and are silent until something was said in a touch. */
     start() {
@@ -196,8 +196,7 @@ export function actions({ store, record }) {
     },
     /** The last reading was none. */
     async takeBack() {
-      const green = greenOf(store.state);
-      if (green?.points.length && (await change({ points: green.points.slice(0, -1) }))) set('taken back', { lifted: false });
+      if (await change(({ points }) => ({ points: points.slice(0, -1) }))) set('taken back', { lifted: false });
     },
     /** Nothing can be read at the next place. */
     pass() {
@@ -215,15 +214,16 @@ export function actions({ store, record }) {
     /** @param {number} index @param {keyof typeof NUMBERS} name @param {string} text */
     async mend(index, name, text) {
       const value = number(name, text);
-      const green = greenOf(store.state);
-      if (value === undefined || !green) return;
-      const points = green.points.map((point, i) => (i === index ? { ...point, [name]: rounded(value, 3) } : point));
-      if (await change({ points })) set('mended', {});
+      if (value === undefined) return;
+      const mended = { [name]: rounded(value, 3) };
+      const done = await change(({ points }) => ({
+        points: points.map((point, i) => (i === index ? { ...point, ...mended } : point)),
+      }));
+      if (done) set('mended', {});
     },
     /** @param {number} index */
     async remove(index) {
-      const green = greenOf(store.state);
-      if (green && (await change({ points: green.points.filter((_, i) => i !== index) }))) set('removed', { mending: null });
+      if (await change(({ points }) => ({ points: points.filter((_, i) => i !== index) }))) set('removed', { mending: null });
     },
 
     /** The slopes of a kept putt, once its ball and hole are placed on the map. */
@@ -232,9 +232,11 @@ export function actions({ store, record }) {
       const [green, placed] = [greenOf(state), placedOf(state)];
       const putt = green && puttsOf(state, green).find(({ id }) => id === state.walkPage.lent);
       if (!green || !placed || !putt) return;
-      const points = [...green.points, ...readingsOf(putt, placed)];
-      if (points.length > GREEN.places[1]) return set('full', { told: `A green takes ${GREEN.places[1]} readings.` });
-      if (await change({ points })) set('putt taken', { lent: '', told: 'Its slopes are among the readings.' });
+      const more = readingsOf(putt, placed);
+      if (green.points.length + more.length > GREEN.places[1])
+        return set('full', { told: `A green takes ${GREEN.places[1]} readings.` });
+      if (await change(({ points }) => ({ points: [...points, ...more] })))
+        set('putt taken', { lent: '', told: 'Its slopes are among the readings.' });
     },
     /** @param {'ball' | 'hole'} what @param {OnMap} at */
     put(what, at) {
@@ -252,9 +254,8 @@ export function actions({ store, record }) {
     hold: (dragged) => set('hold', { dragged, ...(dragged && { placing: dragged }) }),
     /** The hole stays here today. */
     async keepHole() {
-      const green = greenOf(store.state);
       const hole = placedOf(store.state)?.hole;
-      if (green && hole && (await change({ holes: { ...green.holes, [today()]: hole } })))
+      if (hole && (await change(({ holes }) => ({ holes: { ...holes, [today()]: hole } }))))
         set('hole kept', { told: 'The hole is here today.' });
     },
 
