@@ -45,7 +45,7 @@ function walk(points = []) {
   const record = {
     async change(id, patch) {
       store.change('written', {
-        entries: store.state.entries.map((entry) => (entry.id === id ? { ...entry, ...patch } : entry)),
+        entries: store.state.entries.map((entry) => (entry.id === id ? { ...entry, ...patch(entry) } : entry)),
       });
       return true;
     },
