@@ -6,7 +6,7 @@ from typing import Annotated, Any, TypedDict
 
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
-from pycore.fields import Doc
+from pycore.fields import Doc, Range, outside
 from pycore.green import find
 from pycore.green import survey_requests as requests
 from pycore.units import percent_from_slope, slope_from_percent
@@ -83,6 +83,48 @@ class SurveyStationsAnswer(TypedDict):
     sd_percent: float
 
 
+class PointAnswer(TypedDict):
+    """A reading of the green, as a survey takes it."""
+
+    x_m: float
+    y_m: float
+    slope_percent: float
+    fall_deg: float
+    sd_percent: float
+
+
+class SurveyPointsAnswer(TypedDict):
+    """The slopes of a kept putt as readings at their places."""
+
+    points: list[PointAnswer]
+
+
+def answer_survey_points(fields: requests.KeptPuttFields) -> SurveyPointsAnswer:
+    """A kept putt's slopes as readings of the green on which it is placed.
+
+    A slope lies as far along the line on the map as it lay along the putt; the whole putt's in the middle.
+    """
+    ball, hole = requests.place(fields.ball), requests.place(fields.hole)
+    if ball == hole:
+        raise Refusal("bad_field", "ball and hole lie at one place; the line between them tells where the slopes fall", "hole")
+    points: list[PointAnswer] = []
+    for i, each in enumerate(fields.slopes):
+        at = fields.distance_m / 2 if each.at_m is None else each.at_m
+        if at > fields.distance_m:
+            raise outside(f"slopes[{i}].at_m", at, Range(0.0, fields.distance_m, "m"), "not past the hole")
+        where = ball + at / fields.distance_m * (hole - ball)
+        points.append(
+            {
+                "x_m": where.real,
+                "y_m": where.imag,
+                "slope_percent": each.slope_percent,
+                "fall_deg": (_clockwise(hole - ball) + each.fall_deg) % 360,
+                "sd_percent": max(requests.SUREST, each.sd_percent),
+            }
+        )
+    return {"points": points}
+
+
 def answer_survey_stations(fields: requests.StationsFields) -> SurveyStationsAnswer:
     """The stations along a putt on a surveyed green."""
     green, length = fields.survey.surface(), fields.survey.distance
@@ -153,9 +195,14 @@ def answer_find_putts(fields: requests.FindPuttsFields) -> FindPuttsAnswer:
 def _tilt(downhill: complex, sd: float) -> TiltAnswer:
     return {
         "slope_percent": percent_from_slope(abs(downhill)),
-        "fall_deg": (90 - degrees(phase(downhill))) % 360,
+        "fall_deg": _clockwise(downhill),
         "sd_percent": percent_from_slope(sd),
     }
+
+
+def _clockwise(way: complex) -> float:
+    """Degrees from up the map, 0 to 360."""
+    return (90 - degrees(phase(way))) % 360
 
 
 def _on_map(place: complex) -> OnMap:
@@ -166,6 +213,7 @@ ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
     "survey": Endpoint(requests.SurveyFields, answer_survey),
     "find_putts": Endpoint(requests.FindPuttsFields, answer_find_putts),
     "survey_stations": Endpoint(requests.StationsFields, answer_survey_stations),
+    "survey_points": Endpoint(requests.KeptPuttFields, answer_survey_points),
 }
 
 POINTS = [
@@ -182,4 +230,11 @@ EXAMPLES: list[dict[str, Any]] = [
         "hole": None,
     },
     {"ask": "survey_stations", "survey": {"points": POINTS, "ball": [2, 2], "hole": [5, 4]}},
+    {
+        "ask": "survey_points",
+        "ball": [2, 2],
+        "hole": [5, 4],
+        "distance_m": 3.6,
+        "slopes": [{"at_m": 0, "slope_percent": 2, "fall_deg": 90}, {"slope_percent": 1, "fall_deg": 0, "sd_percent": 0.2}],
+    },
 ]

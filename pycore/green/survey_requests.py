@@ -10,13 +10,15 @@ from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range, outside
 from pycore.green.surveyed import Surveyed
 from pycore.green.walked import EDGE, Walked, walked
-from pycore.quantities import Distance, Slope
+from pycore.quantities import Distance, Fall, Slope
 from pycore.stats.process import Reading
 from pycore.units import slope_from_percent
 
 FEWEST, MOST = 3, 120
+SUREST = 0.01  # %; no level tells more
 Coordinate = Annotated[float, Range(-100.0, 100.0, "m")]
 OnMap = Annotated[tuple[Coordinate, ...], Length(2, 2)]
+KEPT_SD_PERCENT = 0.3  # assumed: a level's, or a good eye's, read at about its place
 SHORTEST, FARTHEST = 0.3, 30.0  # m; of a putt
 
 
@@ -28,7 +30,7 @@ class PointFields:
     y_m: Annotated[Coordinate, Doc("place", "up the map")]
     slope_percent: Annotated[float, Range(0.0, 20.0, "%"), Doc("slope", "rise over run, down the fall line")]
     fall_deg: Annotated[float, Range(-360.0, 360.0, "degrees"), Doc("falls", "clockwise from up the map")]
-    sd_percent: Annotated[float, Range(0.01, 5.0, "%"), Doc("spread", "standard deviation of each part of the slope")]
+    sd_percent: Annotated[float, Range(SUREST, 5.0, "%"), Doc("spread", "standard deviation of each part of the slope")]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -99,6 +101,28 @@ class StationsFields:
     """A surveyed green, and ball and hole on it."""
 
     survey: Annotated[PlacedFields, Doc("survey", "the green's readings, and where ball and hole lie")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class KeptSlopeFields:
+    """A slope that was kept with a putt: at one place of its line, or the whole putt's."""
+
+    at_m: Annotated[float, Range(0.0, 30.0, "m"), Doc("place", "from the ball; the whole putt's if left out")] | None = None
+    slope_percent: Slope
+    fall_deg: Fall
+    sd_percent: Annotated[
+        float, Range(0.0, 4.0, "%"), Doc("spread", "standard deviation of each part; assumed where it is not known")
+    ] = KEPT_SD_PERCENT
+
+
+@dataclass(frozen=True, kw_only=True)
+class KeptPuttFields:
+    """A putt whose slopes were kept, and where on the map it lay."""
+
+    ball: Annotated[OnMap, Doc("ball", "its place on the map")]
+    hole: Annotated[OnMap, Doc("hole", "its place on the map")]
+    distance_m: Distance
+    slopes: Annotated[tuple[KeptSlopeFields, ...], Length(1, 12), Doc("slopes", "as the putt has them")]
 
 
 Side = Annotated[Literal["left", "right", "none"], Doc("break", "the side to which the ball curves")]

@@ -1,5 +1,6 @@
 """Surveys of invented greens: how wrong they are, whether their spreads hold, and whether one more reading helps where told."""
 
+from dataclasses import dataclass, field
 from math import tan
 
 import numpy as np
@@ -12,6 +13,7 @@ from pycore.green.walked import walked
 from pycore.putt.line_doubt import spread
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
+from tests import height_lines
 from tests.invented_greens import MISPLACED, SIDE, invented, walk
 
 SHORT = 2
@@ -23,41 +25,74 @@ MOST_RMS = {5: 0.65, 6: 0.5}  # %
 STIMP_FT, PAST = 10.0, 0.3
 
 
-def prove(cases: int = 60) -> Proof:
-    errors: dict[int, list[float]] = {side: [] for side in SIDES}
-    inside: dict[int, list[bool]] = {side: [] for side in SIDES}
-    better, aims, apart = [], [], []
-    for number in range(cases):
-        green, chance = invented(number), np.random.default_rng(1000 + number)
-        for side in SIDES:
-            readings = green.read(walk(side), chance)
-            found = walked(readings, MISPLACED)
-            for place in chance.uniform(0, SIDE, (PLACES, 2)):
-                tilt = found.survey.tilt(complex(*place))
-                off = tilt.downhill - complex(*green.downhill(*place))
-                errors[side] += off.real**2, off.imag**2
-                inside[side] += abs(off.real) < WITHIN * tilt.spread, abs(off.imag) < WITHIN * tilt.spread
-            if side == 4:
-                better.append(_better(green, readings, found, chance))
-            if side == 5:
-                for _ in range(PUTTS):
-                    aim, differs = _read(green, found, chance)
-                    aims += aim
-                    apart += differs
-        yield (number + 1) / cases
-    enough = cases >= ENOUGH
-    rows = []
+@dataclass
+class Tally:
+    """What one green has shown: by the side of its walk square errors of parts of the tilt and whether their intervals held;
+    whether the told place was the better one; whether the aims' intervals held; how far (m) SciPy's aims are off at the
+    hole and height lines from their heights; and pieces of height lines that are crossed by others."""
+
+    errors: dict[int, list[float]] = field(default_factory=lambda: {side: [] for side in SIDES})
+    inside: dict[int, list[bool]] = field(default_factory=lambda: {side: [] for side in SIDES})
+    better: bool = False
+    aims: list[bool] = field(default_factory=list)
+    apart: list[float] = field(default_factory=list)
+    heights: float = 0.0
+    crossed: int = 0
+
+
+def prove(cases: int = 60, first: int = 0) -> Proof:
+    tallies = []
+    for number in range(first, first + cases):
+        tallies.append(tally(number))
+        yield (number + 1 - first) / cases
+    return rows(tallies)
+
+
+def tally(number: int) -> Tally:
+    """What the invented green of this number shows."""
+    green, chance, told = invented(number), np.random.default_rng(1000 + number), Tally()
     for side in SIDES:
-        rms = 100 * float(np.mean(errors[side])) ** 0.5
-        rows.append(Row(f"{side * side} readings, rms error of each part", rms, high=MOST_RMS.get(side, np.inf), unit="%"))
+        readings = green.read(walk(side), chance)
+        found = walked(readings, MISPLACED)
+        for place in chance.uniform(0, SIDE, (PLACES, 2)):
+            tilt = found.survey.tilt(complex(*place))
+            off = tilt.downhill - complex(*green.downhill(*place))
+            told.errors[side] += off.real**2, off.imag**2
+            told.inside[side] += abs(off.real) < WITHIN * tilt.spread, abs(off.imag) < WITHIN * tilt.spread
+        if side == 4:
+            told.better = _better(green, readings, found, chance)
+        if side == 5:
+            for _ in range(PUTTS):
+                aim, differs = _read(green, found, chance)
+                told.aims += aim
+                told.apart += differs
+            told.heights = height_lines.farthest(found.contours, lambda x, y: -found.survey.field(complex(x, y))[0])
+            told.crossed = height_lines.crossed(found.contours)
+    return told
+
+
+def rows(tallies: list[Tally]) -> list[Row]:
+    """The table of what greens have shown."""
+
+    def every(name: str, side: int | None = None) -> list[float]:
+        return [each for one in tallies for each in (getattr(one, name) if side is None else getattr(one, name)[side])]
+
+    enough = len(tallies) >= ENOUGH
+    found = []
+    for side in SIDES:
+        rms = 100 * float(np.mean(every("errors", side))) ** 0.5
+        found.append(Row(f"{side * side} readings, rms error of each part", rms, high=MOST_RMS.get(side, np.inf), unit="%"))
         # nine readings over such a green: the spread says that it is not known, and how well that holds is for information
         low, high = (92, 98) if side > 3 and enough else (-np.inf, np.inf)
-        rows.append(Row(f"{side * side} readings, 95 % intervals hold", 100 * float(np.mean(inside[side])), low, high, "%"))
-    rows.append(Row("next beats a random place", 100 * float(np.mean(better)), 80, unit="%"))
+        held = 100 * float(np.mean(every("inside", side)))
+        found.append(Row(f"{side * side} readings, 95 % intervals hold", held, low, high, "%"))
+    found.append(Row("next beats a random place", 100 * float(np.mean([one.better for one in tallies])), 80, unit="%"))
     low, high = (90, 98) if enough else (-np.inf, np.inf)
-    rows.append(Row("the aim's 95 % interval holds", 100 * float(np.mean(aims)), low, high, unit="%"))
-    rows.append(Row("SciPy on the baked surface, at the hole", 1000 * max(apart, default=0.0), high=2, unit="mm"))
-    return rows
+    found.append(Row("the aim's 95 % interval holds", 100 * float(np.mean(every("aims"))), low, high, unit="%"))
+    found.append(Row("SciPy on the baked surface, at the hole", 1000 * max(every("apart"), default=0.0), high=2, unit="mm"))
+    found.append(Row("height lines, off their heights", 1000 * max(one.heights for one in tallies), high=1, unit="mm"))
+    found.append(Row("pieces of height lines that are crossed", sum(one.crossed for one in tallies), high=0))
+    return found
 
 
 def _better(green, readings, found, chance):
@@ -71,7 +106,7 @@ def _better(green, readings, found, chance):
         return sum(abs(complex(*relief.at(p.real, p.imag)[1:]) - t) ** 2 for p, t in zip(grid, truth, strict=True))
 
     told = found.next[0]
-    return error(told.real, told.imag) < np.mean([error(*chance.uniform(0, SIDE, 2)) for _ in range(5)])
+    return bool(error(told.real, told.imag) < np.mean([error(*chance.uniform(0, SIDE, 2)) for _ in range(5)]))
 
 
 class _Baked(independent.Green):

@@ -20,6 +20,7 @@ export const REQUESTS = {
   "survey": "SurveyFields",
   "find_putts": "FindPuttsFields",
   "survey_stations": "StationsFields",
+  "survey_points": "KeptPuttFields",
   "level": "LevelFields",
   "floor": "FloorFields",
   "feel": "FeelFields",
@@ -205,6 +206,18 @@ export const FIELDS = {
   },
   StationsFields: {
     survey: {"label": "survey", "more": "the green's readings, and where ball and hole lie", "needed": true, "default": null, "nullable": false, "kind": "object", "type": "PlacedFields"},
+  },
+  KeptPuttFields: {
+    ball: {"label": "ball", "more": "its place on the map", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -100, "high": 100, "unit": "m"}},
+    hole: {"label": "hole", "more": "its place on the map", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -100, "high": 100, "unit": "m"}},
+    distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},
+    slopes: {"label": "slopes", "more": "as the putt has them", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 1, "high": 12, "entry": {"kind": "object", "type": "KeptSlopeFields"}},
+  },
+  KeptSlopeFields: {
+    at_m: {"label": "place", "more": "from the ball; the whole putt's if left out", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 30, "unit": "m"},
+    slope_percent: {"label": "slope", "more": "rise over run, down the fall line", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0, "high": 8, "unit": "%"},
+    fall_deg: {"label": "falls", "more": "where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -360, "high": 360, "unit": "degrees"},
+    sd_percent: {"label": "spread", "more": "standard deviation of each part; assumed where it is not known", "needed": false, "default": 0.3, "nullable": false, "kind": "number", "low": 0, "high": 4, "unit": "%"},
   },
   LevelFields: {
     readings: {"label": "readings", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 1, "high": 2000, "entry": {"kind": "object", "type": "ReadingFields"}},

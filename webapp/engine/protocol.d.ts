@@ -17,6 +17,7 @@ export interface Asks {
   survey: { request: SurveyFields; value: SurveyAnswer };
   find_putts: { request: FindPuttsFields; value: FindPuttsAnswer };
   survey_stations: { request: StationsFields; value: SurveyStationsAnswer };
+  survey_points: { request: KeptPuttFields; value: SurveyPointsAnswer };
   level: { request: LevelFields; value: LevelAnswer };
   floor: { request: FloorFields; value: FloorAnswer };
   feel: { request: FeelFields; value: FeelAnswer };
@@ -562,6 +563,36 @@ export interface StationAnswer {
   at_m: number;
   slope_percent: number;
   fall_deg: number;
+}
+
+/** A putt whose slopes were kept, and where on the map it lay. */
+export interface KeptPuttFields {
+  /** ball: its place on the map; 2 */ ball: Array<number>;
+  /** hole: its place on the map; 2 */ hole: Array<number>;
+  /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m: number;
+  /** slopes: as the putt has them; 1 to 12 */ slopes: Array<KeptSlopeFields>;
+}
+
+/** A slope that was kept with a putt: at one place of its line, or the whole putt's. */
+export interface KeptSlopeFields {
+  /** place: from the ball; the whole putt's if left out; a number from 0 to 30 m */ at_m?: number | null;
+  /** slope: rise over run, down the fall line; a number from 0 to 8 % */ slope_percent: number;
+  /** falls: where the green runs down to, clockwise from the line: 0 straight downhill, 90 to the right, 180 uphill; a number from -360 to 360 degrees */ fall_deg: number;
+  /** spread: standard deviation of each part; assumed where it is not known; a number from 0 to 4 % */ sd_percent?: number;
+}
+
+/** The slopes of a kept putt as readings at their places. */
+export interface SurveyPointsAnswer {
+  points: Array<PointAnswer>;
+}
+
+/** A reading of the green, as a survey takes it. */
+export interface PointAnswer {
+  x_m: number;
+  y_m: number;
+  slope_percent: number;
+  fall_deg: number;
+  sd_percent: number;
 }
 
 /** Readings in one position or more; `bias_deg` (about x, about y) found earlier is used where there is only one. */
@@ -1574,6 +1605,8 @@ export interface Fields {
   MapFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; };
   WantFields: { distance_m: Described & ListTaken; slope_percent: Described & ListTaken; break: Described & WordTaken; way: Described & WordTaken; };
   StationsFields: { survey: Described & ObjectTaken; };
+  KeptPuttFields: { ball: Described & ListTaken; hole: Described & ListTaken; distance_m: Described & NumberTaken; slopes: Described & ListTaken; };
+  KeptSlopeFields: { at_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; sd_percent: Described & NumberTaken; };
   LevelFields: { readings: Described & ListTaken; bias_deg: Described & ListTaken; bias_age_days: Described & NumberTaken; };
   ReadingFields: { beta_deg: Described & NumberTaken; gamma_deg: Described & NumberTaken; turned_deg: Described & NumberTaken; weight_s: Described & NumberTaken; };
   FloorFields: { slope_percent: Described & NumberTaken; slope_sd_percent: Described & NumberTaken; eye_m: Described & NumberTaken; };

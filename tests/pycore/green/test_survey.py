@@ -1,7 +1,6 @@
 """Surveys against a dense solve in numpy that knows the kernel but takes its derivatives numerically, and at the door."""
 
 from cmath import phase
-from itertools import pairwise
 from math import degrees
 
 import numpy as np
@@ -14,6 +13,7 @@ from pycore.putt.line_doubt import spread
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.stats.process import Functional, Kernel, Process
+from tests import height_lines
 from tests.invented_greens import MISPLACED, invented, walk
 
 TEN_THOUSANDTH_OF_A_PERCENT = 1e-6
@@ -81,23 +81,9 @@ def test_the_relief_is_the_survey_and_a_true_field_of_heights(green):
 
 
 def test_height_lines_keep_their_height_and_never_cross(green):
-    segments = []
-    for level, line in green.contours:
-        for (x0, y0), (x1, y1) in pairwise(line):
-            for share in (0, 0.5, 1):
-                x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
-                assert -green.relief.at(x, y)[0] == pytest.approx(level, abs=MILLIMETRE)
-            segments.append((level, complex(x0, y0), complex(x1, y1)))
-    assert len({level for level, *_ in segments}) > 4
-
-    def left_of(a, b, c):
-        return ((b - a).conjugate() * (c - a)).imag
-
-    levels = np.array([level for level, *_ in segments])
-    a, b = (np.array([each[i] for each in segments]) for i in (1, 2))
-    for level, c, d in segments:
-        crossed = (left_of(a, b, c) * left_of(a, b, d) < 0) & (left_of(c, d, a) * left_of(c, d, b) < 0)
-        assert not (crossed & (levels != level)).any()
+    assert len({level for level, _ in green.contours}) > 4
+    assert height_lines.farthest(green.contours, lambda x, y: -green.relief.at(x, y)[0]) < MILLIMETRE
+    assert height_lines.crossed(green.contours) == 0
 
 
 def points(readings):
@@ -162,6 +148,35 @@ def test_a_read_on_an_even_green_is_that_of_its_plane(engine_ask):
     stations = engine_ask("survey_stations", survey=survey)
     assert stations["distance_m"] == pytest.approx(4)
     assert all(each["slope_percent"] == pytest.approx(2, abs=0.02) for each in stations["stations"])
+
+
+def test_slopes_of_a_kept_putt_lie_and_fall_on_the_map_as_on_the_putt(engine_ask, refused):
+    """A putt to the right on the map: what falls to its right falls down the map, what falls along it to the right."""
+    slopes = [{"at_m": 0.9, "slope_percent": 2, "fall_deg": 90}, {"slope_percent": 1, "fall_deg": 0, "sd_percent": 0.15}]
+    putt = {"ball": [2, 3], "hole": [5, 3], "distance_m": 3.6, "slopes": slopes}
+    first, whole = engine_ask("survey_points", **putt)["points"]
+    assert (first["x_m"], first["y_m"], first["fall_deg"]) == pytest.approx((2.75, 3, 180))
+    assert (whole["x_m"], whole["y_m"], whole["fall_deg"], whole["sd_percent"]) == pytest.approx((3.5, 3, 90, 0.15))
+    # and the green that has them all along a putt's line is read as the putt is
+    places = [{"at_m": at, "slope_percent": 2, "fall_deg": 70} for at in (0, 1.2, 2.4, 3.6)]
+    points = [
+        point
+        for aside in (-1, 0, 1)
+        for point in engine_ask(
+            "survey_points",
+            ball=[2 + 0.8 * aside, 3 - 0.6 * aside],
+            hole=[4.16 + 0.8 * aside, 5.88 - 0.6 * aside],
+            distance_m=3.6,
+            slopes=places,
+        )["points"]
+    ]
+    speed = {"stimp_ft": 10, "past_m": 0.3}
+    surveyed = engine_ask("read", survey={"points": points, "ball": [2, 3], "hole": [4.16, 5.88]}, **speed)
+    assert surveyed["aim_deg"] == pytest.approx(
+        engine_ask("read", distance_m=3.6, slope_percent=2, fall_deg=70, **speed)["aim_deg"], abs=0.1
+    )
+    assert refused("survey_points", **{**putt, "hole": [2, 3]})["field"] == "hole"
+    assert refused("survey_points", **{**putt, "distance_m": 0.6})["field"] == "slopes[0].at_m"
 
 
 @pytest.mark.parametrize("side", ["left", "right", "none"])

@@ -13,8 +13,9 @@ import { rangeOf } from '../../fields.js';
 import { today } from '../../format.js';
 import { typed } from '../../parts/typed.js';
 import { GREEN } from '../../records/entry.js';
+import { refusalWords } from '../../refusal.js';
 import { toJson } from '../../records/transfer.js';
-import { greenOf, greensOf, placedOf, puttsOf, readingsOf } from './greens.js';
+import { greenOf, greensOf, keptOf, placedOf, puttsOf } from './greens.js';
 import { nextOf, placeSaid, SIDE_M, unitFor } from './plan.js';
 
 /** A phone that has lain still this long, s, has settled. */
@@ -45,6 +46,15 @@ const rounded = (value, digits) => Number(value.toFixed(digits));
 /** @param {OnMap} at @returns {OnMap} */
 const exact = ([x, y]) => [rounded(x, 3), rounded(y, 3)];
 
+/** A reading with as many digits as it has. @param {GreenEntry['points'][number]} point */
+const kept = ({ x_m, y_m, slope_percent, fall_deg, sd_percent }) => ({
+  x_m: rounded(x_m, 3),
+  y_m: rounded(y_m, 3),
+  slope_percent: rounded(slope_percent, 3),
+  fall_deg: rounded(fall_deg, 1),
+  sd_percent: rounded(sd_percent, 3),
+});
+
 /** Whether the phone lay then as it does now. @param {Angles[]} now @returns {(then: Angles) => boolean} */
 function alike(now) {
   const last = pick(now, now.length - 1);
@@ -53,7 +63,7 @@ function alike(now) {
 }
 
 /** @param {App} app */
-export function actions({ store, record }) {
+export function actions({ store, record, engine }) {
   /** @param {string} action @param {Partial<WalkPage>} patch */
   const set = (action, patch) => store.change(action, { walkPage: { ...store.state.walkPage, ...patch }, problem: null });
   const wake = createWake();
@@ -81,17 +91,11 @@ export function actions({ store, record }) {
       set('full', { told: `A green takes ${GREEN.places[1]} readings.` });
       return false;
     }
-    const point = {
-      x_m: rounded(at[0], 3),
-      y_m: rounded(at[1], 3),
-      slope_percent: rounded(slope_percent, 3),
-      fall_deg: rounded(fall_deg, 1),
-      sd_percent: rounded(Math.max(LEAST_SD_PERCENT, sd), 3),
-    };
+    const point = kept({ x_m: at[0], y_m: at[1], slope_percent, fall_deg, sd_percent: Math.max(LEAST_SD_PERCENT, sd) });
     taking = true;
-    const kept = await change(({ points }) => ({ points: [...points, point] }));
+    const done = await change(({ points }) => ({ points: [...points, point] }));
     taking = false;
-    if (!kept) return false;
+    if (!done) return false;
     const { x_m: _, y_m: __, slope_percent: ___, fall_deg: ____, ...draft } = store.state.walkPage.draft;
     set('taken', { draft });
     return true;
@@ -232,7 +236,10 @@ export function actions({ store, record }) {
       const [green, placed] = [greenOf(state), placedOf(state)];
       const putt = green && puttsOf(state, green).find(({ id }) => id === state.walkPage.lent);
       if (!green || !placed || !putt) return;
-      const more = readingsOf(putt, placed);
+      const asked = engine.ask('survey_points', keptOf(putt, placed));
+      const read = await asked.catch((refusal) => set('refused', { told: refusalWords(refusal, state.settings) }));
+      if (!read) return;
+      const more = read.points.map(kept);
       if (green.points.length + more.length > GREEN.places[1])
         return set('full', { told: `A green takes ${GREEN.places[1]} readings.` });
       if (await change(({ points }) => ({ points: [...points, ...more] })))

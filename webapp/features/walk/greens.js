@@ -72,9 +72,6 @@ export function speedToday({ entries }, place) {
   return note?.stimp_ft === undefined ? null : clocked(note.stimp_ft, 'kept', note.stimp_sd_ft ?? TOLD_SD_FT);
 }
 
-/** A slope logged with a putt is as good as that, %: a level's, read at about that place. */
-const LOGGED_SD_PERCENT = 0.3;
-
 /**
  * Putts kept at the green's place whose slopes were measured, the newest first. What came off a map tells nothing new of it.
  * @param {State} state @param {GreenEntry} green @returns {PuttEntry[]}
@@ -86,20 +83,22 @@ export const puttsOf = ({ entries }, { place }) =>
         each.kind === 'putt' &&
         !each.gone &&
         each.place === place &&
+        (each.stations !== undefined || each.slope_percent !== undefined) &&
         !each.stations?.some(({ tilt_source }) => tilt_source === 'surveyed'),
     )
   );
 
-/** The slopes of a putt as readings at their places. @param {PuttEntry} putt @param {{ball: OnMap, hole: OnMap}} placed */
-export function readingsOf({ stations, slope_percent = 0, fall_deg = 0, distance_m }, { ball, hole }) {
-  const [dx, dy] = [hole[0] - ball[0], hole[1] - ball[1]];
-  const length = Math.hypot(dx, dy) || 1;
-  const heading = (Math.atan2(dx, dy) * 180) / Math.PI;
-  return (stations ?? [{ at_m: distance_m / 2, slope_percent, fall_deg }]).map((each) => ({
-    x_m: Number((ball[0] + (dx * each.at_m) / length).toFixed(3)),
-    y_m: Number((ball[1] + (dy * each.at_m) / length).toFixed(3)),
+/**
+ * What the engine asks of a kept putt to make readings of it; what it does not know it leaves out.
+ * @param {PuttEntry} putt @param {{ball: OnMap, hole: OnMap}} placed
+ */
+export const keptOf = ({ stations, slope_percent = 0, fall_deg = 0, tilt_sd_percent, distance_m }, placed) => ({
+  ...placed,
+  distance_m,
+  slopes: (stations ?? [{ at_m: undefined, slope_percent, fall_deg, tilt_sd_percent }]).map((each) => ({
+    at_m: each.at_m,
     slope_percent: each.slope_percent,
-    fall_deg: Number(((((each.fall_deg + heading) % 360) + 360) % 360).toFixed(1)),
-    sd_percent: LOGGED_SD_PERCENT,
-  }));
-}
+    fall_deg: each.fall_deg,
+    sd_percent: each.tilt_sd_percent,
+  })),
+});
