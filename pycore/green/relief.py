@@ -1,7 +1,8 @@
 """A green's relief baked to a grid: heights whose gradient is continuous, cheap to ask for at any place.
 
 In each cell the drop is the bicubic with the drop, its two derivatives and their mixed one at the four corners (Hermite's
-form), so the downhill vector is everywhere the gradient of one height field, and continuous. The outermost lines of the
+form), so the downhill vector is everywhere the gradient of one height field, and continuous; the derivatives are those that
+make it bend without a jump. The outermost lines of the
 grid lie far out and on a plane, which goes on beyond them.
 """
 
@@ -12,6 +13,7 @@ from dataclasses import dataclass, field
 type Corner = tuple[float, float, float, float]
 """Drop (m), its derivatives along x and y, and the mixed one, 1/m."""
 
+END = (-25 / 12, 4.0, -3.0, 4 / 3, -1 / 4)  # weights of five values for the slope at the first, times their step
 FAR = 8.0  # m; from the baked part to where the plane begins
 
 
@@ -90,20 +92,42 @@ def _cubic(value: float, slope: float, end: float, end_slope: float) -> tuple[fl
     return value, slope, 3 * (end - value) - 2 * slope - end_slope, 2 * (value - end) + slope + end_slope
 
 
-def bake(drop: Callable[[complex], Corner], low: complex, high: complex, step: float, plane: complex) -> Relief:
-    """The relief of ``drop`` over the box from ``low`` to ``high``, its cells about ``step`` wide."""
+def bake(drop: Callable[[complex], float], low: complex, high: complex, step: float, plane: complex) -> Relief:
+    """The relief of ``drop`` over the box from ``low`` to ``high``, its cells about ``step`` wide: a bicubic spline."""
     xs, ys = (_lines(*ends, step) for ends in ((low.real, high.real), (low.imag, high.imag)))
     inner = [[drop(complex(x, y)) for y in ys] for x in xs]
-    ends = [column[i][0] - _on(plane, x, ys[i]) for column, x in ((inner[0], xs[0]), (inner[-1], xs[-1])) for i in (0, -1)]
+    by_y = [_slopes(column, ys[1] - ys[0]) for column in inner]
+    by_x, mixed = (
+        [list(row) for row in zip(*(_slopes(row, xs[1] - xs[0]) for row in zip(*values, strict=True)), strict=True)]
+        for values in (inner, by_y)
+    )
+    ends = [column[i] - _on(plane, x, ys[i]) for column, x in ((inner[0], xs[0]), (inner[-1], xs[-1])) for i in (0, -1)]
     offset = sum(ends) / len(ends)
     xs, ys = [xs[0] - FAR, *xs, xs[-1] + FAR], [ys[0] - FAR, *ys, ys[-1] + FAR]
 
     def corner(i: int, j: int) -> Corner:
         if 0 < i < len(xs) - 1 and 0 < j < len(ys) - 1:
-            return inner[i - 1][j - 1]
+            return inner[i - 1][j - 1], by_x[i - 1][j - 1], by_y[i - 1][j - 1], mixed[i - 1][j - 1]
         return offset + _on(plane, xs[i], ys[j]), plane.real, plane.imag, 0.0
 
     return Relief(xs, ys, [[corner(i, j) for j in range(len(ys))] for i in range(len(xs))], plane)
+
+
+def _slopes(values: Sequence[float], step: float) -> list[float]:
+    """Slopes of the cubic spline through values a step apart, its ends as five values tell them (to the fourth order).
+
+    C. de Boor, A Practical Guide to Splines, 1978, ch. IV: m[i-1] + 4 m[i] + m[i+1] = 3 (f[i+1] - f[i-1]) / step.
+    """
+    first, last = (sum(w * f for w, f in zip(END, some, strict=False)) / step for some in (values, values[::-1]))
+    slopes, ahead = [first], [0.0]
+    for before, after in zip(values, values[2:], strict=False):
+        pivot = 4 - ahead[-1]
+        slopes.append((3 * (after - before) / step - slopes[-1]) / pivot)
+        ahead.append(1 / pivot)
+    slopes.append(-last)
+    for i in range(len(values) - 2, 0, -1):
+        slopes[i] -= ahead[i] * slopes[i + 1]
+    return slopes
 
 
 def _on(plane: complex, x: float, y: float) -> float:
@@ -111,5 +135,5 @@ def _on(plane: complex, x: float, y: float) -> float:
 
 
 def _lines(low: float, high: float, step: float) -> list[float]:
-    cells = max(1, round((high - low) / step))
+    cells = max(len(END) - 1, round((high - low) / step))
     return [low + (high - low) * i / cells for i in range(cells + 1)]

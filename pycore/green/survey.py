@@ -6,20 +6,23 @@ that goes on as a mixture, so that few readings, which say little, leave much op
 right and y up the map, m.
 """
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
 from functools import cached_property
-from math import exp, hypot, log, sqrt, sumprod
+from math import exp, hypot, inf, log, sqrt, sumprod
 
 from pycore.stats.intervals import median
 from pycore.stats.linear import Row, forward
-from pycore.stats.process import Functional, Kernel, Kind, Process, Reading
+from pycore.stats.process import Kernel, Process, Reading, mean_field
 
-KINDS: tuple[Kind, ...] = ("squared_exponential", "matern")
 SHORTEST, LONGEST = 1.5, 17.0  # m; over which a green changes; shorter, readings paces apart could not tell it from noise
 FLATTEST, STEEPEST = 0.003, 0.048  # rise over run; spread of each part of the tilt about the plane
 TREND = 0.03  # rise over run; spread of each part of the plane's tilt; greens are cut on no more than twice that
 RATIO = sqrt(2)  # from one length and spread that are tried to the next
+LENGTHS, SPREADS = (
+    [low * RATIO**i for i in range(round(log(high / low, RATIO)) + 1)]
+    for low, high in ((SHORTEST, LONGEST), (FLATTEST, STEEPEST))
+)
 UNLIKELY = 3.0  # of log likelihood below the best; what is worse says nothing that would show
 SMOOTH = 4.0  # of log likelihood that a squared exponential has to fit better by: greens with tiers belie it elsewhere
 FEW = 20  # readings with which every length and spread may be tried
@@ -58,28 +61,29 @@ class Survey:
         """Over how many metres this green changes."""
         return exp(sum(weight * log(each.kernel.length) for weight, each in self.parts))
 
-    def tell(self, what: Functional) -> tuple[float, float]:
-        """Mean and variance of a sum of downhill vectors."""
-        told = [(weight, *process.tell(what)) for weight, process in self.parts]
-        mean = sum(weight * value for weight, value, _ in told)
-        return mean, sum(weight * (variance + (value - mean) ** 2) for weight, value, variance in told)
+    def tell(self, places: Sequence[complex], *sums: Sequence[complex]) -> list[tuple[float, float]]:
+        """Mean and variance of some sums of downhill vectors at ``places`` (``Process.tell``)."""
+        told = [(weight, process.tell(places, *sums)) for weight, process in self.parts]
+        means = [sum(weight * each[i][0] for weight, each in told) for i in range(len(sums))]
+        return [
+            (mean, sum(weight * (each[i][1] + (each[i][0] - mean) ** 2) for weight, each in told))
+            for i, mean in enumerate(means)
+        ]
 
     def tilt(self, place: complex) -> Tilt:
         """The tilt at a place."""
-        (gx, vx), (gy, vy) = (self.tell(Functional([place], [way])) for way in (1, 1j))
+        (gx, vx), (gy, vy) = self.tell([place], [1], [1j])
         return Tilt(complex(gx, gy), (sqrt(vx), sqrt(vy)))
 
-    def field(self, place: complex) -> tuple[float, float, float, float]:
-        """Likeliest drop (m), its two derivatives, and their mixed one, 1/m."""
-        told = [(weight, process.field(place)) for weight, process in self.parts]
-        f, fx, fy, fxy = (sum(weight * values[i] for weight, values in told) for i in range(4))
-        return f, fx, fy, fxy
+    @cached_property
+    def drop(self) -> Callable[[complex], float]:
+        """Likeliest drop (m) at a place."""
+        return mean_field(self.parts)
 
     def doubt(self, places: Sequence[complex]) -> list[Row]:
         """Covariance of all parts of the tilts at ``places``, of the likeliest process."""
         process = self.best
-        parts = [Functional([place], [way]) for place in places for way in (1, 1j)]
-        told = [forward(process.factor, process.cross(part)) for part in parts]
+        told = [forward(process.factor, row) for place in places for row in process.cross([place], [1], [1j])]
         rows: list[Row] = []
         for i, (row, column) in enumerate(zip(process.between(places), told, strict=True)):
             rows.append([value - sumprod(column, other) for value, other in zip(row, told[: i + 1], strict=True)])
@@ -109,9 +113,8 @@ class Survey:
         """
         if len(self.readings) < FEWEST_TO_JUDGE:
             return []
-        kind = self.best.kernel.kind
-        halves = [_tried(kind, half, self.place_sd) for half in (self.readings[::2], self.readings[1::2])]
-        kernels = [max(half, key=lambda each: each.evidence).kernel for half in halves]
+        halves = (self.readings[::2], self.readings[1::2])
+        kernels = [_likeliest(_tried(half, self.place_sd, self.best.kernel)).kernel for half in halves]
         calm = min([*kernels, self.best.kernel], key=lambda kernel: kernel.rate * kernel.spread)
         return Process(calm, self.readings, self.place_sd).strangers(STRANGE)
 
@@ -125,11 +128,14 @@ def _gain(first: Row, second: Row, i: int, noise: float) -> float:
 
 def survey(readings: Sequence[Reading], place_sd: float) -> Survey:
     """What readings of the tilt say of the green; ``place_sd`` is how far each coordinate of a place may be off, m."""
-    tried = [
-        (each.evidence - (SMOOTH if kind == "squared_exponential" else 0.0), each)
-        for kind in KINDS
-        for each in _tried(kind, readings, place_sd)
-    ]
+    start = Kernel("matern", LENGTHS[len(LENGTHS) // 2], SPREADS[len(SPREADS) // 2], TREND)
+    if len(readings) > FEW:
+        # begun where half of the readings lead, which costs an eighth
+        start = _likeliest(_tried(readings[::2], place_sd, start)).kernel
+    rough = _tried(readings, place_sd, start)
+    best = _likeliest(rough).evidence
+    smooth = _tried(readings, place_sd, replace(start, kind="squared_exponential"), best - UNLIKELY + SMOOTH)
+    tried = [(each.evidence, each) for each in rough] + [(each.evidence - SMOOTH, each) for each in smooth]
     best = max(evidence for evidence, _ in tried)
     likely = sorted((each for each in tried if each[0] > best - UNLIKELY), key=lambda each: -each[0])
     weights = [exp(evidence - best) for evidence, _ in likely]
@@ -138,32 +144,26 @@ def survey(readings: Sequence[Reading], place_sd: float) -> Survey:
     return Survey(tuple(readings), place_sd, parts)
 
 
-def _tried(kind: Kind, readings: Sequence[Reading], place_sd: float) -> list[Process]:
-    """Processes over a lattice of lengths and spreads: those that are likely, and their neighbours.
+def _likeliest(some: Sequence[Process]) -> Process:
+    return max(some, key=lambda each: each.evidence)
 
-    The climb begins where half of the readings lead, which costs an eighth.
-    """
-    lengths, spreads = _steps(SHORTEST, LONGEST), _steps(FLATTEST, STEEPEST)
-    start = (len(lengths) // 2, len(spreads) // 2)
-    if len(readings) > FEW:
-        half = max(_tried(kind, readings[::2], place_sd), key=lambda each: each.evidence).kernel
-        start = (lengths.index(half.length), spreads.index(half.spread))
+
+def _tried(readings: Sequence[Reading], place_sd: float, start: Kernel, least: float = -inf) -> list[Process]:
+    """Processes over a lattice of lengths and spreads: from ``start`` up to the likeliest, and about it those that are not
+    ``UNLIKELY`` and have at least the evidence ``least``, with their neighbours."""
     found: dict[tuple[int, int], Process] = {}
-    waiting = [start]
-    best = float("-inf")
+    waiting = [(LENGTHS.index(start.length), SPREADS.index(start.spread))]
+    best = -inf
     while waiting:
         # the likeliest way first: from a top few steps lead on
         i, j = node = waiting.pop(0)
-        if node in found or not (0 <= i < len(lengths) and 0 <= j < len(spreads)):
+        if node in found or not (0 <= i < len(LENGTHS) and 0 <= j < len(SPREADS)):
             continue
-        found[node] = Process(Kernel(kind, lengths[i], spreads[j], TREND), readings, place_sd)
+        found[node] = Process(replace(start, length=LENGTHS[i], spread=SPREADS[j]), readings, place_sd)
         evidence = found[node].evidence
-        if evidence > best - UNLIKELY:
-            near = [(i - 1, j), (i + 1, j), (i, j - 1), (i, j + 1)]
-            waiting = near + waiting if evidence > best else waiting + near
-        best = max(best, evidence)
+        near = [(i - 1, j), (i + 1, j), (i, j - 1), (i, j + 1)]
+        if evidence > best:
+            waiting, best = near + waiting, evidence
+        elif evidence > max(best - UNLIKELY, least):
+            waiting += near
     return list(found.values())
-
-
-def _steps(low: float, high: float) -> list[float]:
-    return [low * RATIO**i for i in range(round(log(high / low, RATIO)) + 1)]

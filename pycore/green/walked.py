@@ -11,12 +11,11 @@ from pycore.green.relief import Relief, bake
 from pycore.green.surface import LOOKS, WEIGHTS
 from pycore.green.survey import Survey, survey
 from pycore.stats.linear import Row
-from pycore.stats.process import Functional, Reading
+from pycore.stats.process import Reading
 
 EDGE = 1.0  # m; so far outside the outermost readings the green still counts as surveyed
 MARGIN = 2.0  # m; so far outside it is baked
-FINE = 4.0  # cells of the relief to the shortest length that the green may have: heights then hold to 0.01 mm
-LEAST_CELL, MOST_CELLS = 0.4, 40  # m, and along the longer side
+CELL, MOST_CELLS = 0.4, 40  # m; of the relief, and along the longer side
 DRAWN = 8  # squares of the drawn grid along the longer side
 LATTICE = 0.25  # m; between points of height lines
 MOST_LATTICE = 80  # squares of that along the longer side
@@ -73,8 +72,8 @@ class Walked:
     def mean_sd(self, ball: complex, hole: complex) -> float:
         """Spread of each part of the one tilt that does to a putt what the green does (``surface.mean_of``)."""
         places = [ball + share * (hole - ball) for share in LOOKS]
-        variances = [self.survey.tell(Functional(places, [weight * part for weight in WEIGHTS]))[1] for part in (1, 1j)]
-        return sqrt(sum(variances) / 2)
+        told = self.survey.tell(places, WEIGHTS, [1j * weight for weight in WEIGHTS])
+        return sqrt(sum(variance for _, variance in told) / 2)
 
     @cached_property
     def contours(self) -> list[tuple[float, list[Place]]]:
@@ -94,10 +93,9 @@ def walked(readings: Sequence[Reading], place_sd: float) -> Walked:
     xs, ys = ([getattr(each.place, part) for each in readings] for part in ("real", "imag"))
     low, high = complex(min(xs) - MARGIN, min(ys) - MARGIN), complex(max(xs) + MARGIN, max(ys) + MARGIN)
     side = max((high - low).real, (high - low).imag)
-    shortest = min(process.kernel.length for _, process in found.parts)
-    step = max(LEAST_CELL, shortest / FINE, side / MOST_CELLS)
+    step = max(CELL, side / MOST_CELLS)
     plane = sum((weight * process.plane for weight, process in found.parts), 0j)
-    return Walked(found, bake(found.field, low, high, step, plane))
+    return Walked(found, bake(found.drop, low, high, step, plane))
 
 
 def _chain(places: Sequence[complex]) -> list[complex]:

@@ -15,7 +15,6 @@ from pycore.green.survey import Survey
 from pycore.green.surveyed import Surveyed
 from pycore.putt.putt import Putt
 from pycore.putt.solve import Read
-from pycore.stats.process import Functional
 
 PIECES = 12  # of the path
 PULL = ROLLING * GRAVITY
@@ -52,5 +51,5 @@ def spread(putt: Putt, found: Read, green: Surveyed, survey: Survey) -> Spread:
     places.append(green.ball + complex(found.hole.x, found.hole.y) * green.line)
     across.append(2 * PULL * putt.past * by_speed * way)
     along.append(PULL * putt.past * way)
-    aim = survey.tell(Functional(places, across))[1] ** 0.5 / putt.distance
-    return Spread(aim, survey.tell(Functional(places, along))[1] ** 0.5 / found.launch**2)
+    (_, aside), (_, more) = survey.tell(places, across, along)
+    return Spread(aside**0.5 / putt.distance, more**0.5 / found.launch**2)

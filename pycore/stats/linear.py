@@ -16,14 +16,15 @@ def cholesky(matrix: Sequence[Row]) -> list[Row]:
     ------
     ValueError : where the matrix is not positive.
     """
-    factor: list[Row] = []
+    below: list[Row] = []  # the diagonal
+    diagonal: Row = []
     for given in matrix:
         row: Row = []
-        for j, other in enumerate(factor):
-            row.append((given[j] - sumprod(row, other[:j])) / other[j])
-        row.append(sqrt(given[-1] - sumprod(row, row)))
-        factor.append(row)
-    return factor
+        for value, other, own in zip(given, below, diagonal, strict=False):
+            row.append((value - sumprod(row, other)) / own)
+        diagonal.append(sqrt(given[-1] - sumprod(row, row)))
+        below.append(row)
+    return [[*row, own] for row, own in zip(below, diagonal, strict=True)]
 
 
 def forward(factor: Sequence[Row], right: Sequence[float]) -> Row:

@@ -13,7 +13,7 @@ the mean square of the second derivatives, 4 B(0) s^2 size: first order in s, af
 Gaussian process training with input noise, NIPS 2011.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from math import exp, log, pi, sqrt, sumprod
@@ -69,14 +69,6 @@ class Reading:
     sd: float
 
 
-@dataclass(frozen=True)
-class Functional:
-    """A sum of gradients at ``places``, each times its weight: sum of Re(conj(weight) gradient)."""
-
-    places: Sequence[complex]
-    weights: Sequence[complex]
-
-
 class Process:
     """The process that ``kernel`` describes, given ``readings``.
 
@@ -110,61 +102,52 @@ class Process:
         """Likeliest gradient of the plane."""
         return self.kernel.trend**2 * complex(sum(self.pulls[::2]), sum(self.pulls[1::2]))
 
-    def field(self, place: complex) -> tuple[float, float, float, float]:
-        """Likeliest f, df/dx, df/dy and d2f/dxdy at ``place``, the plane passing through 0 at the origin."""
-        rate, matern = self.kernel.rate**2, self.kernel.kind == "matern"
-        plane = self.plane
-        f, fx, fy, fxy = (plane.conjugate() * place).real, plane.real, plane.imag, 0.0
-        pulls = iter(self.pulls)
-        for q, u, v in zip(self.places, pulls, pulls, strict=True):
-            d = place - q
-            x, y = d.real, d.imag
-            a, b = self.kernel.parts(x * x + y * y)
-            along = u * x + v * y
-            f += a * along
-            fx += a * u - b * x * along
-            fy += a * v - b * y * along
-            # B falls as -C r does: C is B times the squared rate, or over the distance for a kernel that is less smooth
-            c = b * rate if not matern else b * self.kernel.rate / (abs(d) or 1.0)
-            fxy += c * x * y * along - b * (x * v + y * u)
-        return f, fx, fy, fxy
-
-    def cross(self, what: Functional) -> Row:
-        """Covariance of ``what`` with each part of each reading."""
-        plane, parts = self.kernel.trend**2 * sum(what.weights), self.kernel.parts
-        row: Row = []
+    def cross(self, places: Sequence[complex], *sums: Sequence[complex]) -> list[Row]:
+        """Covariance of each of some sums of gradients at ``places`` with each part of each reading (see ``tell``)."""
+        parts = self.kernel.parts
+        planes = [self.kernel.trend**2 * sum(weights) for weights in sums]
+        rows: list[Row] = [[] for _ in sums]
         for q in self.places:
-            u, v = plane.real, plane.imag
-            for p, weight in zip(what.places, what.weights, strict=True):
+            met = []
+            for p in places:
                 d = p - q
                 x, y = d.real, d.imag
-                a, b = parts(x * x + y * y)
-                along = b * (weight.real * x + weight.imag * y)
-                u += a * weight.real - along * x
-                v += a * weight.imag - along * y
-            row += u, v
-        return row
+                met.append((x, y, *parts(x * x + y * y)))
+            for row, plane, weights in zip(rows, planes, sums, strict=True):
+                u, v = plane.real, plane.imag
+                for (x, y, a, b), weight in zip(met, weights, strict=True):
+                    along = b * (weight.real * x + weight.imag * y)
+                    u += a * weight.real - along * x
+                    v += a * weight.imag - along * y
+                row += u, v
+        return rows
 
     def between(self, places: Sequence[complex]) -> list[Row]:
         """Covariance of all parts of the gradients at ``places`` before any reading, each row up to the diagonal."""
         return _covariance(self.kernel, places, [0.0] * len(places))
 
-    def prior(self, one: Functional, other: Functional) -> float:
-        """Covariance of two before any reading."""
-        plane = (sum(one.weights).conjugate() * sum(other.weights)).real
-        total = self.kernel.trend**2 * plane
-        for p, u in zip(one.places, one.weights, strict=True):
-            for q, v in zip(other.places, other.weights, strict=True):
+    def prior(self, places: Sequence[complex], *sums: Sequence[complex]) -> list[float]:
+        """Variances of some sums of gradients at ``places`` before any reading."""
+        totals = [self.kernel.trend**2 * abs(sum(weights)) ** 2 for weights in sums]
+        for i, p in enumerate(places):
+            for j, q in enumerate(places[: i + 1]):
                 d = p - q
                 a, b = self.kernel.parts(d.real**2 + d.imag**2)
-                total += a * (u.conjugate() * v).real - b * (u.conjugate() * d).real * (v.conjugate() * d).real
-        return total
+                times = 1 if i == j else 2
+                for k, weights in enumerate(sums):
+                    u, v = weights[i], weights[j]
+                    alike = a * (u.conjugate() * v).real
+                    totals[k] += times * (alike - b * (u.conjugate() * d).real * (v.conjugate() * d).real)
+        return totals
 
-    def tell(self, what: Functional) -> tuple[float, float]:
-        """Mean and variance of ``what``, given the readings."""
-        cross = self.cross(what)
-        told = forward(self.factor, cross)
-        return sumprod(told, self.white), self.prior(what, what) - sumprod(told, told)
+    def tell(self, places: Sequence[complex], *sums: Sequence[complex]) -> list[tuple[float, float]]:
+        """Mean and variance, given the readings, of each of some sums of gradients at ``places``: of the sum of
+        Re(conj(weight) gradient), a weight for each place."""
+        told = []
+        for row, variance in zip(self.cross(places, *sums), self.prior(places, *sums), strict=True):
+            white = forward(self.factor, row)
+            told.append((sumprod(white, self.white), variance - sumprod(white, white)))
+        return told
 
     def strangers(self, beyond: float) -> list[int]:
         """Readings that the others would have elsewhere: by more than ``beyond`` standard deviations, the farthest first.
@@ -185,6 +168,42 @@ class Process:
                 _forget(precision, 2 * i + 1)
             named += strange
         return named
+
+
+def mean_field(parts: Sequence[tuple[float, Process]]) -> Callable[[complex], float]:
+    """Likeliest f of a mixture, weight and process of each, the planes passing through 0 at the origin.
+
+    It is asked for at a thousand places: what does not hang on the place is worked out once, and what hangs on the distance
+    from a reading once for all parts.
+    """
+    plane = sum((weight * process.plane for weight, process in parts), 0j)
+    smooth: list[tuple[float, Process]] = [each for each in parts if each[1].kernel.kind == "squared_exponential"]
+    rough = [each for each in parts if each[1].kernel.kind == "matern"]
+
+    def pulls(some: Sequence[tuple[float, Process]], i: int) -> list[tuple[float, float, float]]:
+        return [
+            (process.kernel.rate, weight * process.kernel.spread**2 * u, weight * process.kernel.spread**2 * v)
+            for weight, process in some
+            for u, v in [process.pulls[2 * i : 2 * i + 2]]
+        ]
+
+    readings = [(q.real, q.imag, pulls(smooth, i), pulls(rough, i)) for i, q in enumerate(parts[0][1].places)]
+
+    def f(place: complex) -> float:
+        px, py = place.real, place.imag
+        total = plane.real * px + plane.imag * py
+        for qx, qy, by_smooth, by_rough in readings:
+            x, y = px - qx, py - qy
+            squared = x * x + y * y
+            for rate, u, v in by_smooth:
+                total += exp(-rate * rate * squared / 2) * (u * x + v * y)
+            distance = sqrt(squared)
+            for rate, u, v in by_rough:
+                reach = rate * distance
+                total += (1 + reach) * exp(-reach) * (u * x + v * y)
+        return total
+
+    return f
 
 
 def _covariance(kernel: Kernel, places: Sequence[complex], noise: Sequence[float]) -> list[Row]:

@@ -1,6 +1,7 @@
 """Surveys of invented greens: how wrong they are, whether their spreads hold, and whether one more reading helps where told."""
 
 from dataclasses import dataclass, field
+from functools import partial
 from math import tan
 
 import numpy as np
@@ -66,7 +67,7 @@ def tally(number: int) -> Tally:
                 aim, differs = _read(green, found, chance)
                 told.aims += aim
                 told.apart += differs
-            told.heights = height_lines.farthest(found.contours, lambda x, y: -found.survey.field(complex(x, y))[0])
+            told.heights = height_lines.farthest(found.contours, partial(_height, found.survey))
             told.crossed = height_lines.crossed(found.contours)
     return told
 
@@ -109,6 +110,10 @@ def _better(green, readings, found, chance):
     return bool(error(told.real, told.imag) < np.mean([error(*chance.uniform(0, SIDE, 2)) for _ in range(5)]))
 
 
+def _height(survey, x, y):
+    return -survey.drop(complex(x, y))
+
+
 class _Baked(independent.Green):
     """The relief as a green of the independent solver."""
 
@@ -122,17 +127,15 @@ def _read(green, found, chance):
         ball, hole = (complex(*chance.uniform(1, SIDE - 1, 2)) for _ in range(2))
         if 1.5 < abs(hole - ball) < 6:
             break
-    length, step = abs(hole - ball), 1e-4
+    length = abs(hole - ball)
     line = (hole - ball) / length
 
     def true(place):
-        x, y = place.real, place.imag
-        (right, _), (left, _) = green.downhill(x, y + step), green.downhill(x, y - step)
-        return float(green.drop(x, y)), *map(float, green.downhill(x, y)), float(right - left) / (2 * step)
+        return float(green.drop(place.real, place.imag))
 
     surface = Surveyed(found.relief, ball, line)
     putt = Putt(length, surface, STIMP_FT, PAST)
-    truth = solve(Putt(length, Surveyed(bake(true, -2 - 2j, 14 + 14j, 0.4, 0j), ball, line), STIMP_FT, PAST))
+    truth = solve(Putt(length, Surveyed(bake(true, -2 - 2j, 14 + 14j, 0.2, 0j), ball, line), STIMP_FT, PAST))
     own = solve(putt)
     if not own or not truth:
         return [], []

@@ -12,7 +12,7 @@ from pycore.putt.doubt import Doubt, read_sds
 from pycore.putt.line_doubt import spread
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
-from pycore.stats.process import Functional, Kernel, Process
+from pycore.stats.process import Kernel, Process
 from tests import height_lines
 from tests.invented_greens import MISPLACED, invented, walk
 
@@ -55,7 +55,7 @@ def test_mean_and_spread_agree_with_a_dense_solve(kind, length):
             cross = np.array([derivative(kernel, np.array(place), i, *part) for part in parts])
             solved = np.linalg.solve(covariance, cross)
             own = derivative(kernel, np.array(place), i, np.array(place), i)
-            mean, variance = process.tell(Functional([complex(*place)], [way]))
+            [(mean, variance)] = process.tell([complex(*place)], [way])
             assert mean == pytest.approx(solved @ values, abs=TEN_THOUSANDTH_OF_A_PERCENT)
             assert variance**0.5 == pytest.approx((own - solved @ cross) ** 0.5, abs=TEN_THOUSANDTH_OF_A_PERCENT)
 
