@@ -2,13 +2,13 @@
 
 In each cell the drop is the bicubic with the drop, its two derivatives and their mixed one at the four corners (Hermite's
 form), so the downhill vector is everywhere the gradient of one height field, and continuous; the derivatives are those that
-make it bend without a jump. The outermost lines of the
-grid lie far out and on a plane, which goes on beyond them.
+make it bend without a jump. The outermost lines of the grid lie far out and on a plane, which goes on beyond them.
 """
 
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
 type Corner = tuple[float, float, float, float]
 """Drop (m), its derivatives along x and y, and the mixed one, 1/m."""
@@ -52,24 +52,62 @@ class Relief:
             (a_v + u * (b_v + u * (c_v + u * d_v))) / high,
         )
 
-    def downhill(self, x: float, y: float) -> tuple[float, float]:
-        """Downhill vector at a place: that of ``at``, without the drop, for the many places of a roll."""
-        xs, ys = self.xs, self.ys
-        i, j = bisect_right(xs, x) - 1, bisect_right(ys, y) - 1
-        cell = self.cells.get((i, j))
-        if cell is None:
-            return self.at(x, y)[1:]
-        _, a1, a2, a3, b0, b1, b2, b3, c0, c1, c2, c3, d0, d1, d2, d3, wide, high = cell
-        u, v = (x - xs[i]) / wide, (y - ys[j]) / high
-        double, triple = 2 * v, 3 * v
-        b = b0 + v * (b1 + v * (b2 + v * b3))
-        c = c0 + v * (c1 + v * (c2 + v * c3))
-        d = d0 + v * (d1 + v * (d2 + v * d3))
-        a_v = a1 + double * a2 + v * triple * a3
-        b_v = b1 + double * b2 + v * triple * b3
-        c_v = c1 + double * c2 + v * triple * c3
-        d_v = d1 + double * d2 + v * triple * d3
-        return (b + u * (2 * c + u * 3 * d)) / wide, (a_v + u * (b_v + u * (c_v + u * d_v))) / high
+    def downhill(
+        self, origin: complex, line: complex, share: float, plane: complex
+    ) -> Callable[[float, float], tuple[float, float]]:
+        """The downhill vector by place, both in axes that begin at ``origin`` on the map and go along ``line`` (of length 1):
+        ``share`` of the relief's, and that of ``plane``.
+
+        A roll asks for it a thousand times: so what does not hang on the place is worked out here, and the rest is of plain
+        numbers.
+        """
+        rows, columns = len(self.xs) - 3, len(self.ys) - 3  # cells of the inner grid
+        low = complex(self.xs[1], self.ys[1])
+        wide, high = self.xs[2] - self.xs[1], self.ys[2] - self.ys[1]
+        u0, v0 = (origin - low).real / wide, (origin - low).imag / high
+        right, up, along, left = share * line.real, share * line.imag, plane.real, plane.imag
+        ux, uy, vx, vy = line.real / wide, line.imag / wide, line.imag / high, line.real / high
+        cells: list[list[tuple[float, ...] | None]] = self.slopes
+
+        def downhill(x: float, y: float) -> tuple[float, float]:
+            u, v = u0 + x * ux - y * uy, v0 + x * vx + y * vy
+            if 0 <= u < rows and 0 <= v < columns:
+                i, j = int(u), int(v)
+                (b0, b1, b2, b3, c0, c1, c2, c3, d0, d1, d2, d3, e0, e1, e2, f0, f1, f2, g0, g1, g2, h0, h1, h2) = cells[i][
+                    j
+                ] or self._slopes(i, j)
+                u -= i
+                v -= j
+                # cubics in v, then a parabola in u; parabolas in v, then a cubic in u
+                gx = (
+                    b0
+                    + v * (b1 + v * (b2 + v * b3))
+                    + u * (c0 + v * (c1 + v * (c2 + v * c3)) + u * (d0 + v * (d1 + v * (d2 + v * d3))))
+                )
+                gy = (
+                    e0
+                    + v * (e1 + v * e2)
+                    + u * (f0 + v * (f1 + v * f2) + u * (g0 + v * (g1 + v * g2) + u * (h0 + v * (h1 + v * h2))))
+                )
+            else:
+                place = origin + complex(x, y) * line
+                _, gx, gy = self.at(place.real, place.imag)
+            return along + gx * right + gy * up, left + gy * right - gx * up
+
+        return downhill
+
+    @cached_property
+    def slopes(self) -> list[list[tuple[float, ...] | None]]:
+        """Coefficients of the downhill vector in each cell of the inner grid, once it has been asked for."""
+        return [[None] * (len(self.ys) - 3) for _ in range(len(self.xs) - 3)]
+
+    def _slopes(self, i: int, j: int) -> tuple[float, ...]:
+        """Coefficients of the downhill vector in a cell of the inner grid: derivatives of its bicubic."""
+        *cubics, wide, high = self.cells.get((i + 1, j + 1)) or self._cell(i + 1, j + 1)
+        by_x = [power * value / wide for power in (1, 2, 3) for value in cubics[4 * power : 4 * power + 4]]
+        by_y = [power * cubics[4 * k + power] / high for k in range(4) for power in (1, 2, 3)]
+        made = self.slopes[i][j] = (*by_x, *by_y)
+        return made
 
     def _cell(self, i: int, j: int) -> tuple[float, ...]:
         """Coefficients of a cell's bicubic, and its sides."""

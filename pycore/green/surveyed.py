@@ -44,15 +44,8 @@ class Surveyed:
 
     @cached_property
     def downhill(self) -> Callable[[float, float], tuple[float, float]]:
-        """Downhill vector (rise over run) at x, y. A roll asks for it a thousand times: so it is made of plain numbers."""
-        bx, by, right, up = self.ball.real, self.ball.imag, self.line.real, self.line.imag
-        share, along, left, on_map = self.share, self.plane.real, self.plane.imag, self.relief.downhill
-
-        def downhill(x: float, y: float) -> tuple[float, float]:
-            gx, gy = on_map(bx + x * right - y * up, by + x * up + y * right)
-            return along + share * (gx * right + gy * up), left + share * (gy * right - gx * up)
-
-        return downhill
+        """Downhill vector (rise over run) at x, y."""
+        return self.relief.downhill(self.ball, self.line, self.share, self.plane)
 
     def patch_at(self, x: float) -> int:
         """Index of the patch under x."""

@@ -17,7 +17,7 @@ from tests import height_lines
 from tests.invented_greens import MISPLACED, invented, walk
 
 TEN_THOUSANDTH_OF_A_PERCENT = 1e-6
-BESIDE_A_READING = 2e-4  # rise over run: a sixth of a reading's spread
+BESIDE_A_READING = 1e-4  # rise over run: a twelfth of a reading's spread
 MILLIMETRE = 1e-3
 STEP = 2e-3  # m; of the numerical derivatives
 
