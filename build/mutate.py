@@ -6,10 +6,8 @@ written. The tests of a module are those of its own name, then those of its fold
 
 import os
 import random
-import signal
+import resource
 import sys
-import time
-from contextlib import suppress
 from dataclasses import dataclass
 from difflib import ndiff
 from functools import cached_property
@@ -24,7 +22,7 @@ import environment
 from environment import LOCKS, ROOT, SetupError
 
 TESTS = ROOT / "tests" / "pycore"
-LONGEST_S = 300  # of one mutant's tests; one that runs for ever is noticed
+LONGEST_S = 300  # of the processor's time for one mutant's tests; one that runs for ever is noticed
 
 
 @dataclass(frozen=True)
@@ -86,22 +84,13 @@ def mutants(file: Path) -> list[Mutant]:
 
 def _survivors(chosen: list[Mutant]) -> list[Mutant]:
     survivors: list[Mutant] = []
-    waiting, running = list(reversed(chosen)), dict[int, tuple[Mutant, float]]()
-    done = 0
-    while waiting or running:
+    waiting, running = list(reversed(chosen)), dict[int, Mutant]()
+    for done in range(1, len(chosen) + 1):
         while waiting and len(running) < (os.cpu_count() or 1):
             mutant = waiting.pop()
-            running[_started(mutant, _tests(mutant.file))] = mutant, time.monotonic()
-        for process, (_, began) in running.items():
-            if time.monotonic() - began > LONGEST_S:
-                with suppress(ProcessLookupError):
-                    os.kill(process, signal.SIGKILL)
-        process, status = os.waitpid(-1, os.WNOHANG)
-        if not process:
-            time.sleep(0.1)
-            continue
-        mutant, _ = running.pop(process)
-        done += 1
+            running[_started(mutant, _tests(mutant.file))] = mutant
+        process, status = os.wait()
+        mutant = running.pop(process)
         if status == 0:
             survivors.append(mutant)
             print(mutant, flush=True)
@@ -127,6 +116,7 @@ def _started(mutant: Mutant | None, tests: list[str]) -> int:
     status = 1
     try:
         os.nice(10)
+        resource.setrlimit(resource.RLIMIT_CPU, (LONGEST_S, LONGEST_S))
         silence = os.open(os.devnull, os.O_WRONLY)
         os.dup2(silence, 1)
         os.dup2(silence, 2)
