@@ -49,8 +49,8 @@ def ahead(slowing: float, friction: float) -> float:
     It begins to roll with 5/7 of its speed u after 2 u / (7 mu g) and 12 u^2 / (49 mu g).
     """
     skid = friction * GRAVITY
-    ratio = sqrt(1 + 0.96 * slowing / skid)
-    return (1 - 1 / ratio) / slowing - 0.4 / (ratio * skid)
+    ratio = sqrt(1 + 24 / 25 * slowing / skid)  # of the launch to the speed with which the skidding ball begins to roll
+    return (1 - 1 / ratio) / slowing - 2 / 5 / (ratio * skid)
 
 
 def launch_of(run: Run, slowing: float, friction: float | None) -> float:

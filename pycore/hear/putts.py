@@ -31,9 +31,14 @@ CYCLE_S = 0.4, 14.0  # as a tempo has it
 SAME_DB = 2.5  # and so alike, below 3 kHz
 THUD = 0.8  # of a click's worth
 LEAST_WORTH = 1.2  # of a putt
+FAINTEST = 1e-4  # of full scale; a band with less in it is empty
 ALIKE_DB = 7.0  # spread of how a strike or a mark sounds from putt to putt
 TELLS = 3  # putts from which on there is a usual sound
 FAR = 3.0  # spreads; farther off is another sound
+UNLIKE = 1.5  # worth that a sound unlike the usual costs at most
+IMPOSSIBLE = 9.0  # worth; more than any putt has
+SHORT_BY = 0.3  # of the launch's square; a ball that would have stopped so far before the mark never met it
+DOUBTFUL = 0.5  # worth that one costs which would have stopped just before it
 LANE = 0.06  # of the floor's slowing; how far it may differ from putt to putt
 CHOICES = 8  # arrivals tried for each mark
 
@@ -130,7 +135,7 @@ def _usual(putts: Sequence[Putt]) -> Sounds:
 
 def _colour(click: Click) -> list[float]:
     """Its peaks, dB."""
-    return [20 * log10(max(peak, 1e-4)) for peak in click.peaks]
+    return [20 * log10(max(peak, FAINTEST)) for peak in click.peaks]
 
 
 def _worth(click: Click) -> float:
@@ -204,7 +209,7 @@ def _worth_of(
     for click, mark in _parts(putt):
         off = sounds(click, mark)
         if off is not None:
-            worth -= min(1.5, off * off / 4)
+            worth -= min(UNLIKE, off * off / 4)
     return worth - _strain(putt.run(marks), floor, friction)
 
 
@@ -216,17 +221,17 @@ def _strain(run: Run, floor: Floor | None, friction: float | None) -> float:
     slowing = 2 * (d1 / t1 - d2 / t2) / (t2 - t1)
     speed = d1 / t1 + slowing * t1 / 2
     if not SLOWINGS[0] / 2 <= slowing <= SLOWINGS[1] or speed <= slowing * t2:
-        return 9.0
+        return IMPOSSIBLE
     if floor is None:
         return 0.0
     expected = launch_of(Run(run.met[:1]), floor.slowing, friction)
     left = expected * expected - 2 * floor.slowing * d2
     if left <= 0:
-        return 9.0 if left < -0.3 * expected * expected else 0.5
+        return IMPOSSIBLE if left < -SHORT_BY * expected * expected else DOUBTFUL
     # a moment is as unsure as the slowing makes the way from the first mark to this one
     then = t1 + (d2 - d1) / ((expected - floor.slowing * t1 + sqrt(left)) / 2)
-    unsure = sqrt(MOMENT**2 * 9 + ((then - t1) * (floor.sd / floor.slowing + LANE) * 0.5) ** 2)
-    return min(9.0, ((t2 - then) / unsure) ** 2 / 8)
+    unsure = sqrt((3 * MOMENT) ** 2 + ((then - t1) * (floor.sd / floor.slowing + LANE) * 0.5) ** 2)
+    return min(IMPOSSIBLE, ((t2 - then) / unsure) ** 2 / 8)
 
 
 def why_left(click: Click, putts: Sequence[Putt]) -> Reason:

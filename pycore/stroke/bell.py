@@ -13,6 +13,7 @@ USUAL = 2.1, 0.4  # a power and its spread before any stroke was felt: an assump
 TOGETHER = 2.0  # samples that err alike, as a hand's tremor at 9 a second sampled at 30
 MOST_STEPS = 12  # of the search for the most likely moments; five or six are usual
 FINEST = 0.0005  # s
+LEAST_DAMPING = 1e-3  # of a step; where not even so little of it helps the search has ended
 NUDGE = 0.002  # s
 LONGEST_STEP = 0.05  # s
 
@@ -116,7 +117,7 @@ def _lay(samples: Signal, start: float, end: float, rising: float, falling: floa
             break
         da, db = (gb * ab - ga * bb) / area, (ga * ab - gb * aa) / area
         damping = min(1.0, LONGEST_STEP / (max(abs(da), abs(db)) or 1.0))
-        while damping > 1e-3:
+        while damping > LEAST_DAMPING:
             there = left(start + damping * da, end + damping * db)
             if there[0] < misfit:
                 break

@@ -34,8 +34,9 @@ LEAST_PAUSE = 0.05  # s; a shorter one cannot be told from a soft turn
 EDGE = 0.1  # of half a stroke; so far beyond the turning that was seen a bell is looked for
 BEYOND = 0.7  # of the way from the start of the forward swing to its peak; so much after the peak still tells of it
 FINE_S = 0.001  # s
+STRETCH = 8  # samples; a rest is judged in such pieces
+FINISH = 0.15  # s after the peak that have to be felt for the end of the swing
 SHARE_BACK = 0.12  # of the forward peak; a slower backswing is none
-
 
 KNOWN_SD = 0.012, 0.008, 0.004  # s; how far start, top and ball are off alike in all strokes of a shape, from the tests' shapes
 
@@ -84,10 +85,10 @@ def _find(signal: Signal) -> tuple[list[Made], list[Unused]]:
 def _noise(signal: Signal) -> float:
     """Spread of the rate while nothing is done: the median of how much it spreads in short stretches, the quieter half."""
     spreads = []
-    for i in range(0, len(signal) - 8, 4):
-        rates = [rate for _, rate in signal[i : i + 8]]
-        mean = sum(rates) / 8
-        spreads.append(sqrt(sum((rate - mean) ** 2 for rate in rates) / 7))
+    for i in range(0, len(signal) - STRETCH, STRETCH // 2):
+        rates = [rate for _, rate in signal[i : i + STRETCH]]
+        mean = sum(rates) / STRETCH
+        spreads.append(sqrt(sum((rate - mean) ** 2 for rate in rates) / (STRETCH - 1)))
     spreads.sort()
     return spreads[len(spreads) // 4] if spreads else 0.0
 
@@ -146,7 +147,7 @@ def _part(signal: Signal, peak: int, noise: float) -> _Part | Unused:
     while i >= 0 and smooth[i] < -slow:
         i -= 1
     start = i + 1
-    if start < 2 or signal[-1][0] < at + 0.15:
+    if start < 2 or signal[-1][0] < at + FINISH:
         return unused("cut_off")
     if max(b - a for (a, _), (b, _) in pairwise(samples[start - 1 : peak + 3])) > GAP:
         return unused("gap")

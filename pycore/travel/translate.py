@@ -10,6 +10,7 @@ from pycore.roots import zero
 
 STRAIGHT = radians(0.2)  # an aim below this is as good as straight: no slope breaks like it
 EXACT = 1e-6  # of the slope
+WIDER = 1.5  # times; the next slope that is tried
 FLATTEST, STEEPEST = 0.05, 20.0  # of the slope; where the like of a putt is sought
 
 
@@ -30,9 +31,9 @@ def likeness(today: Read, home: Putt) -> float | None:
 
     low, high = 1.0, 1.0
     while short(low) > 0 and low > FLATTEST:
-        low /= 1.5
+        low /= WIDER
     while short(high) < 0 and high < STEEPEST:
-        high *= 1.5
+        high *= WIDER
     below, above = short(low), short(high)
     if below > 0 or above < 0:
         return None
