@@ -45,7 +45,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     )
     yield STRUCK
     unlogged = doubts.missing(latest)
-    known = {} if unlogged else (yield from skills(found, lines_suffice(found), STRUCK))
+    known = {} if unlogged else (yield from skills(found, lines_suffice(found), STRUCK, fields.by_ear(LATEST)))
     yield FITTED
     cost = costs(known, fields.against) if found and not unlogged else {}
     yield (FITTED + COUNTED) / 2
@@ -203,6 +203,7 @@ EXAMPLES: list[dict[str, Any]] = [
             {"id": "b", "at": "2026-05-03T17:31:00Z", **_PUTT, "result": {"x_m": 0.4, "y_m": -0.2}, "read": "own"},
             {"id": "c", "at": "2026-05-03T17:32:00Z", **_PUTT, "result": {"x_m": -0.1, "y_m": 0.1}, "line_error_deg": 0.5},
         ],
+        "heard": [{"at": "2026-05-03T18:00:00Z", "meant_m": 4.0, "rolls_m": [3.8, 4.1, 4.4], "roll_sd_m": 0.2}],
         "handedness": "right",
     },
     {"ask": "findings", "putts": []},

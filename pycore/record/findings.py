@@ -6,6 +6,7 @@ from math import radians, sqrt
 
 from pycore.putt.chance import AMATEUR, TOUR
 from pycore.record import doubts
+from pycore.record.by_ear import Block
 from pycore.record.fixed_set import Name
 from pycore.record.logged import Evidence, off_the_ball_line, partition
 from pycore.record.player import Miss, Prior, Skill, fit, fit_plain, fit_with_lines
@@ -30,25 +31,29 @@ def lines_suffice(found: Sequence[Evidence]) -> bool:
     return sum(each.logged.line_error is not None for each in found) >= LINES_NEEDED
 
 
-def skills(found: Sequence[Evidence], with_lines: bool, done: float = 0.0) -> Generator[float, None, dict[Name, Skill]]:
-    """The skills that these putts say something of; alignment and start line are one, under the name of start line,
-    unless they are told apart. Yields ``done``, how much of the findings is done, between parts that take long."""
+def skills(
+    found: Sequence[Evidence], with_lines: bool, done: float = 0.0, heard: Sequence[Block] = ()
+) -> Generator[float, None, dict[Name, Skill]]:
+    """The skills that these putts say something of, and of pace those that were ``heard`` too; alignment and start line are
+    one, under the name of start line, unless they are told apart. Yields ``done``, how much of the findings is done, between
+    parts that take long."""
     lines = [line for each in found if (line := each.logged.line_error) is not None]
     known: dict[Name, Skill] = {}
     if with_lines:
         unlined = partition([each.strike for each in found if each.logged.line_error is None])
         lined = partition([off_the_ball_line(each) for each in found if each.logged.line_error is not None])
-        strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, BREAK, TILT, ALIGNMENT])
+        strokes = fit_with_lines(unlined, lined, lines, [START_LINE, PACE, BREAK, TILT, ALIGNMENT], heard)
         yield done
         known["alignment"] = replace(strokes.skill(4), n=len(lines))
     else:
-        strokes = fit(partition([each.strike for each in found]), [START_LINE, PACE, BREAK, TILT])
+        strokes = fit(partition([each.strike for each in found]), [START_LINE, PACE, BREAK, TILT], heard)
     misses = [each.strike for each in found if isinstance(each.strike, Miss) and each.logged.line_error is None]
     why = doubts.untold(strokes, misses)
     names: tuple[Name, Name] = ("start_line", "pace")
     for i, name in enumerate(names):
         yield done
         known[name] = replace(strokes.skill(i), untold=why)
+    known["pace"] = replace(known["pace"], heard=sum(block.n for block in heard))
     yield done
     read = [each.reading for each in found if each.reading is not None]
     if read:

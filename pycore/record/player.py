@@ -11,6 +11,7 @@ from itertools import pairwise
 from math import exp, hypot, inf, log
 from typing import Literal, NamedTuple
 
+from pycore.record.by_ear import Block, paces
 from pycore.record.opening import REACH, Opening, Row, laid
 from pycore.record.terms import LEVEL, SIZE, Given, added, as_one, normal, picked, standardised, strokes, through
 from pycore.stats.intervals import Estimate, Z
@@ -36,7 +37,7 @@ class Skill:
     """Bias and spread of a skill, each with its 95 % interval; ``shrinkage`` is the larger share that the prior has in them.
 
     ``logged`` says that a reading is not told from slopes that were logged too high or too low; ``untold`` says why
-    its spread is not told.
+    its spread is not told; ``heard`` is how many putts more were not seen but heard.
     """
 
     bias: Estimate
@@ -45,6 +46,7 @@ class Skill:
     shrinkage: float
     logged: bool = False
     untold: str = ""
+    heard: int = 0
 
 
 class Miss(NamedTuple):
@@ -133,22 +135,30 @@ class Found:
         return Skill(bias, Estimate(exp(spread.value), exp(spread.low), exp(spread.high)), self.n, min(1.0, shrinkage))
 
 
-def fit(strikes: Strikes, priors: Sequence[Prior]) -> Found:
+def fit(strikes: Strikes, priors: Sequence[Prior], heard: Sequence[Block] = ()) -> Found:
     """Start line (rad), pace (fraction of the roll), share of the break and of the tilt (fractions), the skills 0 to 3 of
-    what is found."""
-    return _laid_out([strikes], priors, lambda log_likelihoods: log_likelihoods[0])
+    what is found. Putts that were ``heard`` tell of pace alone."""
+    by_ear = [paces(heard, SIZE)] if heard else []
+
+    def whole(log_likelihoods: Sequence[LogLikelihood]) -> LogLikelihood:
+        return lambda place: added([each(place) for each in (*log_likelihoods, *by_ear)])
+
+    return _laid_out([strikes], priors, whole)
 
 
-def fit_with_lines(strikes: Strikes, lined: Strikes, lines: Sequence[float], priors: Sequence[Prior]) -> Found:
+def fit_with_lines(
+    strikes: Strikes, lined: Strikes, lines: Sequence[float], priors: Sequence[Prior], heard: Sequence[Block] = ()
+) -> Found:
     """As ``fit``, with alignment as the skill 4: of the putts ``lined`` the ball's line was known, ``lines`` off the line
     meant (rad), and their starts are measured from it; of the others the start holds both errors."""
-    line = normal(lines)
+    line, by_ear = normal(lines), [paces(heard, SIZE + 2)] if heard else []
     own, its = picked(SIZE + 2, *range(SIZE)), picked(SIZE + 2, SIZE, SIZE + 1)
 
     def whole(log_likelihoods: Sequence[LogLikelihood]) -> LogLikelihood:
         summed, separate = log_likelihoods
         return lambda place: added(
             [as_one(summed, place), through(separate(place[:SIZE]), own), through(line(place[SIZE:]), its)]
+            + [each(place) for each in by_ear]
         )
 
     return _laid_out([strikes, lined], priors, whole)

@@ -10,6 +10,7 @@ from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
 from pycore.putt.requests import SD, PuttFields
 from pycore.quantities import Fall, Launch, Slope
+from pycore.record.by_ear import Block, block
 from pycore.record.logged import Logged, Measured, Tallied, Unseen
 from pycore.record.rounds import Hole, RoundPutt
 from pycore.units import slope_from_percent
@@ -100,12 +101,27 @@ class CountedFields:
 
 
 @dataclass(frozen=True, kw_only=True)
+class HeardBlockFields:
+    """Putts on a floor that were heard, all meant to run as far: they tell of pace alone."""
+
+    at: Annotated[str, Length(10, 40), Doc("time", "when they were struck, as ISO 8601 has it")]
+    meant_m: Annotated[float, Range(0.3, 40.0, "m"), Doc("meant", "how far the ball should run")]
+    rolls_m: Annotated[
+        tuple[Annotated[float, Range(0.0, 60.0, "m")], ...], Length(1, 2000), Doc("rolls", "as `heard` has them")
+    ]
+    roll_sd_m: Annotated[float, Range(0.0, 60.0, "m"), Doc("spread of a roll", "which all share: the floor's speed")] = 0.0
+
+
+@dataclass(frozen=True, kw_only=True)
 class FindingsFields:
-    """A record of putts, in any order, those that are counted alone, and the hand of the player."""
+    """A record of putts, in any order, those that are counted or heard alone, and the hand of the player."""
 
     putts: Annotated[tuple[LoggedFields, ...], Length(0, MOST_PUTTS), Doc("putts")]
     counted: Annotated[
         tuple[CountedFields, ...], Length(0, MOST_PUTTS), Doc("counted putts", "of which the green is not told")
+    ] = ()
+    heard: Annotated[
+        tuple[HeardBlockFields, ...], Length(0, MOST_PUTTS), Doc("heard putts", "of which pace alone is told")
     ] = ()
     handedness: Annotated[Literal["right", "left"], Doc("handedness", "the hand that the player plays with")] = "right"
     against: Against = "tour"
@@ -120,6 +136,20 @@ class FindingsFields:
                 field = f"putts[{i}].{refusal.field}"
                 raise replace(refusal, field=field, message=f"putts[{i}]: {refusal.message}") from None
         return sorted(putts, key=lambda putt: putt.at)
+
+    def by_ear(self, most: int) -> list[Block]:
+        """The blocks that were heard, the newest first, until they hold ``most`` putts."""
+        timed = []
+        for i, each in enumerate(self.heard):
+            try:
+                timed.append((_time(each.at), each))
+            except Refusal as refusal:
+                raise replace(refusal, field=f"heard[{i}].at", message=f"heard[{i}]: {refusal.message}") from None
+        blocks: list[Block] = []
+        for _, each in sorted(timed, key=lambda pair: pair[0], reverse=True):
+            if sum(each.n for each in blocks) < most:
+                blocks.append(block(each.rolls_m, each.meant_m, each.roll_sd_m))
+        return blocks
 
     def tallied(self, logged: Sequence[Logged]) -> list[Tallied]:
         """Those and the ``logged`` ones as they are counted, in the order in which they were struck."""

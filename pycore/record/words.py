@@ -46,6 +46,8 @@ def words(name: Name, skill: Skill, handedness: str, lines: int) -> str:
     said = [_as_logged(skill) if skill.logged else _bias(_Said(name, skill), handedness, lines)]
     if name == "start_line" and not lines:
         said.append("How you line up is in this too.")
+    if skill.heard:
+        said.append(f"{skill.heard} putts heard on a floor are in this.")
     if skill.untold:
         said.append(skill.untold)
     if skill.shrinkage > SHRUNK:
