@@ -392,7 +392,12 @@ export interface Run {
   bad: number;
   /** How this block is set up has been seen, and folded away. */
   folded?: boolean;
+  /** Its putts that were heard. */
+  heard?: Heard;
 }
+
+/** How far putts would have run that were meant to go as far, and the spread that all of them share. */
+export type Heard = Pick<Engine.HeardBlockFields, 'meant_m' | 'rolls_m'> & { roll_sd_m: number };
 
 /** What practice keeps. */
 export interface Practice {
@@ -433,8 +438,6 @@ export interface PracticePage {
   note: string;
   sound: SoundState;
   hearing: 'off' | 'asking' | 'on';
-  /** How far the putts of this block would have run. */
-  rolls_m: number[];
   floorHeard_ft: number | null;
   /** Whether the phone has agreed to keep its screen on. */
   awake: boolean;
@@ -482,6 +485,7 @@ export interface DrillEntry extends EntryHead {
   spent_s: number;
   good: number;
   bad: number;
+  heard?: Heard;
 }
 
 export type Side = NonNullable<Engine.LoggedFields['side']>;

@@ -437,6 +437,7 @@ export const FIELDS = {
   FindingsFields: {
     putts: {"label": "putts", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "LoggedFields"}},
     counted: {"label": "counted putts", "more": "of which the green is not told", "needed": false, "default": [], "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "CountedFields"}},
+    heard: {"label": "heard putts", "more": "of which pace alone is told", "needed": false, "default": [], "nullable": false, "kind": "list", "low": 0, "high": 100000, "entry": {"kind": "object", "type": "HeardBlockFields"}},
     handedness: {"label": "handedness", "more": "the hand that the player plays with", "needed": false, "default": "right", "nullable": false, "kind": "word", "words": ["right", "left"]},
     against: {"label": "against", "more": "the players that faults and putts are measured by", "needed": false, "default": "tour", "nullable": false, "kind": "word", "words": ["tour", "amateur"]},
   },
@@ -472,6 +473,12 @@ export const FIELDS = {
     distance_m: {"label": "distance", "more": "from the ball to the hole", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.01, "high": 60, "unit": "m"},
     result: {"label": "result", "more": "", "needed": true, "default": null, "nullable": false, "kind": "word", "words": ["holed", "missed"]},
     length: {"label": "length", "more": "of a miss", "needed": false, "default": null, "nullable": true, "kind": "word", "words": ["short", "long"]},
+  },
+  HeardBlockFields: {
+    at: {"label": "time", "more": "when they were struck, as ISO 8601 has it", "needed": true, "default": null, "nullable": false, "kind": "text", "low": 10, "high": 40},
+    meant_m: {"label": "meant", "more": "how far the ball should run", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 40, "unit": "m"},
+    rolls_m: {"label": "rolls", "more": "as `heard` has them", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 1, "high": 2000, "entry": {"kind": "number", "low": 0, "high": 60, "unit": "m"}},
+    roll_sd_m: {"label": "spread of a roll", "more": "which all share: the floor's speed", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 60, "unit": "m"},
   },
   RoundsFields: {
     rounds: {"label": "rounds", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "object", "type": "RoundFields"}},

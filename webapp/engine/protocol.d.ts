@@ -1204,10 +1204,11 @@ export interface SkillWeights {
   tempo: number;
 }
 
-/** A record of putts, in any order, those that are counted alone, and the hand of the player. */
+/** A record of putts, in any order, those that are counted or heard alone, and the hand of the player. */
 export interface FindingsFields {
   /** putts; 0 to 100000 */ putts: Array<LoggedFields>;
   /** counted putts: of which the green is not told; 0 to 100000 */ counted?: Array<CountedFields>;
+  /** heard putts: of which pace alone is told; 0 to 100000 */ heard?: Array<HeardBlockFields>;
   /** handedness: the hand that the player plays with */ handedness?: "right" | "left";
   /** against: the players that faults and putts are measured by */ against?: "tour" | "amateur";
 }
@@ -1249,6 +1250,14 @@ export interface CountedFields {
   /** distance: from the ball to the hole; a number from 0.01 to 60 m */ distance_m: number;
   /** result */ result: "holed" | "missed";
   /** length: of a miss */ length?: "short" | "long" | null;
+}
+
+/** Putts on a floor that were heard, all meant to run as far: they tell of pace alone. */
+export interface HeardBlockFields {
+  /** time: when they were struck, as ISO 8601 has it; 10 to 40 */ at: string;
+  /** meant: how far the ball should run; a number from 0.3 to 40 m */ meant_m: number;
+  /** rolls: as `heard` has them; 1 to 2000 */ rolls_m: Array<number>;
+  /** spread of a roll: which all share: the floor's speed; a number from 0 to 60 m */ roll_sd_m?: number;
 }
 
 /**
@@ -1635,10 +1644,11 @@ export interface Fields {
   EyesFields: { left_m: Described & NumberTaken; distance_m: Described & NumberTaken; };
   ShimFields: { apart_m: Described & NumberTaken; };
   TournamentFields: { first_tee: Described & TextTaken; days_before: Described & NumberTaken; };
-  FindingsFields: { putts: Described & ListTaken; counted: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
+  FindingsFields: { putts: Described & ListTaken; counted: Described & ListTaken; heard: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
   LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
   CountedFields: { at: Described & TextTaken; distance_m: Described & NumberTaken; result: Described & WordTaken; length: Described & WordTaken; };
+  HeardBlockFields: { at: Described & TextTaken; meant_m: Described & NumberTaken; rolls_m: Described & ListTaken; roll_sd_m: Described & NumberTaken; };
   RoundsFields: { rounds: Described & ListTaken; against: Described & WordTaken; };
   RoundFields: { id: Described & TextTaken; at: Described & TextTaken; holes: Described & ListTaken; };
   HoleFields: { hole: Described & NumberTaken; putts: Described & ListTaken; };

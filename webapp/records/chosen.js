@@ -54,6 +54,17 @@ export function countedOf(entries, only, now = Date.now()) {
   ];
 }
 
+/**
+ * Blocks of putts that were heard. They are asked of no distance, since none was holed.
+ * @param {Entry[]} entries @param {Only} only @param {number} [now]
+ */
+export function heardOf(entries, only, now = Date.now()) {
+  const fits = chosen(only, now);
+  return entries
+    .flatMap((entry) => (entry.kind === 'drill' && entry.heard && !only.band && fits(entry) ? [entry] : []))
+    .map(({ at, heard }) => ({ ...heard, at }));
+}
+
 /** @param {PuttEntry['result']} result @returns {'holed' | 'missed'} */
 const resultOf = (result) => (result === 'holed' ? 'holed' : 'missed');
 

@@ -1,11 +1,11 @@
 /**
  * What an entry of the record may hold, checked wherever one comes in: typed, measured or from a file.
- * @import {Entry} from '../types.js'
+ * @import {Entry, Heard} from '../types.js'
  */
 import { SOURCES } from '../doubt.js';
 import { FIELDS } from '../engine/fields.js';
 import { checkNumber, checkText, checkTime, known, LONGEST_ID, LONGEST_TEXT, numbersOf, shown, wordOf } from './checks.js';
-import { asked, between, field, isRecord, whole } from './forms.js';
+import { asked, between, field, isHeard, isRecord, whole } from './forms.js';
 import { checkHoles } from './round.js';
 
 export const GATES = /** @type {const} */ (['left', 'clean', 'right']);
@@ -71,6 +71,7 @@ const OWN = {
     drill: checkText('drill', data.drill, LONGEST_ID, 1),
     name: checkText('name', data.name, LONGEST_TEXT, 1),
     ...numbersOf(data, OF_A_DRILL),
+    ...(data.heard === undefined ? {} : { heard: checkHeard(data.heard) }),
   }),
   green: walkedOf,
   /** @param {Record<string, unknown>} data */
@@ -145,6 +146,13 @@ function walkedOf(data) {
     name: checkText('name', data.name, LONGEST_TEXT),
     ...Object.fromEntries(Object.keys(OF_A_GREEN).map((name) => [name, data[name]])),
   };
+}
+
+/** @param {unknown} heard */
+function checkHeard(heard) {
+  if (!isHeard(heard)) throw new Error(`heard is ${shown(heard)}; it takes meant_m, rolls_m and roll_sd_m`);
+  const { meant_m, rolls_m, roll_sd_m } = /** @type {Heard} */ (heard);
+  return { meant_m, rolls_m, roll_sd_m };
 }
 
 /** @param {unknown} result */

@@ -100,3 +100,10 @@ export function asked(type) {
   return (value) =>
     isRecord(value) && forms.every(([name, form]) => (value[name] === undefined ? !form.needed : checkOf(form)(value[name])));
 }
+
+/** A block of putts that were heard. @type {Check} */
+export const isHeard = record({
+  meant_m: field('HeardBlockFields', 'meant_m'),
+  rolls_m: field('HeardBlockFields', 'rolls_m'),
+  roll_sd_m: field('HeardBlockFields', 'roll_sd_m'),
+});

@@ -8,7 +8,7 @@ import './findings.css';
 import { give } from '../../device/share.js';
 import { localTime } from '../../format.js';
 import { FIELDS } from '../../engine/fields.js';
-import { countedOf, hasGreen, puttsOf } from '../../records/chosen.js';
+import { countedOf, hasGreen, heardOf, puttsOf } from '../../records/chosen.js';
 import { report } from './report.js';
 import { view } from './view.js';
 
@@ -40,6 +40,7 @@ const question = {
   fields: ({ entries, only, settings }) => ({
     putts: told(entries, only).map(asked),
     counted: countedOf(entries ?? [], only).map((putt) => ({ ...putt, at: localTime(putt.at) })),
+    heard: heardOf(entries ?? [], only).map((block) => ({ ...block, at: localTime(block.at) })),
     handedness: settings.handed,
     against: settings.against,
   }),

@@ -46,7 +46,6 @@ export const practice = {
       sound: 'off',
       awake: false,
       hearing: 'off',
-      rolls_m: [],
       floorHeard_ft: null,
       late: [],
       finding: '',
@@ -119,7 +118,6 @@ export const practice = {
         practice.run?.block !== before.practice.run?.block;
       if (elsewhere || state.answers.tempo !== before.answers.tempo) sound.stop();
       if (elsewhere && practicePage.hearing !== 'off') act.stopListening();
-      if (elsewhere && practicePage.rolls_m.length) act.forgetHeard();
     });
 
     /** @type {Record<string, () => void>} */

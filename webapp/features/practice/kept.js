@@ -4,7 +4,20 @@
  * @import {Check} from '../../records/forms.js'
  * @import {Each, Part} from '../../records/part.js'
  */
-import { asked, between, field, isBoolean, isDate, isText, list, OWN, orNull, record, whole } from '../../records/forms.js';
+import {
+  asked,
+  between,
+  field,
+  isBoolean,
+  isDate,
+  isHeard,
+  isText,
+  list,
+  OWN,
+  orNull,
+  record,
+  whole,
+} from '../../records/forms.js';
 import { fields } from '../../records/part.js';
 
 /** @type {Practice} */
@@ -78,7 +91,17 @@ const CHECKS = {
     }),
   ),
   planned: orNull(record({ ...PLAN, weights: isWeights })),
-  run: orNull(record({ block: isCount, paused: isBoolean, session: isText, spent_s: isSpent, good: isCount, bad: isCount })),
+  run: orNull(
+    record({
+      block: isCount,
+      paused: isBoolean,
+      session: isText,
+      spent_s: isSpent,
+      good: isCount,
+      bad: isCount,
+      heard: (value) => value === undefined || isHeard(value),
+    }),
+  ),
   tempo: record({
     forward_s: tempo('forward_s'),
     ratio: tempo('ratio'),

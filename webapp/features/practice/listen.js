@@ -27,8 +27,8 @@ export function heardFields({ practice: { ear } }) {
   return { rate_hz: RATE_HZ, marks_m, skid: /** @type {const} */ ('putted'), ...floor };
 }
 
-/** @param {App} app @param {{good: () => void, bad: () => void}} counts */
-export function listenActions({ store, engine }, counts) {
+/** @param {App} app @param {Pick<ReturnType<typeof import('./run.js').runActions>, 'good' | 'bad' | 'heard'>} run */
+export function listenActions({ store, engine }, run) {
   /** @type {{stop: () => void, warning: string} | null} */
   let open = null;
   /** @type {number[][]} */
@@ -61,10 +61,10 @@ export function listenActions({ store, engine }, counts) {
     const [from, count] = [before, heard_ms()];
     try {
       const { strokes, stimp_ft } = await engine.ask('heard', { bands, ...heardFields(store.state) });
-      for (const { impact_s, arrivals_s, roll_m } of strokes) {
+      for (const { impact_s, arrivals_s, roll_m, roll_sd_m } of strokes) {
         const at = from / RATE_HZ + impact_s;
         const over = Math.max(...arrivals_s) < count / RATE_HZ - OVER_S;
-        if (over && struck.every((other) => Math.abs(other - at) > SAME_S)) hear(at, roll_m, stimp_ft);
+        if (over && struck.every((other) => Math.abs(other - at) > SAME_S)) hear(at, roll_m, roll_sd_m, stimp_ft);
       }
     } catch (error) {
       if (open) stop(refusalWords(/** @type {any} */ (error), store.state.settings));
@@ -72,13 +72,15 @@ export function listenActions({ store, engine }, counts) {
     waits = false;
   }
 
-  /** @param {number} at @param {number} roll_m @param {number | null} stimp_ft */
-  function hear(at, roll_m, stimp_ft) {
+  /** @param {number} at @param {number} roll_m @param {number} roll_sd_m @param {number | null} stimp_ft */
+  function hear(at, roll_m, roll_sd_m, stimp_ft) {
     struck = [...struck, at];
-    const { practice, practicePage } = store.state;
+    const { practice } = store.state;
+    if (practice.run?.paused) return;
     const error = roll_m / practice.ear.meant_m - 1;
-    turn('heard a putt', { rolls_m: [...practicePage.rolls_m, roll_m], floorHeard_ft: stimp_ft ?? practicePage.floorHeard_ft });
-    if (practice.run && !practice.run.paused) (Math.abs(error) <= WITHIN ? counts.good : counts.bad)();
+    if (stimp_ft) turn('heard the floor', { floorHeard_ft: stimp_ft });
+    run.heard(roll_m, roll_sd_m);
+    (Math.abs(error) <= WITHIN ? run.good : run.bad)();
     if (practice.spoken) say(paceWords(error));
   }
 
@@ -104,6 +106,5 @@ export function listenActions({ store, engine }, counts) {
       }
     },
     stopListening: () => stop(),
-    forgetHeard: () => turn('forget what was heard', { rolls_m: [], floorHeard_ft: null }),
   };
 }

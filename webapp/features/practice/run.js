@@ -26,7 +26,7 @@ export function current({ blocks, run }, drills) {
 }
 
 /** @param {Run} run @param {number} block @returns {Run} */
-const at = (run, block) => ({ ...run, block, spent_s: 0, good: 0, bad: 0, folded: false });
+const at = (run, block) => ({ ...run, block, spent_s: 0, good: 0, bad: 0, folded: false, heard: undefined });
 
 /** @param {Store} store */
 export function runActions(store) {
@@ -51,7 +51,7 @@ export function runActions(store) {
       unkept,
       practicePage: { drills },
     } = store.state;
-    const { session, block, spent_s, good, bad } = run;
+    const { session, block, spent_s, good, bad, heard } = run;
     const { drill, card } = pick(blocks, block);
     const now = new Date().toISOString();
     /** @type {DrillEntry} */
@@ -68,6 +68,7 @@ export function runActions(store) {
       spent_s: Math.round(spent_s),
       good,
       bad,
+      ...(heard ? { heard } : {}),
     };
     const over = block + 1 === blocks.length;
     const next = over ? ended() : { ...practice(), run: at(run, block + 1) };
@@ -121,6 +122,14 @@ export function runActions(store) {
     back: () => changeRun('back a block', (run) => at(run, Math.max(0, run.block - (run.spent_s > 5 ? 0 : 1)))),
     good: () => changeRun('count good', ({ good }) => ({ good: good + 1 })),
     bad: () => changeRun('count bad', ({ bad }) => ({ bad: bad + 1 })),
+    /** One that was meant otherwise than those before begins a new row. @param {number} roll_m @param {number} roll_sd_m */
+    heard: (roll_m, roll_sd_m) =>
+      changeRun('keep what was heard', ({ heard }) => {
+        const { meant_m } = practice().ear;
+        const before = heard?.meant_m === meant_m ? heard : { rolls_m: [], roll_sd_m: 0 };
+        const rolls_m = [...before.rolls_m, roll_m];
+        return { heard: { meant_m, rolls_m, roll_sd_m: Math.max(before.roll_sd_m, roll_sd_m) } };
+      }),
     /** Ends it here; what was done in this block is kept. */
     end() {
       const { run } = practice();

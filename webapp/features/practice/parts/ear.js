@@ -19,20 +19,21 @@ export const earFields = (state, act) => html`<div class="fields pair">
 
 /** What was heard, to be read from afar. @param {State} state @param {PracticeActions} act */
 export function ear({ practicePage, practice, answers: { paces }, settings }, act) {
-  const { hearing, rolls_m, floorHeard_ft } = practicePage;
-  const last = rolls_m.at(-1);
+  const { hearing, floorHeard_ft } = practicePage;
+  const heard = practice.run?.heard;
+  const last = heard?.rolls_m.at(-1);
   return html`<section class="ear">
     <button type="button" class="go plain" ?disabled=${hearing === 'asking'} aria-pressed=${hearing === 'on'}
       @click=${act.listen}>${DOES[hearing]}</button>
     ${
-      last === undefined
+      !heard || last === undefined
         ? html`<p class="quiet">${hearing === 'on' ? 'Listening: strike, and let it meet the wall.' : ''}</p>`
-        : html`<p class="ear-last" role="status"><span class="big">${paceWords(last / practice.ear.meant_m - 1)}</span> <span
+        : html`<p class="ear-last" role="status"><span class="big">${paceWords(last / heard.meant_m - 1)}</span> <span
           class="quiet">would have run ${withUnit(last, distanceUnit(settings))}</span></p>`
     }
     ${
-      paces?.lean && paces.spread
-        ? html`<p>${rolls_m.length} putts: lean ${signed(100 * paces.lean.value, 0)} % (${signed(100 * paces.lean.low, 0)} to
+      heard && paces?.lean && paces.spread
+        ? html`<p>${heard.rolls_m.length} putts: lean ${signed(100 * paces.lean.value, 0)} % (${signed(100 * paces.lean.low, 0)} to
           ${signed(100 * paces.lean.high, 0)}), spread ${percent(paces.spread.value)} (${percent(paces.spread.low)} to
           ${percent(paces.spread.high)}).</p>`
         : ''
