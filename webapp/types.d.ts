@@ -439,6 +439,12 @@ export interface PracticePage {
   sound: SoundState;
   hearing: 'off' | 'asking' | 'on';
   floorHeard_ft: number | null;
+  /** Listening for strikes on the beat, once it is known how late the beat comes back. */
+  onBeat: 'off' | 'asking' | 'delay' | 'on';
+  loop: { delay_s: number; delay_sd_s: number } | null;
+  /** Off the beat by stroke of the row, s. */
+  offs_s: [number, number][];
+  beatHeard: Pick<Engine.OnBeatAnswer, 'lean' | 'spread'> | null;
   /** Whether the phone has agreed to keep its screen on. */
   awake: boolean;
   /** Taps of the delay's calibration, seconds after the note. */

@@ -58,3 +58,23 @@ class PacesAnswer(TypedDict):
     errors: list[float]
     lean: Held | None
     spread: Held | None
+
+
+class Strike(TypedDict):
+    """A strike near a beat: the beat's place in ``beats_s``, when it was, and how far off the beat, late positive."""
+
+    beat: int
+    at_s: float
+    off_s: float
+
+
+class OnBeatAnswer(TypedDict):
+    """The delay as it was given, or as ``heard`` notes tell it; None where too few were heard. ``lean`` and ``spread`` are of
+    all strikes, those before among them; None for fewer than two."""
+
+    delay_s: float | None
+    delay_sd_s: float | None
+    heard: int
+    strikes: list[Strike]
+    lean: Held | None
+    spread: Held | None

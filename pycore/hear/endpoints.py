@@ -1,11 +1,11 @@
-"""The endpoints of hearing: heard, paces."""
+"""The endpoints of hearing: heard, on_beat, paces."""
 
-from math import exp, sin
+from math import exp, hypot, sin
 from typing import Any
 
 from pycore.endpoint import Endpoint
 from pycore.green.speed import deceleration
-from pycore.hear import answers, clicks, pace, putts, requests
+from pycore.hear import answers, beat, clicks, pace, putts, requests
 from pycore.stats import intervals
 
 
@@ -81,12 +81,39 @@ def answer_paces(fields: requests.PacesFields) -> answers.PacesAnswer:
     }
 
 
+def answer_on_beat(fields: requests.OnBeatFields) -> answers.OnBeatAnswer:
+    """How late the beat comes back, or how far off it each strike was."""
+    sounds = clicks.find(fields.bands, fields.rate_hz)
+    if fields.delay_s is None:
+        found = beat.delay(sounds, fields.beats_s, requests.LATEST_S)
+        late, sd, heard = found or (None, None, 0)
+        return {"delay_s": late, "delay_sd_s": sd, "heard": heard, "strikes": [], "lean": None, "spread": None}
+    struck = beat.offsets(sounds, fields.beats_s, fields.delay_s)
+    offs = [*fields.earlier_s, *(off for _, _, off in struck)]
+    few = len(offs) < 2
+    return {
+        "delay_s": fields.delay_s,
+        "delay_sd_s": fields.delay_sd_s,
+        "heard": 0,
+        "strikes": [{"beat": i, "at_s": at, "off_s": off} for i, at, off in struck],
+        "lean": None if few else _held(_shared(intervals.mean(offs), fields.delay_sd_s)),
+        "spread": None if few else _held(intervals.spread_estimate(offs)),
+    }
+
+
+def _shared(mean: intervals.Estimate, sd: float) -> intervals.Estimate:
+    """A mean whose values were all measured from a moment that is itself unsure."""
+    low, high = (hypot(end - mean.value, intervals.Z * sd) for end in (mean.low, mean.high))
+    return intervals.Estimate(mean.value, mean.value - low, mean.value + high)
+
+
 def _held(found: intervals.Estimate) -> answers.Held:
     return {"value": found.value, "low": found.low, "high": found.high}
 
 
 ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
     "heard": Endpoint(requests.HeardFields, answer_heard),
+    "on_beat": Endpoint(requests.OnBeatFields, answer_on_beat),
     "paces": Endpoint(requests.PacesFields, answer_paces),
 }
 
@@ -100,5 +127,6 @@ _BAND = [round(_clicked(i / 1000), 5) for i in range(3000)]
 EXAMPLES: list[dict[str, Any]] = [
     {"ask": "heard", "bands": [_BAND] * 3, "marks_m": [1.5], "stimp_ft": 9.0, "stimp_sd_ft": 0.3, "skid": "putted"},
     {"ask": "heard", "bands": [_BAND] * 3, "marks_m": [0.8, 1.5], "stimp_ft": None},
+    {"ask": "on_beat", "bands": [_BAND] * 3, "beats_s": [0.85, 2.05], "delay_s": 0.12, "earlier_s": [0.02]},
     {"ask": "paces", "rolls_m": [3.8, 4.1, 4.4], "meant_m": 4.0},
 ]

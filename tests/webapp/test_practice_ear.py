@@ -1,6 +1,7 @@
 """Pace by ear, through the browser's own microphone: Chromium plays a file of putts that numpy made."""
 
 import json
+import re
 import wave
 from pathlib import Path
 from typing import Any
@@ -15,6 +16,7 @@ from tests import sounds
 
 MARK_M, STIMP_FT, MEANT_M = 2.5, 9.0, 4.0
 LAUNCHES = (2.1, 2.25, 2.4)
+ENTRIES = "async () => (await import('/records/db.js')).readAll()"
 EAR = {"wall_m": MARK_M, "paper_m": 0, "meant_m": MEANT_M, "floor_ft": STIMP_FT, "floor_sd_ft": 0.45}
 BLOCK = {"drill": "pace_by_ear", "minutes": 6, "why": "Why.", "instead": []}
 PLANNED = {"minutes": 20, "place": "room", "at_hand": ["level_floor"], "weights": {}}
@@ -64,7 +66,61 @@ def test_putts_are_heard_counted_and_shown(playwright: Playwright, site: Any, tm
     assert sum(counted) == len(LAUNCHES)
     # 2.4 m/s on this floor rolls 4.7 m, less what a skid takes off: long of 4 m
     expect(page.locator(".ear-last")).to_contain_text("% long")
+    page.get_by_role("button", name="End", exact=True).click()
+    (block,) = [each for each in page.evaluate(ENTRIES) if each["kind"] == "drill"]
+    assert (block["good"], block["bad"]) == tuple(counted)
+    assert block["heard"]["meant_m"] == MEANT_M
+    assert len(block["heard"]["rolls_m"]) == len(LAUNCHES)
+    assert 0.02 < block["heard"]["roll_sd_m"] / MEANT_M < 0.1  # the floor's 5 %, less what one mark needs of it
     context.close()
+
+
+# The way out is the way in, as with an earpiece held to the microphone; then it is taken away, and strikes come by themselves
+LOOP = """
+const connect = AudioNode.prototype.connect;
+AudioNode.prototype.connect = function (to, ...more) {
+  if (to === this.context.destination && !(this instanceof AudioWorkletNode)) {
+    window.air = this.context.createMediaStreamDestination();
+    window.earpiece = this;
+    connect.call(this, window.air);
+  }
+  return connect.call(this, to, ...more);
+};
+const start = AudioBufferSourceNode.prototype.start;
+AudioBufferSourceNode.prototype.start = function (when, ...more) {
+  if (this.loop) window.began = when;
+  return start.call(this, when, ...more);
+};
+navigator.mediaDevices.getUserMedia = async () => new MediaStream(window.air.stream.getTracks().map(track => track.clone()));
+"""
+STRIKE = """([first, cycle, off]) => {
+  earpiece.disconnect(air);
+  const context = air.context;
+  const buffer = context.createBuffer(1, 4800, context.sampleRate);
+  buffer.copyToChannel(Float32Array.from({ length: 4800 }, (_, i) => 0.5 * Math.sin(0.24 * i) * Math.exp(-i / 190)), 0);
+  const next = Math.ceil((context.currentTime - began - first) / cycle) + 1;
+  for (let i = 0; i < 4; i++) {
+    const strike = new AudioBufferSourceNode(context, { buffer });
+    strike.connect(air);
+    strike.start(began + first + (next + i) * cycle + off);
+  }
+}"""
+
+
+def test_strikes_are_told_from_the_beat(phone: Any, engine: Any) -> None:
+    tempo = {"forward_s": 0.3, "ratio": 2, "rest_s": 0.8, "strokes": 40}
+    phone.page.add_init_script(LOOP)
+    page = phone.open("#tempo", practice={"tempo": {**tempo, "volume": 0.8, "muted": False, "vibrate": False, "delay_s": 0}})
+    page.get_by_role("button", name="Play", exact=True).click(timeout=60_000)
+    page.get_by_text("Strike against the beat").click()
+    page.get_by_role("button", name="Listen to the strike").click()
+    expect(page.get_by_text("Hold an earpiece to the microphone")).to_be_visible()
+    expect(page.get_by_text("Earpiece back on")).to_be_visible(timeout=60_000)
+    told = engine("tempo", **tempo)
+    page.evaluate(STRIKE, [told["lead_s"] + told["back_s"] + told["forward_s"], told["cycle_s"], 0.06])
+    expect(page.get_by_text(re.compile("^4 strikes: 0.0[567] s late"))).to_be_visible(timeout=60_000)
+    page.get_by_role("button", name="Stop", exact=True).click()
+    expect(page.get_by_role("button", name="Listen to the strike")).to_be_disabled()
 
 
 @pytest.mark.parametrize(

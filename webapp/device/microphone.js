@@ -5,6 +5,8 @@ import { pick } from '../pick.js';
 /** As it is: what a phone does for calls takes clicks away. */
 const WANTED = { audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false }, video: false };
 const PATIENCE_MS = 2000;
+/** Levels a second, as the worklet tells them. */
+export const RATE_HZ = 1000;
 /** A headset for calls hears no more than half of this. */
 const NARROW_HZ = 16_000;
 const HEADSET = /bluetooth|headset|hands-?free|airpod|buds/i;
@@ -20,12 +22,20 @@ const OTHERWISE = 'The microphone does not start here. Count by thumb.';
 const pause = (/** @type {number} */ ms) => new Promise((resolve) => setTimeout(() => resolve(false), ms));
 
 /**
- * From a touch: the phone asks its holder. Rejects with words for whoever reads them.
- * @param {{onLevels: (bands: number[][]) => void, onEnd: (words: string) => void}} heard levels of each millisecond in three
- *   bands
- * @returns {Promise<{stop: () => void, warning: string}>}
+ * @typedef {object} Microphone
+ * @property {() => void} stop
+ * @property {string} warning
+ * @property {() => {bands: number[][], from_s: number, count: number}} levels of each millisecond in three bands, from when on
+ *   since the first, and how many they are
+ * @property {() => number} began_s the first level on the page's clock
  */
-export async function openMicrophone({ onLevels, onEnd }) {
+
+/**
+ * From a touch: the phone asks its holder. Rejects with words for whoever reads them.
+ * @param {{kept_s: number, onEnd: (words: string) => void}} heard for how long levels are kept
+ * @returns {Promise<Microphone>}
+ */
+export async function openMicrophone({ kept_s, onEnd }) {
   if (!navigator.mediaDevices?.getUserMedia || !('AudioWorkletNode' in globalThis))
     throw new Error('This browser cannot listen. Count by thumb.');
   const stream = await navigator.mediaDevices.getUserMedia(WANTED).catch((error) => {
@@ -47,7 +57,20 @@ export async function openMicrophone({ onLevels, onEnd }) {
     throw new Error(OTHERWISE);
   }
   const levels = new AudioWorkletNode(context, 'levels', { channelCount: 1, channelCountMode: 'explicit' });
-  levels.port.onmessage = ({ data }) => onLevels(data);
+  /** @type {number[][]} */
+  let bands = [[], [], []];
+  let before = 0;
+  let began_s = Infinity;
+  levels.port.onmessage = ({ data }) => {
+    bands = bands.map((band, i) => [...band, ...pick(data, i)]);
+    const count = pick(bands, 0).length;
+    // a message may be late and is never early: the earliest by its levels tells when they began
+    began_s = Math.min(began_s, performance.now() / 1000 - (before + count) / RATE_HZ);
+    const over = count - kept_s * RATE_HZ;
+    if (over <= 0) return;
+    bands = bands.map((band) => band.slice(over));
+    before += over;
+  };
   // it says nothing, yet what leads nowhere is not run by every browser
   context.createMediaStreamSource(stream).connect(levels).connect(context.destination);
   track.onended = () => {
@@ -58,6 +81,8 @@ export async function openMicrophone({ onLevels, onEnd }) {
   const narrow = sampleRate <= NARROW_HZ || HEADSET.test(track.label);
   return {
     stop,
+    levels: () => ({ bands, from_s: before / RATE_HZ, count: pick(bands, 0).length }),
+    began_s: () => began_s,
     warning: narrow
       ? 'A headset listens: its sound is narrow and late. Take the phone’s own microphone if strikes are missed.'
       : '',

@@ -139,6 +139,14 @@ export function createSound(onState) {
     },
     stop,
     resume,
+    /** When the row began, on the page's clock, as it left the app; null where nothing is heard. */
+    began_s() {
+      if (!source || !context) return null;
+      const { contextTime = 0, performanceTime = 0 } = context.getOutputTimestamp?.() ?? {};
+      return performanceTime
+        ? performanceTime / 1000 + began - contextTime
+        : performance.now() / 1000 + began - context.currentTime;
+    },
     /** From a touch, so that a chime may sound later. */
     ready: async () => void (await (context ?? open()).resume().catch(() => {})),
     /** A block is over. @param {number} volume 0 to 1 */

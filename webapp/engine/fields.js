@@ -14,6 +14,7 @@ export const REQUESTS = {
   "find_tempo": "FindTempoFields",
   "arc": "ArcFields",
   "heard": "HeardFields",
+  "on_beat": "OnBeatFields",
   "paces": "PacesFields",
   "roll_test": "RollTestFields",
   "stimpmeter": "StimpmeterFields",
@@ -163,6 +164,14 @@ export const FIELDS = {
     stimp_ft: {"label": "floor speed", "more": "feet on the Stimpmeter; a bare floor has many", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 3, "high": 60, "unit": "ft"},
     stimp_sd_ft: {"label": "spread of the speed", "more": "", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 20, "unit": "ft"},
     skid: {"label": "skid", "more": "a putted ball skids before it rolls", "needed": false, "default": "rolled", "nullable": false, "kind": "word", "words": ["rolled", "putted"]},
+  },
+  OnBeatFields: {
+    bands: {"label": "bands", "more": "levels below 800 Hz, to 3 kHz, above", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 3, "high": 3, "entry": {"kind": "list", "low": 1, "high": 240000, "entry": {"kind": "number", "low": 0, "high": 1, "unit": ""}}},
+    rate_hz: {"label": "rate", "more": "levels a second in each band", "needed": false, "default": 1000.0, "nullable": false, "kind": "number", "low": 500, "high": 2000, "unit": "a second"},
+    beats_s: {"label": "beats", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 1, "high": 2000, "entry": {"kind": "number", "low": -10, "high": 120, "unit": "s"}},
+    delay_s: {"label": "delay", "more": "from a note's leaving to its being heard here", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 0.8, "unit": "s"},
+    delay_sd_s: {"label": "spread of the delay", "more": "", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 0.8, "unit": "s"},
+    earlier_s: {"label": "strikes before", "more": "how far off the beat, s; late is positive", "needed": false, "default": [], "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "number", "low": -1, "high": 1, "unit": "s"}},
   },
   PacesFields: {
     rolls_m: {"label": "rolls", "more": "heard", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "number", "low": 0, "high": 60, "unit": "m"}},

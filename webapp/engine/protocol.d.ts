@@ -11,6 +11,7 @@ export interface Asks {
   find_tempo: { request: FindTempoFields; value: FindTempoAnswer };
   arc: { request: ArcFields; value: ArcAnswer };
   heard: { request: HeardFields; value: HeardAnswer };
+  on_beat: { request: OnBeatFields; value: OnBeatAnswer };
   paces: { request: PacesFields; value: PacesAnswer };
   roll_test: { request: RollTestFields; value: RollTestAnswer };
   stimpmeter: { request: StimpmeterFields; value: StimpmeterAnswer };
@@ -354,11 +355,7 @@ export interface ArcPlace {
   turn_deg: number;
 }
 
-/**
- * Levels of the sound, and what stood in the ball's way.
- *
- * `bands` are the largest amplitudes in each `1 / rate_hz`, linear, 1 the loudest there is: below 800 Hz, to 3 kHz, above.
- */
+/** The sound, and what stood in the ball's way. */
 export interface HeardFields {
   /** bands: levels below 800 Hz, to 3 kHz, above; 3 */ bands: Array<Array<number>>;
   /** rate: levels a second in each band; a number from 500 to 2000 a second */ rate_hz?: number;
@@ -404,6 +401,47 @@ export interface LeftOut {
   reason: "lasting" | "tone" | "rebound" | "alone";
 }
 
+/**
+ * The sound while a tempo played, and when its notes left the app, on the clock of the sound's first level.
+ *
+ * Without `delay_s` the notes themselves are listened for, as an earpiece held to the microphone gives them.
+ */
+export interface OnBeatFields {
+  /** bands: levels below 800 Hz, to 3 kHz, above; 3 */ bands: Array<Array<number>>;
+  /** rate: levels a second in each band; a number from 500 to 2000 a second */ rate_hz?: number;
+  /** beats; 1 to 2000 */ beats_s: Array<number>;
+  /** delay: from a note's leaving to its being heard here; a number from 0 to 0.8 s */ delay_s?: number | null;
+  /** spread of the delay; a number from 0 to 0.8 s */ delay_sd_s?: number;
+  /** strikes before: how far off the beat, s; late is positive; 0 to 2000 */ earlier_s?: Array<number>;
+}
+
+/**
+ * The delay as it was given, or as `heard` notes tell it; None where too few were heard. `lean` and `spread` are of
+ * all strikes, those before among them; None for fewer than two.
+ */
+export interface OnBeatAnswer {
+  delay_s: number | null;
+  delay_sd_s: number | null;
+  heard: number;
+  strikes: Array<Strike>;
+  lean: Held | null;
+  spread: Held | null;
+}
+
+/** A strike near a beat: the beat's place in `beats_s`, when it was, and how far off the beat, late positive. */
+export interface Strike {
+  beat: number;
+  at_s: number;
+  off_s: number;
+}
+
+/** A value with its 95 % interval. */
+export interface Held {
+  value: number;
+  low: number;
+  high: number;
+}
+
 /** How far putts would have run, and how far they were meant to. */
 export interface PacesFields {
   /** rolls: heard; 0 to 2000 */ rolls_m: Array<number>;
@@ -415,13 +453,6 @@ export interface PacesAnswer {
   errors: Array<number>;
   lean: Held | null;
   spread: Held | null;
-}
-
-/** A value with its 95 % interval. */
-export interface Held {
-  value: number;
-  low: number;
-  high: number;
 }
 
 /** Rolls out and back along one line; rolled by hand, or putted, which skids first; taped or paced. */
@@ -1605,6 +1636,7 @@ export interface Fields {
   FindTempoFields: { taps_s: Described & ListTaken; rates: Described & ListTaken; angles: Described & ListTaken; };
   ArcFields: { lie_deg: Described & NumberTaken; length_m: Described & NumberTaken; above_grip_m: Described & NumberTaken; reach_m: Described & NumberTaken; };
   HeardFields: { bands: Described & ListTaken; rate_hz: Described & NumberTaken; marks_m: Described & ListTaken; stimp_ft: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; skid: Described & WordTaken; };
+  OnBeatFields: { bands: Described & ListTaken; rate_hz: Described & NumberTaken; beats_s: Described & ListTaken; delay_s: Described & NumberTaken; delay_sd_s: Described & NumberTaken; earlier_s: Described & ListTaken; };
   PacesFields: { rolls_m: Described & ListTaken; meant_m: Described & NumberTaken; };
   RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
   BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; deceleration_mps2: Described & NumberTaken; deceleration_sd_mps2: Described & NumberTaken; way: Described & WordTaken; };

@@ -14,6 +14,7 @@ import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
 import { typed } from '../../parts/typed.js';
 import { FIELDS } from './fields.js';
 import { isPlanned } from './questions.js';
+import { beatActions } from './on-beat.js';
 import { listenActions } from './listen.js';
 import { runActions } from './run.js';
 import { senseActions } from './senses.js';
@@ -54,6 +55,7 @@ export function actions(app, sound) {
   return {
     ...run,
     ...ears,
+    ...beatActions(app, sound),
     ...senseActions(app),
     start() {
       if (!isPlanned(practice())) return;
@@ -195,6 +197,16 @@ export function actions(app, sound) {
       if (found) setTempo({ forward_s: Math.round(found.forward_s * 100) / 100, ratio: Math.round(found.ratio * 10) / 10 });
     },
 
+    /** To where balls are rolled for a speed. */
+    rollFloor() {
+      store.change('roll the floor', { greenPage: { ...store.state.greenPage, part: 'speed' } });
+      location.hash = 'green';
+    },
+    /** The floor is what the balls were rolled on. */
+    takeFloor() {
+      const { stimp_ft: floor_ft, stimp_sd_ft: floor_sd_ft = 0 } = store.state.putt;
+      keep('take the floor', { ear: { ...practice().ear, floor_ft, floor_sd_ft } });
+    },
     /** @param {string} name @param {string} text */
     enter(name, text) {
       const field = pick(FIELDS, name);

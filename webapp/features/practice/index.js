@@ -47,6 +47,10 @@ export const practice = {
       awake: false,
       hearing: 'off',
       floorHeard_ft: null,
+      onBeat: 'off',
+      loop: null,
+      offs_s: [],
+      beatHeard: null,
       late: [],
       finding: '',
       taps: [],
@@ -118,6 +122,7 @@ export const practice = {
         practice.run?.block !== before.practice.run?.block;
       if (elsewhere || state.answers.tempo !== before.answers.tempo) sound.stop();
       if (elsewhere && practicePage.hearing !== 'off') act.stopListening();
+      if (practicePage.sound !== 'playing' && practicePage.onBeat !== 'off') act.stopOnBeat();
     });
 
     /** @type {Record<string, () => void>} */

@@ -3,16 +3,14 @@
  * @import {App} from '../../app.js'
  * @import {PracticePage, State} from '../../types.js'
  */
-import { pick } from '../../pick.js';
 import { say } from '../../device/speech.js';
-import { openMicrophone } from '../../device/microphone.js';
+import { openMicrophone, RATE_HZ } from '../../device/microphone.js';
 import { refusalWords } from '../../refusal.js';
 import { paceWords } from './words.js';
 
-const RATE_HZ = 1000;
 const EVERY_MS = 1000;
 /** The longest that is asked about at once: a few putts. */
-const KEPT_MS = 20_000;
+const KEPT_S = 20;
 /** After its last sound a putt is over. */
 const OVER_S = 0.5;
 /** Two reports of one strike agree so closely. */
@@ -29,12 +27,8 @@ export function heardFields({ practice: { ear } }) {
 
 /** @param {App} app @param {Pick<ReturnType<typeof import('./run.js').runActions>, 'good' | 'bad' | 'heard'>} run */
 export function listenActions({ store, engine }, run) {
-  /** @type {{stop: () => void, warning: string} | null} */
+  /** @type {import('../../device/microphone.js').Microphone | null} */
   let open = null;
-  /** @type {number[][]} */
-  let bands = [];
-  /** How many levels have gone by before those that are kept. */
-  let before = 0;
   /** @type {ReturnType<typeof setInterval> | undefined} */
   let asking;
   let waits = false;
@@ -44,25 +38,15 @@ export function listenActions({ store, engine }, run) {
   /** @param {string} action @param {Partial<PracticePage>} patch */
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
 
-  const heard_ms = () => bands[0]?.length ?? 0;
-
-  /** @param {number[][]} fresh */
-  function onLevels(fresh) {
-    bands = bands.map((band, i) => [...band, ...pick(fresh, i)]);
-    const over = heard_ms() - KEPT_MS;
-    if (over <= 0) return;
-    bands = bands.map((band) => band.slice(over));
-    before += over;
-  }
-
   async function ask() {
-    if (waits || !open || heard_ms() < RATE_HZ) return;
+    if (waits || !open) return;
+    const { bands, from_s, count } = open.levels();
+    if (count < RATE_HZ) return;
     waits = true;
-    const [from, count] = [before, heard_ms()];
     try {
       const { strokes, stimp_ft } = await engine.ask('heard', { bands, ...heardFields(store.state) });
       for (const { impact_s, arrivals_s, roll_m, roll_sd_m } of strokes) {
-        const at = from / RATE_HZ + impact_s;
+        const at = from_s + impact_s;
         const over = Math.max(...arrivals_s) < count / RATE_HZ - OVER_S;
         if (over && struck.every((other) => Math.abs(other - at) > SAME_S)) hear(at, roll_m, roll_sd_m, stimp_ft);
       }
@@ -97,8 +81,8 @@ export function listenActions({ store, engine }, run) {
       if (store.state.practicePage.hearing !== 'off') return stop();
       turn('ask for the microphone', { hearing: 'asking', note: '' });
       try {
-        [bands, before, struck] = [[[], [], []], 0, []];
-        open = await openMicrophone({ onLevels, onEnd: stop });
+        struck = [];
+        open = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
         turn('listen', { hearing: 'on', note: open.warning });
         asking = setInterval(ask, EVERY_MS);
       } catch (error) {

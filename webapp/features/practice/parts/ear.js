@@ -4,7 +4,7 @@
  * @import {PracticeActions} from '../actions.js'
  */
 import { html } from 'lit-html';
-import { distanceUnit, number, percent, signed, withUnit } from '../../../format.js';
+import { distanceUnit, number, percent, signed, unitOf, withUnit } from '../../../format.js';
 import { paceWords } from '../words.js';
 import { practiceField } from './practice-field.js';
 
@@ -15,7 +15,20 @@ export const earFields = (state, act) => html`<div class="fields pair">
     ${practiceField(state, act, 'wall_m')} ${practiceField(state, act, 'meant_m')}
       ${practiceField(state, act, 'floor_ft', '0: not known, the paper tells it')}
       ${practiceField(state, act, 'paper_m', '0: no paper')}
-  </div>`;
+  </div>
+  ${floor(state, act)}`;
+
+/** With one mark all rests on the floor's speed: balls rolled on it tell that. @param {State} state @param {PracticeActions} act */
+function floor({ putt, practice, settings }, act) {
+  const { floor_ft, floor_sd_ft } = practice.ear;
+  const rolled = putt.stimp_source === 'rolls' || putt.stimp_source === 'filmed';
+  const taken = rolled && floor_ft === putt.stimp_ft;
+  const unit = unitOf('stimp_ft', settings);
+  if (taken) return html`<p class="quiet">As rolled, give or take ${withUnit(floor_sd_ft, unit)}.</p>`;
+  return rolled
+    ? html`<button type="button" class="word" @click=${act.takeFloor}>Take ${withUnit(putt.stimp_ft, unit)}, as rolled</button>`
+    : html`<button type="button" class="word" @click=${act.rollFloor}>Roll a ball for the floor’s speed</button>`;
+}
 
 /** What was heard, to be read from afar. @param {State} state @param {PracticeActions} act */
 export function ear({ practicePage, practice, answers: { paces }, settings }, act) {

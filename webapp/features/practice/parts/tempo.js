@@ -5,6 +5,7 @@
  */
 import { html } from 'lit-html';
 import { number } from '../../../format.js';
+import { onBeat } from './on-beat.js';
 import { practiceField } from './practice-field.js';
 import { pendulum } from './pendulum.js';
 
@@ -49,6 +50,10 @@ export function tempo(state, act) {
     <div class="fields pair">${['forward_s', 'ratio', 'rest_s', 'strokes'].map((name) => practiceField(state, act, name))}</div>
     <div class="choice-row"><button type="button" class="word" @click=${() => act.go('find')}>Find my tempo</button> <button
       type="button" class="word" @click=${() => act.go('length')}>Stroke length</button></div>
+    <details ?open=${practicePage.onBeat !== 'off'}><summary>Strike against the beat</summary>
+      <p class="quiet">With headphones on, while it plays: the phone hears the ball and says how far off the high note it was.</p>
+      ${onBeat(state, act)}
+    </details>
     <details><summary>Headphones and lock screen</summary>
       <div class="fields">${practiceField(
         state,

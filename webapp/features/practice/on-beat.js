@@ -1,0 +1,96 @@
+/**
+ * Strikes against the beat that the headphones play: the levels of the microphone and the notes' moments to the engine.
+ * @import {App} from '../../app.js'
+ * @import {Sound} from '../../device/sound.js'
+ * @import {PracticePage} from '../../types.js'
+ */
+import { openMicrophone, RATE_HZ } from '../../device/microphone.js';
+import { refusalWords } from '../../refusal.js';
+
+const EVERY_MS = 2000;
+/** Three cycles of the slowest usual tempo: so many notes tell the delay. */
+const KEPT_S = 30;
+/** What of a beat has to have been heard around it. */
+const AROUND_S = 0.5;
+const NOTES = ['start', 'top', 'impact'];
+
+/** @param {App} app @param {Sound} sound */
+export function beatActions({ store, engine }, sound) {
+  /** @type {import('../../device/microphone.js').Microphone | null} */
+  let open = null;
+  /** @type {ReturnType<typeof setInterval> | undefined} */
+  let asking;
+  let waits = false;
+
+  /** @param {string} action @param {Partial<PracticePage>} patch */
+  const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
+
+  /** @param {string} [note] */
+  function stop(note = '') {
+    clearInterval(asking);
+    open?.stop();
+    open = null;
+    turn('stop listening to the beat', { onBeat: 'off', note });
+  }
+
+  async function ask() {
+    const { tempo } = store.state.answers;
+    const { loop, offs_s } = store.state.practicePage;
+    const left_s = sound.began_s();
+    if (waits || !open || !tempo || left_s === null) return;
+    const { bands, from_s, count } = open.levels();
+    const began_s = left_s - open.began_s() - from_s;
+    const late_s = (loop?.delay_s ?? 0) + AROUND_S;
+    const notes = tempo.events.flatMap(({ at_s, kind, stroke }) =>
+      (loop ? kind === 'impact' : NOTES.includes(kind)) ? [{ at_s: began_s + at_s, stroke }] : [],
+    );
+    const near = notes.filter(({ at_s }) => at_s > AROUND_S && at_s + late_s < count / RATE_HZ);
+    if (!near.length) return;
+    waits = true;
+    try {
+      const earlier = offs_s.filter(([stroke]) => near.every((note) => note.stroke !== stroke));
+      const answer = await engine.ask('on_beat', {
+        bands,
+        rate_hz: RATE_HZ,
+        beats_s: near.map(({ at_s }) => at_s),
+        ...(loop ?? { delay_s: null }),
+        earlier_s: earlier.map(([, off_s]) => off_s),
+      });
+      // what was asked before another delay was measured, or after it was given up, counts no more
+      if (open && store.state.practicePage.loop === loop) hear(answer, near, earlier);
+    } catch (error) {
+      if (open) stop(refusalWords(/** @type {any} */ (error), store.state.settings));
+    }
+    waits = false;
+  }
+
+  /**
+   * @param {import('../../engine/protocol.js').OnBeatAnswer} answer @param {{stroke: number}[]} near
+   * @param {PracticePage['offs_s']} earlier
+   */
+  function hear({ delay_s, delay_sd_s, strikes, lean, spread }, near, earlier) {
+    if (!store.state.practicePage.loop) {
+      if (delay_s !== null && delay_sd_s !== null) turn('delay', { loop: { delay_s, delay_sd_s }, onBeat: 'on' });
+      return;
+    }
+    const struck = strikes.map(({ beat, off_s }) => /** @type {[number, number]} */ ([near[beat]?.stroke ?? 0, off_s]));
+    turn('strikes', { offs_s: [...earlier, ...struck], beatHeard: { lean, spread } });
+  }
+
+  return {
+    async listenToBeat() {
+      if (store.state.practicePage.onBeat !== 'off') return stop();
+      turn('ask for the microphone', { onBeat: 'asking', note: '', offs_s: [], beatHeard: null });
+      try {
+        open = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
+        turn('listen to the beat', { onBeat: store.state.practicePage.loop ? 'on' : 'delay', note: open.warning });
+        asking = setInterval(ask, EVERY_MS);
+      } catch (error) {
+        turn('cannot listen', { onBeat: 'off', note: /** @type {Error} */ (error).message });
+      }
+    },
+    stopOnBeat: () => stop(),
+    /** Other headphones are late otherwise. */
+    forgetDelay: () => turn('delay anew', { loop: null, offs_s: [], beatHeard: null, onBeat: 'delay' }),
+  };
+}
