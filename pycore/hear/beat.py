@@ -11,20 +11,20 @@ from math import sqrt
 from pycore.hear.clicks import Click
 from pycore.hear.pace import MOMENT
 
-ALIKE_S = 0.008  # s; notes of one beat come back as evenly; a wireless link wavers by a few ms
+ALIKE_S = 0.02  # s; notes of one beat come back as evenly: wireless links and busy phones waver
 FEWEST = 6  # notes that have to agree
 SHARE = 0.6  # of the notes played
 NEAR_S = 0.35  # s; a strike farther from its beat belongs to none
 
 
-def delay(sounds: Sequence[Click], beats: Sequence[float], latest: float) -> tuple[float, float, int] | None:
+def delay(sounds: Sequence[Click], beats: Sequence[float], within: tuple[float, float]) -> tuple[float, float, int] | None:
     """Delay (s), its spread, and how many notes agree in it; None where too few do.
 
-    Of all distances from a note to a sound up to ``latest`` later the one is taken that most notes have: the notes of a beat
-    are unevenly spaced, so no other fits more than a part of them.
+    Of all distances from a note to a sound ``within`` (s) of it the one is taken that most notes have: the notes of a beat are
+    unevenly spaced, so no other fits more than a part of them.
     """
     times = [sound.at for sound in sounds]
-    lags = sorted(lag for beat in beats for lag in _between(times, beat, beat + latest))
+    lags = sorted(lag for beat in beats for lag in _lags(times, beat, within))
     best: list[float] = []
     for i, lag in enumerate(lags):
         group = lags[i : bisect_left(lags, lag + ALIKE_S)]
@@ -37,8 +37,9 @@ def delay(sounds: Sequence[Click], beats: Sequence[float], latest: float) -> tup
     return mean, sqrt(scatter / len(best) + MOMENT**2), len(best)
 
 
-def _between(times: Sequence[float], since: float, until: float) -> list[float]:
-    return [at - since for at in times[bisect_left(times, since) : bisect_left(times, until)]]
+def _lags(times: Sequence[float], beat: float, within: tuple[float, float]) -> list[float]:
+    since, until = (bisect_left(times, beat + end) for end in within)
+    return [at - beat for at in times[since:until]]
 
 
 def offsets(sounds: Sequence[Click], beats: Sequence[float], late: float) -> list[tuple[int, float, float]]:

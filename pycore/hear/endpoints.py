@@ -85,7 +85,7 @@ def answer_on_beat(fields: requests.OnBeatFields) -> answers.OnBeatAnswer:
     """How late the beat comes back, or how far off it each strike was."""
     sounds = clicks.find(fields.bands, fields.rate_hz)
     if fields.delay_s is None:
-        found = beat.delay(sounds, fields.beats_s, requests.LATEST_S)
+        found = beat.delay(sounds, fields.beats_s, requests.DELAY_S)
         late, sd, heard = found or (None, None, 0)
         return {"delay_s": late, "delay_sd_s": sd, "heard": heard, "strikes": [], "lean": None, "spread": None}
     struck = beat.offsets(sounds, fields.beats_s, fields.delay_s)

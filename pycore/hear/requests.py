@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
 
-LATEST_S = 0.8  # s; no headphones are later; assumed
+DELAY_S = -0.1, 0.8  # s; no headphones are later; less than none where a phone overrates its own way out; assumed
 OFF = "how far off the beat, s; late is positive"
 BANDS = 3  # below 800 Hz, to 3 kHz, above
 LONGEST_S = 120.0  # s that are heard in one question
@@ -74,10 +74,8 @@ class OnBeatFields(SoundFields):
     """
 
     beats_s: Annotated[tuple[Annotated[float, Range(-10.0, LONGEST_S, "s")], ...], Length(1, 2000), Doc("beats")]
-    delay_s: (
-        Annotated[float, Range(0.0, LATEST_S, "s"), Doc("delay", "from a note's leaving to its being heard here")] | None
-    ) = None
-    delay_sd_s: Annotated[float, Range(0.0, LATEST_S, "s"), Doc("spread of the delay")] = 0.0
+    delay_s: Annotated[float, Range(*DELAY_S, "s"), Doc("delay", "from a note's leaving to its being heard here")] | None = None
+    delay_sd_s: Annotated[float, Range(0.0, 0.8, "s"), Doc("spread of the delay")] = 0.0
     earlier_s: Annotated[tuple[Annotated[float, Range(-1.0, 1.0, "s")], ...], Length(0, 2000), Doc("strikes before", OFF)] = ()
 
 

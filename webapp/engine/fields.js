@@ -169,7 +169,7 @@ export const FIELDS = {
     bands: {"label": "bands", "more": "levels below 800 Hz, to 3 kHz, above", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 3, "high": 3, "entry": {"kind": "list", "low": 1, "high": 240000, "entry": {"kind": "number", "low": 0, "high": 1, "unit": ""}}},
     rate_hz: {"label": "rate", "more": "levels a second in each band", "needed": false, "default": 1000.0, "nullable": false, "kind": "number", "low": 500, "high": 2000, "unit": "a second"},
     beats_s: {"label": "beats", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 1, "high": 2000, "entry": {"kind": "number", "low": -10, "high": 120, "unit": "s"}},
-    delay_s: {"label": "delay", "more": "from a note's leaving to its being heard here", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 0.8, "unit": "s"},
+    delay_s: {"label": "delay", "more": "from a note's leaving to its being heard here", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -0.1, "high": 0.8, "unit": "s"},
     delay_sd_s: {"label": "spread of the delay", "more": "", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 0.8, "unit": "s"},
     earlier_s: {"label": "strikes before", "more": "how far off the beat, s; late is positive", "needed": false, "default": [], "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "number", "low": -1, "high": 1, "unit": "s"}},
   },

@@ -410,7 +410,7 @@ export interface OnBeatFields {
   /** bands: levels below 800 Hz, to 3 kHz, above; 3 */ bands: Array<Array<number>>;
   /** rate: levels a second in each band; a number from 500 to 2000 a second */ rate_hz?: number;
   /** beats; 1 to 2000 */ beats_s: Array<number>;
-  /** delay: from a note's leaving to its being heard here; a number from 0 to 0.8 s */ delay_s?: number | null;
+  /** delay: from a note's leaving to its being heard here; a number from -0.1 to 0.8 s */ delay_s?: number | null;
   /** spread of the delay; a number from 0 to 0.8 s */ delay_sd_s?: number;
   /** strikes before: how far off the beat, s; late is positive; 0 to 2000 */ earlier_s?: Array<number>;
 }

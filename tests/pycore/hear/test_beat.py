@@ -34,7 +34,7 @@ def on_beat(engine_ask):
     return lambda made, **fields: engine_ask("on_beat", bands=made.levels(), **fields)
 
 
-@pytest.mark.parametrize("delay_s", [0.02, 0.18, 0.31, 0.6])
+@pytest.mark.parametrize("delay_s", [-0.03, 0.02, 0.18, 0.31, 0.6])
 def test_the_notes_tell_how_late_they_come_back(on_beat, delay_s):
     answer = on_beat(earpiece(delay_s), beats_s=[at for at, _ in NOTES])
     assert answer["delay_s"] == pytest.approx(delay_s, abs=0.003)

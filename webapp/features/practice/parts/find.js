@@ -15,7 +15,9 @@ export function find({ practicePage }, act) {
       finding === 'taps'
         ? html`<button type="button" class="go tap" @pointerdown=${act.tap}
       @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === ' ' && !event.repeat && act.tap(event)}>Tap: start, top,
-        ball<span class="big">${Math.floor(taps.length / 3)}<small> strokes</small></span></button>`
+        ball<span class="big">${Math.floor(taps.length / 3)}<small> strokes</small></span></button>
+      <p class="quiet">Both your hands hold the putter: somebody who watches you taps, or you tap along with a film of your
+        stroke.</p>`
         : ''
     }
     ${
