@@ -24,9 +24,9 @@ PLANNED = {"minutes": 20, "place": "room", "at_hand": ["level_floor"], "weights"
 
 def putted(folder: Path) -> Path:
     """A file of three putts in a room with an echo and a little noise."""
-    room = sounds.Room(48_000, 18, 7, stimp_ft=STIMP_FT, marks_m=(MARK_M,))
+    room = sounds.Room(48_000, 13, 7, stimp_ft=STIMP_FT, marks_m=(MARK_M,))
     for i, launch in enumerate(LAUNCHES):
-        room.putt(3 + 5 * i, launch)
+        room.putt(2 + 4 * i, launch)
     room.echo()
     room.noise(room.white(), 24)
     path = folder / "putts.wav"
