@@ -50,7 +50,7 @@ export function tempo(state, act) {
     <div class="fields pair">${['forward_s', 'ratio', 'rest_s', 'strokes'].map((name) => practiceField(state, act, name))}</div>
     <div class="choice-row"><button type="button" class="word" @click=${() => act.go('find')}>Find my tempo</button> <button
       type="button" class="word" @click=${() => act.go('length')}>Stroke length</button></div>
-    <details ?open=${practicePage.onBeat !== 'off'}><summary>Strike against the beat</summary>
+    <details><summary>Strike against the beat</summary>
       <p class="quiet">With headphones on, while it plays: the phone hears the ball and says how far off the high note it was.</p>
       ${onBeat(state, act)}
     </details>
