@@ -43,7 +43,7 @@ export function onBeat({ practicePage }, act) {
       @click=${act.listenToBeat}>${DOES[hears]}</button>
     ${
       hears === 'on' && loop
-        ? html`<p class="quiet">The beat comes back after ${number(loop.delay_s, 2)} s. <button type="button" class="word"
+        ? html`<p class="quiet">The delay is measured. <button type="button" class="word"
           @click=${act.forgetDelay}>Other headphones</button></p>`
         : ''
     }

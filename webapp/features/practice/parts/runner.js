@@ -46,7 +46,7 @@ export function runner(state, act) {
     ${
       drill && !run.folded
         ? html`<div class="run-setup" role="region" aria-label="How to set it up" tabindex="0"><button type="button"
-          class="word" @click=${act.fold}>It is set up</button><ol
+          class="word" @click=${act.fold}>It is set up</button>${cautions(drill)}<ol
           class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol>
           <p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(
             drill,
@@ -57,7 +57,7 @@ export function runner(state, act) {
             inTime ? pendulum() : drill?.picture === 'heard' ? ear(state, act) : drill ? drawing(drill, state) : ''
           }</div>`
     }
-    ${cautions(drill)}
+    ${run.folded ? cautions(drill) : ''}
     <div class="run-next">
       <p>${
         next

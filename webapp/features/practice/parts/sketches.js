@@ -172,7 +172,7 @@ export const SKETCHES = {
       rect('d-head', 18, 52, 9, 36),
       rect('d-foot', 150, 88, 34, 18, 4),
       label(296, 70, 'wall'),
-      label(167, 82, 'phone'),
+      label(192, 102, 'phone', 'start'),
       label(40, 46, 'click'),
       label(262, 22, 'click', 'end'),
     ],

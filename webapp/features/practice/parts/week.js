@@ -10,14 +10,14 @@ import { refusalWords } from '../../../refusal.js';
 
 const { low, high } = rangeOf('TournamentFields', 'days_before');
 const DAYS = Array.from({ length: high - low + 1 }, (_, i) => low + i);
-const PLACES = { room: 'room', green: 'practice green' };
+const PLACES = { room: 'Room', green: 'Practice green' };
 
 /** @param {State} state @param {PracticeActions} act */
 export function week({ practice, answers, refusals, settings }, act) {
   const { first_tee, days_before, done } = practice.week;
   const value = (/** @type {Event} */ event) => /** @type {HTMLInputElement} */ (event.target).value;
   return html`<h1>Tournament week</h1>
-    <div class="fields pair">
+    <div class="fields">
       <label class="week-field">First tee<input type="datetime-local" .value=${first_tee}
         @change=${(/** @type {Event} */ event) => act.setWeek({ first_tee: value(event) })}></label>
       <label class="week-field">Days before<select .value=${String(days_before)}
