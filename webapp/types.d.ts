@@ -439,6 +439,10 @@ export interface PracticePage {
   sound: SoundState;
   hearing: 'off' | 'asking' | 'on';
   floorHeard_ft: number | null;
+  /** A plan that came by a link; null where the link was damaged. */
+  sentPlan: import('./features/practice/plan-link.js').SentPlan | null | undefined;
+  /** What became of the plan that was sent away. */
+  given: string;
   /** Listening for strikes on the beat, once it is known how late the beat comes back. */
   onBeat: 'off' | 'asking' | 'delay' | 'on';
   loop: { delay_s: number; delay_sd_s: number } | null;

@@ -249,3 +249,31 @@ def test_a_block_that_ends_is_felt_and_chimes_for_who_wants_it(phone: Any, chime
     press(page, "Skip")  # by hand: there is nothing to tell
     expect(page.locator(".run-head")).to_contain_text("3 of 3")
     assert page.evaluate("chimes") == 2 * chime
+
+
+def test_a_coach_s_plan_comes_by_link(phone: Any) -> None:
+    page = phone.open("#plan?place=green&do=start_gate.12~last_putt.8", practice={"blocks": BLOCKS, "planned": PLANNED})
+    came = page.locator("section").filter(has_text="A plan was sent to you")
+    expect(came.get_by_role("listitem")).to_have_text(["Start gate, 12 min", "The putt that must drop, 8 min"], timeout=60_000)
+    assert phone.violations() == []
+    assert phone.misfits((390, 844), (320, 640)) == []
+    press(page, "Take it")
+    expect(came).to_have_count(0)
+    expect(page.locator(".plan-minutes")).to_have_text(["12 min", "8 min"])
+    press(page, "Send this plan")
+    assert page.get_by_label("Link").input_value().endswith("#plan?place=green&do=start_gate.12%7Elast_putt.8")
+    press(page, "Start")
+    expect(page.locator(".run-name")).to_have_text("Start gate")
+
+
+@pytest.mark.parametrize(
+    ("fragment", "words"),
+    [("plan?place=green&do=start_gate.1", "cut short or damaged"), ("plan?place=green&do=moon_walk.20", "Update the app")],
+)
+def test_a_plan_that_cannot_be_done_is_told(phone: Any, fragment: str, words: str) -> None:
+    page = phone.open(f"#{fragment}", practice={"blocks": BLOCKS, "planned": PLANNED})
+    expect(page.get_by_role("alert").filter(has_text=words)).to_be_visible(timeout=60_000)
+    expect(page.get_by_role("button", name="Take it")).to_have_count(0)
+    page.locator(".result .word").last.click()
+    expect(page.locator(".result")).to_have_count(0)
+    expect(page.locator(".plan li")).to_have_count(3)

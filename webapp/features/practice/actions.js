@@ -10,10 +10,12 @@ import { rangeOf } from '../../fields.js';
 import { refusalWords } from '../../refusal.js';
 import { OWN } from '../../records/forms.js';
 import { createMotion } from '../../device/motion.js';
+import { give } from '../../device/share.js';
 import { distanceUnit, doesNotFit, fromText, smallUnit } from '../../format.js';
 import { typed } from '../../parts/typed.js';
 import { FIELDS } from './fields.js';
-import { isPlanned } from './questions.js';
+import { minutesOf, planAddress } from './plan-link.js';
+import { isPlanned, planFields } from './questions.js';
 import { beatActions } from './on-beat.js';
 import { listenActions } from './listen.js';
 import { runActions } from './run.js';
@@ -118,6 +120,24 @@ export function actions(app, sound) {
       keep('open session', session);
       turn('turn to the session', { page: 'session', note: '', changing: false });
     },
+    async givePlan() {
+      turn('give plan', { given: await give(planAddress(practice())) });
+    },
+    /** One that came never takes the place of the plan in hand by itself. @param {PracticePage['sentPlan']} sentPlan */
+    receivePlan: (sentPlan) => turn('a plan came', { sentPlan, ...(practice().run ? {} : { page: 'session' }) }),
+    takePlan() {
+      const { sentPlan, drills } = store.state.practicePage;
+      if (!sentPlan || practice().run) return;
+      const blocks = sentPlan.blocks.map((block) => ({
+        ...block,
+        why: drills.find(({ id }) => id === block.drill)?.why ?? '',
+        instead: [],
+      }));
+      const taken = { ...practice(), place: sentPlan.place, minutes: minutesOf(sentPlan), blocks };
+      keep('take the plan', { ...taken, planned: planFields(taken) });
+      turn('the plan is taken', { sentPlan: undefined, changing: false });
+    },
+    leavePlan: () => turn('leave the plan', { sentPlan: undefined }),
     change: () => turn('change plan', { changing: !store.state.practicePage.changing }),
     /** One place up. Set-up stays first and the last putt last. @param {number} i */
     raise(i) {

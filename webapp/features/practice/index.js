@@ -9,6 +9,7 @@ import { createSound } from '../../device/sound.js';
 import { createWake } from '../../device/wake.js';
 import { actions } from './actions.js';
 import { followHeard } from './parts/pendulum.js';
+import { planIn } from './plan-link.js';
 import { questions } from './questions.js';
 import { current, TICK_MS } from './run.js';
 import { view } from './view.js';
@@ -47,6 +48,8 @@ export const practice = {
       awake: false,
       hearing: 'off',
       floorHeard_ft: null,
+      sentPlan: undefined,
+      given: '',
       onBeat: 'off',
       loop: null,
       offs_s: [],
@@ -97,6 +100,16 @@ export const practice = {
     };
     keepTicking();
     if (location.hash === TEMPO && !store.state.practice.run) act.go('tempo');
+
+    function openPlan() {
+      const plan = planIn(location.hash.slice(1));
+      if (plan === undefined) return;
+      history.replaceState(null, '', '#practice');
+      store.change('open link', { screen: 'practice' });
+      act.receivePlan(plan);
+    }
+    addEventListener('hashchange', openPlan);
+    openPlan();
 
     store.subscribe((state, before, action) => {
       const { practice, practicePage, screen } = state;

@@ -14,7 +14,7 @@ import { ear, earFields } from './ear.js';
 import { figures } from './figures.js';
 import { pendulum } from './pendulum.js';
 
-const PLAYS = { off: 'Play', playing: 'Stop', interrupted: 'Go on', silent: 'Stop' };
+const PLAYS = { off: 'Play', playing: 'Stop', interrupted: 'Sound on', silent: 'Stop' };
 
 /** @param {State} state @param {PracticeActions} act */
 export function runner(state, act) {

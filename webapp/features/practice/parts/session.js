@@ -1,11 +1,12 @@
 /**
  * How long, where, with what, and the plan that comes of it.
- * @import {Block, State, Thing} from '../../../types.js'
+ * @import {Block, Drill, State, Thing} from '../../../types.js'
  * @import {PracticeActions} from '../actions.js'
  */
 import { html } from 'lit-html';
 import { choice } from '../../../parts/choice.js';
 import { ruler } from '../../../parts/ruler.js';
+import { minutesOf, planAddress, unknownOf } from '../plan-link.js';
 import { isPlanned } from '../questions.js';
 import { rangeOf } from '../../../fields.js';
 import { refusalWords } from '../../../refusal.js';
@@ -34,6 +35,7 @@ export function session({ practice, practicePage, refusals, settings, entries },
   const planned = isPlanned(practice);
   const note = practicePage.note || (refusals.plan && refusalWords(refusals.plan, settings));
   return html`
+    ${practicePage.sentPlan === undefined ? '' : came(practicePage.sentPlan, practicePage.drills, act)}
     <div class="minutes"><h1><span class="big">${minutes}<small> min</small></span></h1>
       ${ruler({
         label: 'Minutes',
@@ -69,7 +71,14 @@ export function session({ practice, practicePage, refusals, settings, entries },
       ${purpose ? html`<p>For ${SKILLS[purpose].toLowerCase()}: it needs work the most.</p>` : ''}
       <ol>${blocks.map((block, i) => row(block, i))}</ol>
     </section>
-    <button type="button" class="word" @click=${() => act.go('week')}>Tournament week</button>`;
+    <div class="choice-row"><button type="button" class="word" @click=${() => act.go('week')}>Tournament week</button>
+      <button type="button" class="word" ?disabled=${!planned} @click=${act.givePlan}>Send this plan</button></div>
+    ${
+      practicePage.given
+        ? html`<label class="link"><span class="quiet">Link</span><input readonly .value=${planAddress(practice)}></label>
+          <p class="quiet" role="status">${practicePage.given}</p>`
+        : ''
+    }`;
 
   /** @param {Block} block @param {number} i */
   function row(block, i) {
@@ -99,4 +108,29 @@ export function session({ practice, practicePage, refusals, settings, entries },
       }</span>
     </li>`;
   }
+}
+
+/**
+ * A plan that came by a link.
+ * @param {NonNullable<State['practicePage']['sentPlan']> | null} plan @param {Drill[]} drills @param {PracticeActions} act
+ */
+function came(plan, drills, act) {
+  const unknown = plan && drills.length ? unknownOf(plan, drills) : [];
+  const problem = plan
+    ? unknown.length && 'It holds drills that this version of the app does not have. Update the app, and open the link again.'
+    : 'The link is cut short or damaged: ask for it once more.';
+  return html`<section class="result" aria-live="polite"><h2>A plan was sent to you</h2>
+    ${
+      plan
+        ? html`<p class="say">${minutesOf(plan)} min, ${plan.place === 'room' ? 'in the room' : 'on the practice green'}</p>
+          <ol>${plan.blocks.map(
+            ({ drill, minutes }) => html`<li>${drills.find(({ id }) => id === drill)?.name ?? drill}, ${minutes} min</li>`,
+          )}</ol>`
+        : ''
+    }
+    ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ''}
+    <div class="does">${
+      plan && !problem ? html`<button type="button" class="word" @click=${act.takePlan}>Take it</button>` : ''
+    }
+      <button type="button" class="word" @click=${act.leavePlan}>${plan ? 'Keep mine' : 'Close'}</button></div></section>`;
 }
