@@ -14,6 +14,7 @@ class DrillCard(TypedDict):
     role: Role
     why: str
     needs: list[Thing]
+    bring: str
     places: list[Place]
     least: int
     most: int

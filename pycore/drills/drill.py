@@ -22,7 +22,8 @@ Minutes = Annotated[int, Range(1, 20, "minutes")]
 
 @dataclass(frozen=True, kw_only=True)
 class Drill:
-    """What to do, with what, where, and what counts. ``least`` and ``most`` are minutes; ``watched``: a camera can count it."""
+    """What to do, with what, where, and what counts. ``bring`` is what any room or bag has. ``least`` and ``most`` are minutes;
+    ``watched``: a camera can count it."""
 
     id: str = ""
     name: Annotated[str, Length(1, 40)]
@@ -30,6 +31,7 @@ class Drill:
     role: Role = "main"
     why: Line
     needs: Annotated[tuple[Thing, ...], Length(0, 6)]
+    bring: Annotated[str, Length(0, 60)] = ""
     places: Annotated[tuple[Place, ...], Length(1, 2)]
     least: Minutes
     most: Minutes

@@ -1089,6 +1089,7 @@ export interface DrillCard {
   role: "set_up" | "main" | "last";
   why: string;
   needs: Array<"level_floor" | "mirror" | "laser" | "ball" | "balls" | "hole" | "string" | "chalk">;
+  bring: string;
   places: Array<"room" | "green">;
   least: number;
   most: number;

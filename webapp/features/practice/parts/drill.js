@@ -62,6 +62,6 @@ export function drill(state, act) {
       @click=${() => act.startDrill(shown)}>Start this drill</button>
     <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>
     ${cautions(shown)}
-    <p class="quiet">Needs: ${shown.needs.map((thing) => THINGS[thing]).join(', ') || 'nothing'}. ${shown.least} to
+    <p class="quiet">Needs: ${['putter', ...shown.needs.map((thing) => THINGS[thing]), shown.bring].filter(Boolean).join(', ')}. ${shown.least} to
       ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>`;
 }

@@ -46,7 +46,9 @@ export function runner(state, act) {
     ${
       drill && !run.folded
         ? html`<div class="run-setup" role="region" aria-label="How to set it up" tabindex="0"><button type="button"
-          class="word" @click=${act.fold}>It is set up</button>${cautions(drill)}<ol
+          class="word" @click=${act.fold}>It is set up</button>${cautions(drill)}${
+            drill.bring ? html`<p class="quiet">Take ${drill.bring}.</p>` : ''
+          }<ol
           class="steps">${drill.setup.map((step) => html`<li>${step}</li>`)}</ol>
           <p class="figures">${figures(drill, state)}</p>${drill.picture === 'heard' ? earFields(state, act) : ''}${drawing(
             drill,

@@ -12,7 +12,7 @@ export const SKETCHES = {
       label(68, 32, 'top: middle note'),
       label(264, 32, 'through'),
       label(160, 108, 'start: low note'),
-      label(160, 127, 'ball: high note'),
+      label(160, 127, 'ball’s place: high note'),
     ],
   },
   feet: {
@@ -30,12 +30,13 @@ export const SKETCHES = {
   string: {
     box: '0 0 320 110',
     body: [
-      line('M30 90H300'),
-      line('M40 90V30M290 90V30'),
-      line('M40 34H290', 'd-mark'),
-      ball(60, 81, 9),
+      line('M10 90H310'),
+      line('M20 90V30M300 90V30'),
+      line('M20 34H300', 'd-mark'),
+      ball(90, 81, 9),
       hole(262, 90, 12),
       label(165, 24, 'string over ball and hole'),
+      label(54, 106, '2 ft'),
     ],
   },
   past: {
@@ -61,7 +62,7 @@ export const SKETCHES = {
   },
   shallow: {
     box: '0 0 320 100',
-    body: [line('M30 70H280', 'd-aim'), line('M30 70C120 52 210 52 282 68', 'd-mark'), ball(30, 70, 9), hole(288, 70)],
+    body: [line('M30 70H280', 'd-aim'), line('M30 70C120 62 210 61 282 69', 'd-mark'), ball(30, 70, 9), hole(288, 70)],
   },
   long: {
     box: '0 0 320 100',
@@ -72,6 +73,7 @@ export const SKETCHES = {
       label(110, 30, '20 ft'),
       label(200, 30, '40 ft'),
       label(286, 30, '60 ft'),
+      label(155, 96, 'each within a yard'),
     ],
   },
   walk: {
@@ -81,7 +83,7 @@ export const SKETCHES = {
       [60, 95, 130, 165].map((x, i) => svg`<ellipse class="d-foot" cx=${x} cy=${i % 2 ? 72 : 48} rx="12" ry="6"></ellipse>`),
       ball(215, 60, 9),
       hole(288, 60),
-      label(160, 22, '40 s'),
+      label(120, 22, '40 s'),
     ],
   },
   stance: {
@@ -110,10 +112,10 @@ export const SKETCHES = {
     box: '0 0 320 130',
     body: [
       rect('d-hole', 20, 6, 280, 14),
-      line('M40 62Q160 -2 280 62', 'd-mark'),
+      line('M70 42Q160 28 250 42', 'd-mark'),
       rect('d-head', 153, 32, 14, 46),
       label(160, 122, 'you stand here, facing the wall'),
-      label(30, 42, 'board', 'start'),
+      label(20, 40, 'board', 'start'),
     ],
   },
   hand: {
@@ -158,9 +160,9 @@ export const SKETCHES = {
       rect('d-hole', 232, 40, 14, 18),
       line('M84 66Q160 120 236 66', 'd-mark'),
       rect('d-head', 142, 88, 36, 12),
-      label(81, 32, 'back'),
-      label(239, 32, 'through'),
-      label(160, 132, 'facing the wall'),
+      label(81, 32, 'through'),
+      label(239, 32, 'back'),
+      label(160, 132, 'right-handed, facing the wall'),
     ],
   },
   heard: {
@@ -179,6 +181,6 @@ export const SKETCHES = {
   },
   last: {
     box: '0 0 320 100',
-    body: [line('M90 60H218', 'd-aim'), ball(90, 60, 9), hole(230, 60, 14), label(160, 26, 'one ball')],
+    body: [line('M90 60H218', 'd-aim'), ball(90, 60, 9), hole(230, 60, 14), label(160, 26, 'one putt')],
   },
 };
