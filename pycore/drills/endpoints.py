@@ -35,6 +35,7 @@ def _card(drill: Drill) -> answers.DrillCard:
         "role": drill.role,
         "why": drill.why,
         "needs": list(drill.needs),
+        "bring": drill.bring,
         "places": list(drill.places),
         "least": drill.least,
         "most": drill.most,
