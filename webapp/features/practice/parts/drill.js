@@ -12,6 +12,9 @@ import { earFields } from './ear.js';
 import { practiceField } from './practice-field.js';
 import { figures } from './figures.js';
 
+/** @param {State['practicePage']['drills'][number]} drill */
+const needed = ({ needs, bring }) => ['putter', ...needs.map((thing) => THINGS[thing]), bring].filter(Boolean).join(', ');
+
 /** @param {State} state @param {PracticeActions} act */
 export function drill(state, act) {
   const { practicePage } = state;
@@ -62,6 +65,6 @@ export function drill(state, act) {
       @click=${() => act.startDrill(shown)}>Start this drill</button>
     <ol class="steps">${shown.setup.map((step) => html`<li>${step}</li>`)}</ol>
     ${cautions(shown)}
-    <p class="quiet">Needs: ${['putter', ...shown.needs.map((thing) => THINGS[thing]), shown.bring].filter(Boolean).join(', ')}. ${shown.least} to
+    <p class="quiet">Needs: ${needed(shown)}. ${shown.least} to
       ${shown.most} min. Counted: ${shown.good.toLowerCase()}, ${shown.bad.toLowerCase()}.</p>`;
 }

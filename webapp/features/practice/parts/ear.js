@@ -18,7 +18,10 @@ export const earFields = (state, act) => html`<div class="fields pair">
   </div>
   ${floor(state, act)}`;
 
-/** With one mark all rests on the floor's speed: balls rolled on it tell that. @param {State} state @param {PracticeActions} act */
+/**
+ * With one mark all rests on the floor's speed: balls rolled on it tell that.
+ * @param {State} state @param {PracticeActions} act
+ */
 function floor({ putt, practice, settings }, act) {
   const { floor_ft, floor_sd_ft } = practice.ear;
   const rolled = putt.stimp_source === 'rolls' || putt.stimp_source === 'filmed';
@@ -27,7 +30,7 @@ function floor({ putt, practice, settings }, act) {
   if (taken) return html`<p class="quiet">As rolled, give or take ${withUnit(floor_sd_ft, unit)}.</p>`;
   return rolled
     ? html`<button type="button" class="word" @click=${act.takeFloor}>Take ${withUnit(putt.stimp_ft, unit)}, as rolled</button>`
-    : html`<button type="button" class="word" @click=${act.rollFloor}>Roll a ball for the floor’s speed</button>`;
+    : html`<button type="button" class="word" @click=${act.rollFloor}>Roll a ball for its speed</button>`;
 }
 
 /** What was heard, to be read from afar. @param {State} state @param {PracticeActions} act */

@@ -39,7 +39,8 @@ export function onBeat({ practicePage }, act) {
           ${short(spread.value)} s.</p>`
         : ''
     }
-    <button type="button" class="go plain" ?disabled=${sound !== 'playing' || hears === 'asking'} aria-pressed=${hears !== 'off'}
+    <button type="button" class="go plain" ?disabled=${sound !== 'playing' || hears === 'asking'}
+      aria-pressed=${hears !== 'off'}
       @click=${act.listenToBeat}>${DOES[hears]}</button>
     ${
       hears === 'on' && loop

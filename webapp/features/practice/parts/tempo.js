@@ -51,7 +51,8 @@ export function tempo(state, act) {
     <div class="choice-row"><button type="button" class="word" @click=${() => act.go('find')}>Find my tempo</button> <button
       type="button" class="word" @click=${() => act.go('length')}>Stroke length</button></div>
     <details><summary>Strike against the beat</summary>
-      <p class="quiet">With headphones on, while it plays: the phone hears the ball and says how far off the high note it was.</p>
+      <p class="quiet">With headphones on, while it plays: the phone hears the ball and
+        says how far off the high note it was.</p>
       ${onBeat(state, act)}
     </details>
     <details><summary>Headphones and lock screen</summary>
