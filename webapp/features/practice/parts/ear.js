@@ -49,9 +49,9 @@ export function ear({ practicePage, practice, answers: { paces }, settings }, ac
     }
     ${
       heard && paces?.lean && paces.spread
-        ? html`<p>${heard.rolls_m.length} putts: lean ${signed(100 * paces.lean.value, 0)} % (${signed(100 * paces.lean.low, 0)} to
-          ${signed(100 * paces.lean.high, 0)}), spread ${percent(paces.spread.value)} (${percent(paces.spread.low)} to
-          ${percent(paces.spread.high)}).</p>`
+        ? html`<p>${heard.rolls_m.length} putts: lean ${signed(100 * paces.lean.value, 0)} %
+          (${signed(100 * paces.lean.low, 0)} to ${signed(100 * paces.lean.high, 0)}), spread ${percent(paces.spread.value)}
+          (${percent(paces.spread.low)} to ${percent(paces.spread.high)}).</p>`
         : ''
     }
     ${floorHeard_ft ? html`<p class="quiet">The floor runs as ${number(floorHeard_ft, 1)} ft on the Stimpmeter.</p>` : ''}
