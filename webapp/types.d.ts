@@ -132,6 +132,8 @@ export interface Sighted {
   /** Height of the lens, and the lens itself, of a phone that watches the ball. */
   film_m: number;
   film_mm: number;
+  /** Lenses of moving pictures that were measured: of which camera and size of picture, and when. */
+  films: { camera: string; mm: number; date: string }[];
   lens_date: string;
   live_date: string;
   thing_m: number;
@@ -217,6 +219,8 @@ export interface Answers {
   arc: Answer<'arc'>;
   shim: Answer<'shim'>;
   paces: Answer<'paces'>;
+  filmLens: Answer<'lens'>;
+  block: Answer<'block'>;
   week: Answer<'week'>;
   rounds: Answer<'rounds'>;
   strokeLength: Answer<'stroke_length'>;
@@ -251,6 +255,8 @@ export interface Rim {
   v: number;
   width: number;
   height: number;
+  /** Set by hand under the magnifier. */
+  set?: boolean;
 }
 
 /** A putt that was seen: what the engine made of it, on which putt, and the picture as it stood. */
@@ -258,7 +264,9 @@ export interface WatchedPutt {
   value: Engine.WatchedAnswer;
   asked: Engine.WatchedFields;
   putt: Putt;
+  /** The start line and the launch that were meant. */
   aim_deg: number;
+  meant_mps: number;
   still: HTMLCanvasElement | null;
   kept: boolean;
 }
@@ -272,8 +280,14 @@ export interface WatchPage {
   /** Where ball and hole are in the picture, px, and their rims where they were found. */
   ball: Rim | null;
   hole: Rim | null;
+  /** The lens is being measured, by a thing whose ends are touched. */
+  measuring: boolean;
+  end: Rim | null;
+  other: Rim | null;
   /** Which mark is under the magnifier. */
-  chosen: 'ball' | 'hole' | null;
+  chosen: 'ball' | 'hole' | 'end' | 'other' | null;
+  /** Which camera this is, and how large its picture: whose lens is measured once. */
+  camera: string;
   phase: 'off' | 'opening' | 'marking' | 'settling' | 'empty' | 'ready' | 'rolling' | 'asking' | 'moved' | 'dark';
   problem: string;
   /** Too few pictures a second come. */
@@ -283,6 +297,8 @@ export interface WatchPage {
   last: WatchedPutt | null;
   count: number;
   silent: boolean;
+  /** Pictures are kept with the putts. */
+  pictures: boolean;
   told: string;
 }
 
@@ -394,6 +410,9 @@ export interface Run {
   folded?: boolean;
   /** Its putts that were heard. */
   heard?: Heard;
+  /** What the phone saw of this block's putts, and the last of them in words. */
+  strikes?: Engine.SeenStrike[];
+  said?: string;
 }
 
 /** How far putts would have run that were meant to go as far, and the spread that all of them share. */
@@ -524,6 +543,8 @@ export interface PuttEntry extends EntryHead, Partial<Putt> {
   launch_mps?: number;
   launch_sd_mps?: number;
   finish_sd_m?: number;
+  /** The way that the phone saw over the line meant: a small JPEG, as text. */
+  picture?: string;
 }
 
 /** A green walked once: its size, the level read at places on it, and where its hole was by day. */

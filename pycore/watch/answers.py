@@ -52,3 +52,27 @@ class WatchedAnswer(TypedDict):
     points_px: list[Pixel | None]
     untold: list[Untold]
     words: str
+
+
+class SettledAnswer(TypedDict):
+    """A value with its 95 % interval."""
+
+    value: float
+    low: float
+    high: float
+
+
+class RowAnswer(TypedDict):
+    """How a row of strikes leans and scatters; ``more`` is how many of them are still wanted until the lean is settled."""
+
+    strikes: int
+    lean: SettledAnswer
+    spread: SettledAnswer
+    more: int
+
+
+class BlockAnswer(TypedDict):
+    """Starts in degrees, left of the line meant; pace as a share of the roll's length, long positive. Of two or more."""
+
+    start: RowAnswer | None
+    pace: RowAnswer | None

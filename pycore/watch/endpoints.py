@@ -1,4 +1,4 @@
-"""The endpoint of a film: watched."""
+"""The endpoints of films: watched, block."""
 
 from collections.abc import Generator, Sequence
 from itertools import pairwise
@@ -10,8 +10,9 @@ from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.green.speed import deceleration
 from pycore.sight.camera import rounded
+from pycore.stats.intervals import Estimate
 from pycore.units import percent_from_slope
-from pycore.watch import answers, requests
+from pycore.watch import answers, block, requests
 from pycore.watch.examples import EXAMPLES
 from pycore.watch.fit import STAGES, Fit, Fitted
 from pycore.watch.outcome import KEPT, SURE, aside_sd, outcome
@@ -221,7 +222,37 @@ def _apart(value: float, variance: float, believed: float, before: float) -> tup
     return (value / variance - believed / before) / information, sqrt(1 / information)
 
 
-ENDPOINTS: dict[str, Endpoint[Any, Any]] = {"watched": Endpoint(requests.WatchedFields, answer_watched)}
+def answer_block(fields: requests.BlockFields) -> answers.BlockAnswer:
+    """How the strikes of a block lean and scatter."""
+    starts = [
+        (each.start_deg - each.aim_deg, each.start_sd_deg)
+        for each in fields.strikes
+        if each.start_deg is not None and each.start_sd_deg is not None
+    ]
+    # a roll is as long as the square of its launch
+    paces = [
+        ((each.launch_mps / each.meant_mps) ** 2 - 1, 2 * each.launch_sd_mps / each.meant_mps)
+        for each in fields.strikes
+        if each.launch_mps is not None and each.launch_sd_mps is not None
+    ]
+    return {"start": _row(starts, block.START_WITHIN_DEG), "pace": _row(paces, block.PACE_WITHIN)}
+
+
+def _row(seen: Sequence[tuple[float, float]], within: float) -> answers.RowAnswer | None:
+    found = block.row([error for error, _ in seen], [sd for _, sd in seen], within)
+    if found is None:
+        return None
+    return {"strikes": len(seen), "lean": _settled(found.lean), "spread": _settled(found.scatter), "more": found.more}
+
+
+def _settled(found: Estimate) -> answers.SettledAnswer:
+    return {"value": found.value, "low": found.low, "high": found.high}
+
+
+ENDPOINTS: dict[str, Endpoint[Any, Any]] = {
+    "watched": Endpoint(requests.WatchedFields, answer_watched),
+    "block": Endpoint(requests.BlockFields, answer_block),
+}
 
 
 __all__ = ["ENDPOINTS", "EXAMPLES"]

@@ -62,4 +62,26 @@ EXAMPLES: list[dict[str, Any]] = [
         "frames": _FRAMES,
         "points_m": [[0, 0], [3, 0.1]],
     },
+    {
+        "ask": "block",
+        "strikes": [
+            {
+                "start_deg": 1.1,
+                "start_sd_deg": 0.1,
+                "launch_mps": 2.0,
+                "launch_sd_mps": 0.02,
+                "aim_deg": 0.4,
+                "meant_mps": 1.95,
+            },
+            {
+                "start_deg": -0.2,
+                "start_sd_deg": 0.1,
+                "launch_mps": 1.9,
+                "launch_sd_mps": 0.02,
+                "aim_deg": 0.4,
+                "meant_mps": 1.95,
+            },
+            {"start_deg": 0.9, "start_sd_deg": 0.1, "launch_mps": None, "aim_deg": 0.4, "meant_mps": 1.95},
+        ],
+    },
 ]

@@ -16,6 +16,7 @@ from pycore.units import slope_from_percent
 from pycore.watch.scene import DISTANCE_SD, Frame, Known
 
 MOST_FRAMES = 5000  # 20 s at 240 a second
+MOST_STRIKES = 500
 PIXELS = Range(-20_000.0, 40_000.0, "px")
 WIDTHS = Range(0.0, 4000.0, "px")
 MARK_SD = 0.8 / 720  # of the picture's shorter side: a mark set under the magnifier, each way; assumed
@@ -129,6 +130,25 @@ class WatchedFields(ShapeFields):
     def places(self) -> list[Pixel]:
         """Places on the green to find in the picture."""
         return [(point[0], point[1]) for point in self.points_m]
+
+
+@dataclass(frozen=True, kw_only=True)
+class SeenStrike:
+    """A strike as ``watched`` tells it, and what was meant; null where it was not seen."""
+
+    start_deg: Annotated[float, Range(-90.0, 90.0, "degrees"), Doc("start", "left of the hole")] | None = None
+    start_sd_deg: Annotated[float, Range(0.0, 20.0, "degrees"), Doc("doubt of the start", SD)] | None = None
+    launch_mps: Annotated[float, Range(0.05, 20.0, "m/s"), Doc("launch")] | None = None
+    launch_sd_mps: Annotated[float, Range(0.0, 5.0, "m/s"), Doc("doubt of the launch", SD)] | None = None
+    aim_deg: Annotated[float, Range(-90.0, 90.0, "degrees"), Doc("aim", "start line meant, left of the hole")]
+    meant_mps: Annotated[float, Range(0.05, 20.0, "m/s"), Doc("launch meant")]
+
+
+@dataclass(frozen=True, kw_only=True)
+class BlockFields:
+    """The watched strikes of one block of practice."""
+
+    strikes: Annotated[tuple[SeenStrike, ...], Length(0, MOST_STRIKES), Doc("strikes")]
 
 
 LEAST_TILT_SD, LEAST_DRAG_SD = 0.0005, 0.005  # of greens that are told as if they were known exactly

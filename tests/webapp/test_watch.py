@@ -16,10 +16,10 @@ from tests.filmed_balls import Scene, write
 from tests.struck_balls import Camera, Rolled, Strike
 
 DOWNHILL = (0.0, -0.01)
-SIZE = (450, 800)  # a slow machine has to play it
+SIZE = (400, 720)  # a slow machine has to play it, and Chromium would cut off more
 DISTANCE, STIMP = 2.5, 10.0
 PUTT = {"distance_m": DISTANCE, "slope_percent": 1.0, "fall_deg": 90.0, "stimp_ft": STIMP, "past_m": 0.3048}
-CAMERA = Camera(SIZE, 690.0, 0.9, 0.05, 0.7, 0.3, 0.0, 0.0, 0.0, DOWNHILL)
+CAMERA = Camera(SIZE, 621.0, 0.9, 0.05, 0.7, 0.3, 0.0, 0.0, 0.0, DOWNHILL)
 FILM_MM = CAMERA.focal * math.hypot(36, 24) / math.hypot(*SIZE)
 HELD = {"alpha": 20, "beta": 90 - math.degrees(CAMERA.pitch), "gamma": 0}
 ENTRIES = "async () => (await (await import('/records/db.js')).readAll()).filter(({ kind }) => kind === 'putt')"
@@ -92,15 +92,15 @@ def mark(page: Page, seen: Scene) -> None:
     touch(page, (hole[0] - 5, hole[1] + 3))
 
 
-@pytest.mark.xfail(strict=False, reason="one run in five sees a putt start 0.8 degrees off: not understood yet")
 def test_from_the_camera_to_the_kept_putt_without_another_touch(filmed: Filmed, until: Any) -> None:
     """A machine that is busy plays the film slowly, which a clock takes for a slow ball: what hangs on no clock is held here,
     the launch in ``tests/prove/filmed.py``."""
     putts = [scene(1.62, 3.2, legs=True, second=True), scene(1.95, 4.4, second=True, slip=0.4)]
     page = filmed(*putts)
     mark(page, putts[0])
+    page.get_by_role("button", name="Keep pictures").click()
     try:
-        until(page, f"({ENTRIES})().then((putts) => putts.length >= 1)", 120)
+        until(page, f"({ENTRIES})().then((putts) => putts.length >= 2)", 120)
     except BaseException:
         pytest.fail(page.locator("main").inner_text())
     for entry in page.evaluate(ENTRIES):
@@ -110,6 +110,7 @@ def test_from_the_camera_to_the_kept_putt_without_another_touch(filmed: Filmed, 
         stop = entry["result"]["x_m"], entry["result"]["y_m"]
         assert stop == pytest.approx((rolled.rest[0] - DISTANCE, rolled.rest[1]), abs=0.15)
         assert entry["finish_sd_m"] > 0
+        assert 5_000 < len(entry["picture"]) < 100_000
     expect(page.locator(".watch-words")).to_have_text(re.compile("left|right|line"))
     track = page.locator(".film video").evaluate_handle("video => video.srcObject.getVideoTracks()[0]")
     page.evaluate("location.hash = 'read'")

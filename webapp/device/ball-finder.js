@@ -23,6 +23,9 @@ const LEAST_FILL = 0.5;
 const LEAST_AREA = 3;
 /** A ball that is so wide has its full light in its middle. */
 const SOLID_PX = 5;
+/** Of grass as rough as that, in standard deviations, the lightest blade is no ball. */
+const ROUGH = 4.5;
+const ONE_BELOW = 0.159;
 /** Pixels by which what the grass does is measured. */
 const SAMPLES = 400;
 
@@ -56,8 +59,7 @@ function brighter(seen, still) {
 
 /**
  * Each part that is at least so light and lies whole in the patch (what its edge cuts through is larger than it looks): its
- * box,
- * its pixels, their light and its moments, and the lightest of them.
+ * box, its pixels, their light and its moments, and the lightest of them.
  * @param {Uint8Array | Int16Array} lights @param {number} width @param {number} least
  */
 function* parts(lights, width, least) {
@@ -129,14 +131,15 @@ export function findBall(seen, still, expected) {
 }
 
 /**
- * The ball nearest to a touch, in the still picture: bright on the green. @param {Patch} seen @param {{u: number, v: number}}
- * touch
- * @returns {Ball | null}
+ * The ball nearest to a touch, in the still picture: bright on the green.
+ * @param {Patch} seen @param {{u: number, v: number}} touch @returns {Ball | null}
  */
 export function ballNear(seen, touch) {
   const green = quantile(seen.light, 0.5);
   const contrast = Math.max(0, brightest(seen.light) - green);
-  if (contrast < LEAST_CONTRAST) return null;
+  // what is dark there (a leg) or bright (the ball) spreads the light to its own side
+  const rough = Math.min(green - quantile(seen.light, ONE_BELOW), quantile(seen.light, 1 - ONE_BELOW) - green);
+  if (contrast < Math.max(LEAST_CONTRAST, ROUGH * rough)) return null;
   /** @type {Ball | null} */
   let best = null;
   // its width is not known yet: the most likely of some

@@ -1,7 +1,6 @@
 /**
  * Watches a ball that lies at one place, putt after putt: waits until the picture is still, sees the ball go, follows it to
- * rest
- * or out of sight, and tells where it was in each frame. It knows pixels and times, no geometry and no golf.
+ * rest or out of sight, and tells where it was in each frame. It knows pixels and times, no geometry and no golf.
  *
  * @import {Ball, Patch} from './ball-finder.js'
  * @typedef {object} Film the frame that is shown now
@@ -14,6 +13,7 @@
  * @typedef {'settling' | 'empty' | 'ready' | 'rolling' | 'moved' | 'dark'} Phase
  */
 import { ballNear, findBall, partOf, withoutBall } from './ball-finder.js';
+import { changed, hasMoved, mean } from './still-picture.js';
 
 const STILL_S = 0.6;
 /** Of the picture, that may change while it is still: a shadow, a leaf. */
@@ -31,19 +31,8 @@ const ROLLED = 3;
 const LEAST_SIGHTS = 6;
 const AGAIN_S = 0.5;
 const GONE_S = 1.5;
-/** Places of the still picture by which it is known again: their side, and how far they are looked for, px. */
-const ANCHOR = 40;
-const SHIFT = 8;
-const ANCHORS = [
-  { across: 0.15, down: 0.3 },
-  { across: 0.85, down: 0.3 },
-  { across: 0.2, down: 0.6 },
-  { across: 0.8, down: 0.6 },
-  { across: 0.15, down: 0.85 },
-  { across: 0.85, down: 0.85 },
-  { across: 0.5, down: 0.4 },
-];
-const MOVED_PX = 2;
+/** The next ball is about as wide as the first one, and about as bright. */
+const AS_WIDE = 1.6;
 
 /** @param {number} value @param {number} low @param {number} high */
 const between = (value, low, high) => Math.max(low, Math.min(high, value));
@@ -51,7 +40,7 @@ const between = (value, low, high) => Math.max(low, Math.min(high, value));
 /**
  * @param {object} options
  * @param {Film} options.film
- * @param {{u: number, v: number}} options.ball where it lies
+ * @param {{u: number, v: number, width?: number}} options.ball where it lies, and how wide it is where that is known
  * @param {(phase: Phase) => void} options.onPhase
  * @param {(sights: Sight[]) => void} options.onRoll
  */
@@ -104,16 +93,18 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     return changed(now, before, mean(now.light) - mean(before.light), CHANGED); // lit by more is the light's doing
   }
 
-  /** How far the picture lies from the first one, px. @param {Patch} now */
-  function shifted(now) {
-    if (!first) return 0;
-    const shifts = [];
-    for (const { across, down } of ANCHORS) {
-      const found = shiftAt(first, now, Math.round(across * width), Math.round(down * height));
-      if (found !== null) shifts.push(found);
-    }
-    shifts.sort((a, b) => a - b);
-    return shifts[Math.floor(shifts.length / 2)] ?? 0;
+  /**
+   * The ball at the mark. Once one was seen there the next is known by it: in rough grass something lighter is always found.
+   * @param {Patch} whole
+   */
+  function atMark(whole) {
+    const side = lies ? lies.width * 4 : Math.min(width, height) / 7;
+    const [x, y, wide, high] = around(mark.u, mark.v, side);
+    const patch = partOf(whole, x, y, wide, high);
+    if (lies) return findBall(patch, null, { ...lies, u: mark.u, v: mark.v, reach: lies.width * 3 });
+    const found = ballNear(patch, mark);
+    const ratio = found && mark.width ? found.width / mark.width : 1;
+    return ratio > AS_WIDE || ratio < 1 / AS_WIDE ? null : found;
   }
 
   /** @param {number} t */
@@ -126,10 +117,8 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     triedAt = t;
     if (mean(now.light) < DARK) return turn('dark');
     const whole = film.part(0, 0, width, height);
-    if (shifted(whole) > MOVED_PX) return turn('moved');
-    const side = lies ? lies.width * 3 : Math.min(width, height) / 7;
-    const [x, y, wide, high] = around(mark.u, mark.v, side);
-    const found = ballNear(partOf(whole, x, y, wide, high), mark);
+    if (first && hasMoved(first, whole)) return turn('moved');
+    const found = atMark(whole);
     if (!found) return turn('empty');
     first ??= whole;
     lies = found;
@@ -250,61 +239,4 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
       return lies;
     },
   };
-}
-
-/** @param {Uint8Array} light */
-function mean(light) {
-  let sum = 0;
-  for (const each of light) sum += each;
-  return sum / light.length;
-}
-
-/**
- * The share of pixels that differ by more than so much, what all of them are lit by apart.
- * @param {Patch} now @param {Patch} before @param {number} lit @param {number} most
- */
-function changed(now, before, lit, most) {
-  let count = 0;
-  for (let i = 0; i < now.light.length; i++) if (Math.abs((now.light[i] ?? 0) - (before.light[i] ?? 0) - lit) > most) count++;
-  return count / now.light.length;
-}
-
-/**
- * How far (px) what was at a place has gone; null where nothing there tells.
- * @param {Patch} before @param {Patch} now @param {number} x @param {number} y
- */
-function shiftAt(before, now, x, y) {
-  const half = ANCHOR / 2;
-  if (x < half + SHIFT || y < half + SHIFT || x + half + SHIFT >= before.width || y + half + SHIFT >= before.height)
-    return null;
-  let best = Infinity;
-  let here = 0;
-  let far = 0;
-  let total = 0;
-  for (let dy = -SHIFT; dy <= SHIFT; dy++)
-    for (let dx = -SHIFT; dx <= SHIFT; dx++) {
-      let sum = 0;
-      let offs = 0;
-      let n = 0;
-      for (let row = -half; row < half; row += 2)
-        for (let column = -half; column < half; column += 2) {
-          const off =
-            (now.light[(y + row + dy) * now.width + x + column + dx] ?? 0) -
-            (before.light[(y + row) * before.width + x + column] ?? 0);
-          sum += off;
-          offs += off * off;
-          n++;
-        }
-      const spread = offs / n - (sum / n) ** 2;
-      total += spread;
-      if (dx === 0 && dy === 0) here = spread;
-      if (spread < best) {
-        best = spread;
-        far = Math.hypot(dx, dy);
-      }
-    }
-  const usual = total / (2 * SHIFT + 1) ** 2;
-  // smooth grass, or something that has come before it, tells nothing
-  if (best > 0.6 * usual || usual < 4) return null;
-  return here <= best * 1.15 ? 0 : far;
 }

@@ -22,6 +22,13 @@ export async function openCamera(onEnd, video = WHOLE, otherwise = ELSE) {
   return stream;
 }
 
+/**
+ * Which camera it is and how large its picture: a lens goes with both. On its side it is the same.
+ * @param {MediaStream} stream @param {number} width @param {number} height
+ */
+export const nameOf = (stream, width, height) =>
+  `${stream.getVideoTracks()[0]?.label ?? ''} ${Math.max(width, height)} × ${Math.min(width, height)}`.trim();
+
 /** @param {MediaStream} stream */
 export const closeCamera = (stream) => stream.getTracks().forEach((track) => void track.stop());
 

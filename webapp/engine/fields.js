@@ -35,6 +35,7 @@ export const REQUESTS = {
   "chalk": "ChalkFields",
   "ramp": "RampFields",
   "watched": "WatchedFields",
+  "block": "BlockFields",
   "translate": "TranslateFields",
   "table": "TableFields",
   "drills": "DrillsFields",
@@ -381,6 +382,17 @@ export const FIELDS = {
     points_m: {"label": "points", "more": "places on the green to find in the picture", "needed": false, "default": [], "nullable": false, "kind": "list", "low": 0, "high": 1000, "entry": {"kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -60, "high": 60, "unit": "m"}}},
     aim_deg: {"label": "aim", "more": "start line meant, left of the hole", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -90, "high": 90, "unit": "degrees"},
     unit: {"label": "unit", "more": "of the words", "needed": false, "default": "ft", "nullable": false, "kind": "word", "words": ["ft", "m"]},
+  },
+  BlockFields: {
+    strikes: {"label": "strikes", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 500, "entry": {"kind": "object", "type": "SeenStrike"}},
+  },
+  SeenStrike: {
+    start_deg: {"label": "start", "more": "left of the hole", "needed": false, "default": null, "nullable": true, "kind": "number", "low": -90, "high": 90, "unit": "degrees"},
+    start_sd_deg: {"label": "doubt of the start", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 20, "unit": "degrees"},
+    launch_mps: {"label": "launch", "more": "", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.05, "high": 20, "unit": "m/s"},
+    launch_sd_mps: {"label": "doubt of the launch", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 5, "unit": "m/s"},
+    aim_deg: {"label": "aim", "more": "start line meant, left of the hole", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -90, "high": 90, "unit": "degrees"},
+    meant_mps: {"label": "launch meant", "more": "", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.05, "high": 20, "unit": "m/s"},
   },
   TranslateFields: {
     distance_m: {"label": "distance", "more": "from the ball to the hole's centre", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.3, "high": 30, "unit": "m"},

@@ -32,6 +32,7 @@ export interface Asks {
   chalk: { request: ChalkFields; value: ChalkAnswer };
   ramp: { request: RampFields; value: RampAnswer };
   watched: { request: WatchedFields; value: WatchedAnswer };
+  block: { request: BlockFields; value: BlockAnswer };
   translate: { request: TranslateFields; value: TranslateAnswer };
   table: { request: TableFields; value: TableAnswer };
   drills: { request: DrillsFields; value: DrillsAnswer };
@@ -1018,6 +1019,42 @@ export interface Untold {
   why: string;
 }
 
+/** The watched strikes of one block of practice. */
+export interface BlockFields {
+  /** strikes; 0 to 500 */ strikes: Array<SeenStrike>;
+}
+
+/** A strike as `watched` tells it, and what was meant; null where it was not seen. */
+export interface SeenStrike {
+  /** start: left of the hole; a number from -90 to 90 degrees */ start_deg?: number | null;
+  /** doubt of the start: standard deviation; a number from 0 to 20 degrees */ start_sd_deg?: number | null;
+  /** launch; a number from 0.05 to 20 m/s */ launch_mps?: number | null;
+  /** doubt of the launch: standard deviation; a number from 0 to 5 m/s */ launch_sd_mps?: number | null;
+  /** aim: start line meant, left of the hole; a number from -90 to 90 degrees */ aim_deg: number;
+  /** launch meant; a number from 0.05 to 20 m/s */ meant_mps: number;
+}
+
+/** Starts in degrees, left of the line meant; pace as a share of the roll's length, long positive. Of two or more. */
+export interface BlockAnswer {
+  start: RowAnswer | null;
+  pace: RowAnswer | null;
+}
+
+/** How a row of strikes leans and scatters; `more` is how many of them are still wanted until the lean is settled. */
+export interface RowAnswer {
+  strikes: number;
+  lean: SettledAnswer;
+  spread: SettledAnswer;
+  more: number;
+}
+
+/** A value with its 95 % interval. */
+export interface SettledAnswer {
+  value: number;
+  low: number;
+  high: number;
+}
+
 /** A putt on today's green, and the speed of the green at home. */
 export interface TranslateFields {
   /** distance: from the ball to the hole's centre; a number from 0.3 to 30 m */ distance_m?: number | null;
@@ -1667,6 +1704,8 @@ export interface Fields {
   RampFields: { launch_mps: Described & NumberTaken; stimp_ft: Described & NumberTaken; trial: Described & ObjectTaken; };
   RampTrialFields: { height_m: Described & NumberTaken; rolled_m: Described & NumberTaken; };
   WatchedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; frames: Described & ListTaken; width_px: Described & NumberTaken; height_px: Described & NumberTaken; fov_deg: Described & NumberTaken; held: Described & ObjectTaken; pitch_deg: Described & NumberTaken; roll_deg: Described & NumberTaken; eye_height_m: Described & NumberTaken; ball_px: Described & ListTaken; hole_px: Described & ListTaken; distance_sd_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; stimp_ft: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; points_m: Described & ListTaken; aim_deg: Described & NumberTaken; unit: Described & WordTaken; };
+  BlockFields: { strikes: Described & ListTaken; };
+  SeenStrike: { start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; aim_deg: Described & NumberTaken; meant_mps: Described & NumberTaken; };
   TranslateFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; home_stimp_ft: Described & NumberTaken; };
   TableFields: { stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; distances_m: Described & ListTaken; slopes_percent: Described & ListTaken; };
   DrillsFields: {  };

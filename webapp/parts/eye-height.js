@@ -5,7 +5,7 @@
  * @import {Store} from '../store.js'
  * @import {Unit} from '../format.js'
  * @typedef {{label: string, unit: (settings: Settings) => Unit, low: number, high: number, hint?: string}} Field
- * @typedef {Exclude<keyof Sighted, 'eye' | 'lens_date' | 'live_date' | 'rolled_stimp_ft'>} FieldName
+ * @typedef {Exclude<keyof Sighted, 'eye' | 'films' | 'lens_date' | 'live_date' | 'rolled_stimp_ft'>} FieldName
  */
 import { rangeOf } from '../fields.js';
 import { distanceUnit, inUnit, smallUnit } from '../format.js';
@@ -22,6 +22,11 @@ export const EYE = {
   standing_m: { label: 'Eye, standing', unit: small, ...rangeOf('ViewFields', 'eye_height_m') },
   crouching_m: { label: 'Eye, crouching', unit: small, ...rangeOf('ViewFields', 'eye_height_m') },
   back_m: { label: 'Eye behind ball or hole', unit: measured, ...rangeOf('ViewFields', 'back_m') },
+};
+/** What a lens is measured by. @satisfies {Partial<Record<FieldName, Field>>} */
+export const THING = {
+  thing_m: { label: 'How long it is', unit: small, ...rangeOf('LensFields', 'length_m') },
+  away_m: { label: 'Lens to its middle', unit: small, ...rangeOf('LensFields', 'distance_m') },
 };
 
 /**

@@ -5,6 +5,7 @@
  */
 import { after } from './clock.js';
 import { ERASED, newSalt, nextWritten, WRITTEN } from './join.js';
+import { withoutPicture } from './pictures.js';
 import { dropTwin, inTurn, STRICT, stores, TABLES } from './stores.js';
 
 /**
@@ -106,7 +107,7 @@ export async function write(all, before = [], parts = {}, newer = false) {
       const moved = olds.filter((old, i) => old && old.kind !== 'green' && old.changed !== entries[i]?.changed);
       // async, so that one that throws at once leaves none of the others unheard
       await Promise.all([
-        ...[.../** @type {Entry[]} */ (moved), ...before].map(async (entry) => past.put(entry)),
+        ...[.../** @type {Entry[]} */ (moved), ...before].map(async (entry) => past.put(withoutPicture(entry))),
         ...entries.map(async (entry) => kept.put(entry)),
         ...putMarks(marks, parts),
       ]);

@@ -6,6 +6,7 @@ import { SOURCES } from '../doubt.js';
 import { FIELDS } from '../engine/fields.js';
 import { checkNumber, checkText, checkTime, known, LONGEST_ID, LONGEST_TEXT, numbersOf, shown, wordOf } from './checks.js';
 import { asked, between, field, isHeard, isRecord, whole } from './forms.js';
+import { checkPicture } from './pictures.js';
 import { checkHoles } from './round.js';
 
 export const GATES = /** @type {const} */ (['left', 'clean', 'right']);
@@ -123,6 +124,7 @@ function putt(data) {
     result: result === 'holed' || result === 'missed' ? result : checkFinish(result),
     ...side,
     ...length,
+    ...(data.picture === undefined ? {} : { picture: checkPicture(data.picture) }),
   };
 }
 

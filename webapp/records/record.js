@@ -18,7 +18,7 @@ const AGAIN_MS = 3000;
 export const NEWER = 'A newer Borrowline has written here. Nothing of it is read or changed: close the app and open it again.';
 
 /** Screens that show entries. The first screen does not wait for them. */
-const NEEDS = ['record', 'findings', 'rounds', 'book', 'practice', 'green', 'walk'];
+const NEEDS = ['record', 'findings', 'rounds', 'book', 'practice', 'green', 'walk', 'watch'];
 
 const NO_ROOM = 'The phone has no room left. Nothing was lost; free some and try again.';
 

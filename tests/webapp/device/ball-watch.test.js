@@ -160,6 +160,12 @@ test('without a ball it says so, and waits for one', () => {
   assert.deepEqual(phases, ['empty', 'ready']);
 });
 
+test('a light patch of grass where the ball lay is not taken for the next one, which is waited for', () => {
+  const patch = { u: 186, v: 494, width: 8, light: 150 };
+  const { phases } = played({ seconds: 6, things: (t) => (t < 1.5 || t > 4.5 ? [HOLE, patch, BALL] : [HOLE, patch]) });
+  assert.deepEqual(phases, ['ready', 'settling', 'empty', 'ready']);
+});
+
 test('in the dark it says so', () => {
   assert.deepEqual(played({ seconds: 1.5, things: () => [BALL], options: () => ({ lit: 0.1 }) }).phases, ['dark']);
 });

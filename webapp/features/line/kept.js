@@ -2,8 +2,9 @@
  * What is kept of the line: eyes, lenses and the ramp.
  * @import {Sighted} from '../../types.js'
  * @import {Check} from '../../records/forms.js'
+ * @import {Each} from '../../records/part.js'
  */
-import { between, field, isDate, oneOf, OWN, orNull } from '../../records/forms.js';
+import { between, field, isDate, isText, oneOf, OWN, orNull, record } from '../../records/forms.js';
 import { fields } from '../../records/part.js';
 
 /** @type {Sighted} */
@@ -16,6 +17,7 @@ const SIGHTED = {
   live_mm: 26,
   film_m: 0.4,
   film_mm: 28,
+  films: [],
   lens_date: '',
   live_date: '',
   thing_m: 0.9144,
@@ -27,7 +29,7 @@ const SIGHTED = {
 };
 
 const height = field('ViewFields', 'eye_height_m');
-/** @type {Record<keyof Sighted, Check>} */
+/** @type {Record<keyof Sighted, Check | Each>} */
 const CHECKS = {
   eye: oneOf('standing', 'crouching'),
   standing_m: height,
@@ -37,6 +39,7 @@ const CHECKS = {
   live_mm: between(...OWN.lens_mm),
   film_m: field('WatchedFields', 'eye_height_m'),
   film_mm: between(...OWN.lens_mm),
+  films: { each: record({ camera: isText, mm: between(...OWN.lens_mm), date: isDate }) },
   lens_date: isDate,
   live_date: isDate,
   thing_m: field('LensFields', 'length_m'),

@@ -100,6 +100,8 @@ const CHECKS = {
       good: isCount,
       bad: isCount,
       heard: (value) => value === undefined || isHeard(value),
+      strikes: (value) => value === undefined || field('BlockFields', 'strikes')(value),
+      said: (value) => value === undefined || isText(value),
     }),
   ),
   tempo: record({

@@ -119,6 +119,14 @@ export const questions = [
     fields: ({ practice: { run } }) => (run?.heard ? { rolls_m: run.heard.rolls_m, meant_m: run.heard.meant_m } : null),
   },
   {
+    into: 'block',
+    ask: 'block',
+    // the watch shows the session that it counts for
+    when: ({ screen, practice }) => (screen === 'practice' || screen === 'watch') && practice.run !== null,
+    follows: true,
+    fields: ({ practice: { run } }) => (run?.strikes?.length ? { strikes: run.strikes } : null),
+  },
+  {
     into: 'week',
     ask: 'week',
     when: on('week'),

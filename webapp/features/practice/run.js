@@ -26,7 +26,15 @@ export function current({ blocks, run }, drills) {
 }
 
 /** @param {Run} run @param {number} block @returns {Run} */
-const at = (run, block) => ({ ...run, block, spent_s: 0, good: 0, bad: 0, folded: false, heard: undefined });
+const at = ({ strikes: _, said: __, ...run }, block) => ({
+  ...run,
+  block,
+  spent_s: 0,
+  good: 0,
+  bad: 0,
+  folded: false,
+  heard: undefined,
+});
 
 /** @param {Store} store */
 export function runActions(store) {

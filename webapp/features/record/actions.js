@@ -16,6 +16,7 @@ import { RANGES, WHOLE } from '../../records/checks.js';
 import { fitting } from '../../records/older.js';
 import { inWords } from '../../records/record.js';
 import { DRAFT } from './kept.js';
+import { fileOf } from '../../records/pictures.js';
 import { toCsv } from '../../records/table.js';
 import { fromFile, preview } from '../../records/transfer.js';
 import { BLANK } from './blank.js';
@@ -145,6 +146,8 @@ export function actions({ store, engine, record, parts }) {
     },
     /** @param {string} id @param {string} name @param {unknown} value */
     add: (id, name, value) => change(id, { [name]: value }),
+    /** @param {string} picture */
+    givePicture: async (picture) => set('give picture', { said: await give(fileOf(picture)) }),
     /** @param {Partial<State['draft']>} typed */
     draft: (typed) => store.change('write', { draft: { ...store.state.draft, ...typed }, problem: null }),
     async note() {
@@ -176,8 +179,11 @@ export function actions({ store, engine, record, parts }) {
     },
     /** As it was. @param {Entry} old */
     async putBack(old) {
-      const changed = after(all().find(({ id }) => id === old.id)?.changed ?? old.changed);
-      if (await record.write([{ ...old, changed }])) set('put back', { before: await readBefore(old.id) });
+      const now = all().find(({ id }) => id === old.id);
+      const changed = after(now?.changed ?? old.changed);
+      // what it was before has no picture of its own
+      const picture = now?.kind === 'putt' && now.picture ? { picture: now.picture } : {};
+      if (await record.write([{ ...old, ...picture, changed }])) set('put back', { before: await readBefore(old.id) });
     },
     close: () =>
       store.change('close entry', { recordPage: { ...store.state.recordPage, editing: '', before: [] }, problem: null }),

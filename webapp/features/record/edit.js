@@ -115,13 +115,21 @@ function drill(entry, state, act) {
     class="fields pairs">${COUNTS.map(([name, label]) => field(name, label, entry[name]))}</div>`;
 }
 
+/** @param {string} address @param {string} id @param {RecordActions} act */
+const picture = (address, id, act) => html`<img class="entry-picture" src=${address}
+    alt="The putt as the phone saw it: the ball’s way over the line that was meant">
+  <div class="does"><button type="button" class="word" @click=${() => act.givePicture(address)}>Save or share the
+    picture</button><button type="button" class="word" @click=${() => act.add(id, 'picture', undefined)}>Delete the
+    picture</button></div>`;
+
 /** @param {PuttEntry} entry @param {State} state @param {RecordActions} act */
 function putt(entry, state, act) {
   const { id, result } = entry;
   const finish = typeof result === 'object' ? fromEdge(result) : null;
   const field = numbers(entry, state, act);
   const { settings, problem } = state;
-  return html`${choice({
+  return html`${entry.picture ? picture(entry.picture, id, act) : ''}
+  ${choice({
     label: 'Result',
     name: 'result',
     value: result === 'holed' ? 'holed' : 'missed',

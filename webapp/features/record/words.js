@@ -72,7 +72,7 @@ const LABELS = {
 export function beforeWords(old, next, settings) {
   const [was, is] = /** @type {[Record<string, any>, Record<string, any>]} */ ([old, next]);
   const names = [...new Set([...Object.keys(was), ...Object.keys(is)])].filter(
-    (name) => name !== 'changed' && JSON.stringify(was[name]) !== JSON.stringify(is[name]),
+    (name) => name !== 'changed' && name !== 'picture' && JSON.stringify(was[name]) !== JSON.stringify(is[name]),
   );
   return names
     .map((name) => `${LABELS[name] ?? (old.kind === 'note' ? 'Note' : 'Remark')}: ${fieldWords(name, was, settings)}`)

@@ -2,10 +2,12 @@
  * What a putt that was seen counts in the drill in hand.
  * @import {State, WatchedPutt} from '../../types.js'
  */
+import { FIELDS } from '../../engine/fields.js';
 import { FOOT_M } from '../../format.js';
 import { pick } from '../../pick.js';
 
 const YARD_M = 0.9144;
+const MOST_STRIKES = FIELDS.BlockFields.strikes.high;
 
 /**
  * Whether it did what the drill asks; null where that was not seen, or the drill is of another kind.
@@ -40,5 +42,9 @@ export function counted({ practice, answers }, seen) {
   if (!run || run.paused) return null;
   const done = did(pick(blocks, run.block).drill, seen, (answers.gate ?? answers.matchingGate)?.passes_deg);
   if (done === null) return null;
-  return { ...practice, run: { ...run, ...(done ? { good: run.good + 1 } : { bad: run.bad + 1 }) } };
+  const { start_deg, start_sd_deg, launch_mps, launch_sd_mps, words: said } = seen.value;
+  const { aim_deg, meant_mps } = seen;
+  const strike = { start_deg, start_sd_deg, launch_mps, launch_sd_mps, aim_deg, meant_mps };
+  const strikes = [...(run.strikes ?? []), strike].slice(-MOST_STRIKES);
+  return { ...practice, run: { ...run, ...(done ? { good: run.good + 1 } : { bad: run.bad + 1 }), strikes, said } };
 }

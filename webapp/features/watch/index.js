@@ -5,6 +5,7 @@
 import './watch.css';
 import { actions } from './actions.js';
 import { paint } from './overlay.js';
+import { questions } from './questions.js';
 import { view } from './view.js';
 
 /** @type {Feature} */
@@ -19,7 +20,11 @@ export const watch = {
       attitude: null,
       ball: null,
       hole: null,
+      measuring: false,
+      end: null,
+      other: null,
       chosen: null,
+      camera: '',
       phase: 'off',
       problem: '',
       slow: false,
@@ -27,9 +32,11 @@ export const watch = {
       last: null,
       count: 0,
       silent: false,
+      pictures: false,
       told: '',
     },
   },
+  questions,
   make(app) {
     const act = actions(app);
     // nobody is filmed who has gone elsewhere

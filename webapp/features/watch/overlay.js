@@ -41,9 +41,9 @@ function ways(pen, { value }) {
 }
 
 /** @param {CanvasRenderingContext2D} pen @param {WatchPage} page */
-function marks(pen, { ball, hole }) {
+function marks(pen, { ball, hole, end, other }) {
   const least = pen.canvas.width / 40;
-  for (const at of [ball, hole]) {
+  for (const at of [ball, hole, end, other]) {
     if (!at) continue;
     for (const [ink, wide] of /** @type {[string, number][]} */ ([
       [CASING, 4],

@@ -1,6 +1,7 @@
 /**
- * What the engine is asked about a ball that was seen.
- * @import {Read, State} from '../../types.js'
+ * What the engine is asked about a ball that was seen, and about the lens.
+ * @import {Question} from '../../questions.js'
+ * @import {Read, Rim, State} from '../../types.js'
  * @import {Sight} from '../../device/ball-watch.js'
  * @import {WatchedFields} from '../../engine/protocol.js'
  */
@@ -11,6 +12,35 @@ import { fieldOfView } from '../../format.js';
 const POINTS = 40;
 /** Of a distance that was paced; assumed, as the roll test does. */
 const STRIDE = 0.04;
+
+/**
+ * The lens as it was measured for this camera and this size of picture; undefined where it was not.
+ * @param {Pick<State, 'sighted' | 'watchPage'>} state
+ */
+export const filmLens = ({ sighted, watchPage }) => sighted.films.find(({ camera }) => camera === watchPage.camera);
+
+/** @type {Question[]} */
+export const questions = [
+  {
+    into: 'filmLens',
+    ask: 'lens',
+    when: ({ screen, watchPage }) => screen === 'watch' && watchPage.measuring,
+    follows: true,
+    fields: ({ sighted, watchPage: { end, other, width, height } }) =>
+      end && other
+        ? {
+            width_px: width,
+            height_px: height,
+            ends_px: [pixel(end), pixel(other)],
+            length_m: sighted.thing_m,
+            distance_m: sighted.away_m,
+          }
+        : null,
+  },
+];
+
+/** @param {Rim} at @returns {[number, number]} */
+const pixel = ({ u, v }) => [u, v];
 
 /**
  * @param {State} state @param {Read} meant the read of the putt in hand @param {Sight[]} sights @returns {WatchedFields | null}
@@ -26,7 +56,7 @@ export function watchedFields(state, meant, sights) {
     frames: sights.map(([t, u, v, wide]) => [t, round(u), round(v), wide && round(wide)]),
     width_px: width,
     height_px: height,
-    fov_deg: fieldOfView(sighted.film_mm, { width, height }),
+    fov_deg: fieldOfView(filmLens(state)?.mm ?? sighted.film_mm, { width, height }),
     held: attitude,
     eye_height_m: sighted.film_m,
     // the ball's first frames tell where it lay, finer than a touch

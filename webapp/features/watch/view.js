@@ -5,8 +5,10 @@
  */
 import { html } from 'lit-html';
 import { distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
-import { sightedField } from '../../parts/eye-height.js';
-import { FIELDS } from './fields.js';
+import { watchedBlock } from '../../parts/watched-block.js';
+import { BUDGET, taken } from '../../records/pictures.js';
+import { field } from './field.js';
+import { lens, measuring } from './lens.js';
 import { GLASS_PX } from './overlay.js';
 
 /** @type {Record<WatchPage['phase'], string>} */
@@ -24,10 +26,11 @@ const SAYS = {
 };
 
 /** @param {WatchPage} page */
-function words({ phase, width, attitude, ball, hole, share }) {
+function words({ phase, width, attitude, ball, hole, share, measuring, end, other }) {
   if (share) return `Working it out, ${Math.round(100 * share)} %`;
   if (phase !== 'marking') return SAYS[phase];
   if (!width) return 'The camera is starting';
+  if (measuring) return !end ? 'Touch one end of it' : other ? 'Set both marks under the magnifier' : 'Touch its other end';
   if (!attitude) return 'This phone does not tell how it is held, so what it sees cannot be measured';
   if (!ball) return 'Touch the ball';
   return hole ? 'Watching' : 'Touch the middle of the hole';
@@ -47,7 +50,7 @@ export function view(state, act) {
         : ''
     }
     ${watchPage.last ? html`<p class="watch-words" role="status">${watchPage.last.value.words}</p>` : ''}
-    ${practice.run ? inSession(practice.run) : ''}
+    ${practice.run ? html`${inSession(practice.run)}${watchedBlock(state)}` : ''}
     ${stream ? watching(state, act) : before(state, act)}
     ${watchPage.last ? seen(state, watchPage.last, act) : ''}
     <p class="told" role="status">${told}</p>
@@ -69,12 +72,10 @@ function before(state, act) {
       round Rule 4.3a does not allow it.</p>`;
 }
 
-/** @param {State} state @param {keyof typeof FIELDS} name @param {WatchActions} act */
-const field = (state, name, act) => sightedField(state, name, FIELDS[name], (text) => act.enter(name, text));
-
 /** @param {State} state @param {WatchActions} act */
-function watching({ watchPage }, act) {
-  const { stream, width, height, ball, hole, chosen, silent } = watchPage;
+function watching(state, act) {
+  const { watchPage } = state;
+  const { stream, width, height, ball, hole, chosen } = watchPage;
   const sized = (/** @type {Event} */ event) => act.sized(/** @type {HTMLVideoElement} */ (event.target));
   const touch = (/** @type {MouseEvent} */ event) => {
     const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
@@ -86,23 +87,40 @@ function watching({ watchPage }, act) {
       <canvas class="over-film" width=${width || 720} height=${height || 1280} aria-hidden="true"></canvas></div>
     ${chosen && watchPage[chosen] ? magnifier(watchPage, act) : ''}
     <div class="does">
-      ${
-        ball
-          ? html`<button type="button" class="pick" aria-pressed=${chosen === 'ball'}
-        @click=${() => act.choose('ball')}>Ball’s mark</button>`
-          : ''
-      }
-      ${
-        hole
-          ? html`<button type="button" class="pick" aria-pressed=${chosen === 'hole'}
-        @click=${() => act.choose('hole')}>Hole’s mark</button>`
-          : ''
-      }
-      ${ball ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}
-      <button type="button" class="pick" aria-pressed=${!silent} @click=${() => act.hush(!silent)}>Voice</button>
-      <button type="button" class="word" @click=${act.close}>Close the camera</button>
-    </div>`;
+      ${MARKS.map(([mark, words]) =>
+        watchPage[mark]
+          ? html`<button type="button" class="pick" aria-pressed=${chosen === mark}
+            @click=${() => act.choose(mark)}>${words}</button>`
+          : '',
+      )}
+      ${MARKS.some(([mark]) => watchPage[mark]) ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}
+    </div>
+    ${watchPage.measuring ? measuring(state, act) : html`${width && !ball && !hole ? lens(state, act) : ''}${chosenWays(state, act)}`}
+    <div class="does"><button type="button" class="word" @click=${act.close}>Close the camera</button></div>`;
 }
+
+/** What may be as one likes it. @param {State} state @param {WatchActions} act */
+function chosenWays({ watchPage: { silent, pictures }, entries }, act) {
+  return html`<div class="does">
+      <button type="button" class="pick" aria-pressed=${!silent} @click=${() => act.hush(!silent)}>Voice</button>
+      <button type="button" class="pick" aria-pressed=${pictures} @click=${() => act.picture(!pictures)}>Keep pictures</button>
+    </div>
+    ${
+      pictures
+        ? html`<p class="quiet">A small picture is kept with each putt: ${number(taken(entries ?? []) / 1e6, 1)} of
+          ${number(BUDGET / 1e6, 0)} MB taken. When that is full the oldest pictures go; their putts stay.</p>`
+        : ''
+    }`;
+}
+
+/** @type {['ball' | 'hole' | 'end' | 'other', string][]} */
+const MARKS = [
+  ['ball', 'Ball’s mark'],
+  ['hole', 'Hole’s mark'],
+  ['end', 'One end'],
+  ['other', 'Other end'],
+];
+const NAMES = { ball: 'ball', hole: 'hole', end: 'first end', other: 'other end' };
 
 /** @type {[string, string, number, number][]} */
 const NUDGES = [
@@ -114,9 +132,10 @@ const NUDGES = [
 
 /** @param {WatchPage} page @param {WatchActions} act */
 function magnifier({ chosen }, act) {
+  const of = chosen ? NAMES[chosen] : '';
   return html`<div class="magnifier"><canvas class="glass" width=${GLASS_PX} height=${GLASS_PX} role="img"
-    aria-label="The mark of the ${chosen}, magnified"></canvas>
-    <div class="nudges" role="group" aria-label="Set the mark of the ${chosen}">${NUDGES.map(
+    aria-label="The mark of the ${of}, magnified"></canvas>
+    <div class="nudges" role="group" aria-label="Set the mark of the ${of}">${NUDGES.map(
       ([arrow, way, du, dv]) =>
         html`<button type="button" class="nudge" aria-label="Half a pixel ${way}"
           @click=${() => act.nudge(du, dv)}>${arrow}</button>`,

@@ -32,7 +32,12 @@ test('pace is judged by where it stopped', () => {
 test('it counts in the block in hand, and not in a pause', () => {
   const run = { block: 0, good: 3, bad: 1, paused: false };
   const state = { practice: { run, blocks: [{ drill: 'foot_past' }] }, answers: {} };
-  assert.equal(counted(state, seen({})).run.good, 4);
+  const once = counted(state, { ...seen({ launch_mps: 2, words: 'A foot past.' }), meant_mps: 2.1 });
+  assert.equal(once.run.good, 4);
+  assert.equal(once.run.said, 'A foot past.');
+  const [strike] = once.run.strikes;
+  assert.deepEqual([strike.start_deg, strike.aim_deg, strike.launch_mps, strike.meant_mps], [1, 0.5, 2, 2.1]);
+  assert.equal(counted({ ...state, practice: once }, seen({})).run.strikes.length, 2);
   assert.equal(counted({ ...state, practice: { ...state.practice, run: { ...run, paused: true } } }, seen({})), null);
 });
 

@@ -1,6 +1,6 @@
 /**
  * The session as it runs, to be read from where the phone lies on the floor.
- * @import {State} from '../../../types.js'
+ * @import {Drill, State} from '../../../types.js'
  * @import {PracticeActions} from '../actions.js'
  */
 import { html } from 'lit-html';
@@ -8,6 +8,7 @@ import { worn } from '../../../device/theme.js';
 import { current, remaining } from '../run.js';
 import { sought } from '../sought.js';
 import { clock } from '../../../format.js';
+import { watchedBlock } from '../../../parts/watched-block.js';
 import { cautions } from './cautions.js';
 import { drawing } from './drawing.js';
 import { ear, earFields } from './ear.js';
@@ -15,6 +16,13 @@ import { figures } from './figures.js';
 import { pendulum } from './pendulum.js';
 
 const PLAYS = { off: 'Play', playing: 'Stop', interrupted: 'Sound on', silent: 'Stop' };
+
+/** @param {State} state @param {Drill | undefined} drill @param {PracticeActions} act */
+function stage(state, drill, act) {
+  if (drill?.picture === 'tempo') return pendulum();
+  if (drill?.picture === 'heard') return ear(state, act);
+  return watchedBlock(state) || (drill ? drawing(drill, state) : '');
+}
 
 /** @param {State} state @param {PracticeActions} act */
 export function runner(state, act) {
@@ -55,9 +63,7 @@ export function runner(state, act) {
             state,
           )}</div>`
         : html`<div
-          class="run-stage">${
-            inTime ? pendulum() : drill?.picture === 'heard' ? ear(state, act) : drill ? drawing(drill, state) : ''
-          }</div>`
+          class="run-stage">${stage(state, drill, act)}</div>`
     }
     ${run.folded ? cautions(drill) : ''}
     <div class="run-next">

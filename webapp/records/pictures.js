@@ -1,0 +1,53 @@
+/**
+ * Pictures of putts in the record: each a small JPEG in its putt, as text, and all of them within a budget.
+ * @import {Entry, PuttEntry} from '../types.js'
+ */
+import { shown } from './checks.js';
+import { after } from './clock.js';
+
+/** Characters, which are bytes of the database and of a file: about a hundred pictures. */
+export const BUDGET = 6_000_000;
+const LARGEST = 200_000;
+const BEGINS = 'data:image/jpeg;base64,';
+
+/** @param {unknown} value @returns {string} */
+export function checkPicture(value) {
+  if (typeof value !== 'string' || value.length > LARGEST || !value.startsWith(BEGINS) || /[^\w+/=:;,]/.test(value))
+    throw new Error(`picture is ${shown(value)}; it takes a JPEG as text of up to ${LARGEST} characters`);
+  return value;
+}
+
+/** @param {Entry} entry */
+const sizeOf = (entry) => (entry.kind === 'putt' ? (entry.picture?.length ?? 0) : 0);
+
+/** How much of the budget is taken. @param {Entry[]} entries */
+export const taken = (entries) => entries.reduce((sum, entry) => sum + sizeOf(entry), 0);
+
+/** @template {Entry} T @param {T} entry @returns {T} */
+export function withoutPicture(entry) {
+  if (!sizeOf(entry)) return entry;
+  const { picture: _, ...rest } = /** @type {PuttEntry} */ (entry);
+  return /** @type {T} */ (/** @type {Entry} */ (rest));
+}
+
+/**
+ * The oldest putts, without their pictures, that make room for so much more; the putts stay.
+ * @param {Entry[]} entries newest first @param {number} more
+ */
+export function makeRoom(entries, more) {
+  let over = taken(entries) + more - BUDGET;
+  const changed = [];
+  for (const entry of [...entries].reverse()) {
+    if (over <= 0) break;
+    if (!sizeOf(entry)) continue;
+    over -= sizeOf(entry);
+    changed.push({ ...withoutPicture(entry), changed: after(entry.changed) });
+  }
+  return changed;
+}
+
+/** @param {string} picture */
+export function fileOf(picture) {
+  const bytes = Uint8Array.from(atob(picture.slice(BEGINS.length)), (letter) => letter.charCodeAt(0));
+  return new File([bytes], 'borrowline-putt.jpg', { type: 'image/jpeg' });
+}
