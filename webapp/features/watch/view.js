@@ -93,9 +93,15 @@ function watching(state, act) {
             @click=${() => act.choose(mark)}>${words}</button>`
           : '',
       )}
-      ${MARKS.some(([mark]) => watchPage[mark]) ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>` : ''}
+      ${
+        MARKS.some(([mark]) => watchPage[mark])
+          ? html`<button type="button" class="word" @click=${act.again}>Mark again</button>`
+          : ''
+      }
     </div>
-    ${watchPage.measuring ? measuring(state, act) : html`${width && !ball && !hole ? lens(state, act) : ''}${chosenWays(state, act)}`}
+    ${watchPage.measuring ? measuring(state, act) : ''}
+    ${width && !ball && !watchPage.measuring ? lens(state, act) : ''}
+    ${watchPage.measuring ? '' : chosenWays(state, act)}
     <div class="does"><button type="button" class="word" @click=${act.close}>Close the camera</button></div>`;
 }
 
