@@ -75,7 +75,7 @@ function before(state, act) {
 /** @param {State} state @param {WatchActions} act */
 function watching(state, act) {
   const { watchPage } = state;
-  const { stream, width, height, ball, hole, chosen } = watchPage;
+  const { stream, width, height, ball, chosen } = watchPage;
   const sized = (/** @type {Event} */ event) => act.sized(/** @type {HTMLVideoElement} */ (event.target));
   const touch = (/** @type {MouseEvent} */ event) => {
     const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
