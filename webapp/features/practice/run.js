@@ -26,14 +26,10 @@ export function current({ blocks, run }, drills) {
 }
 
 /** @param {Run} run @param {number} block @returns {Run} */
-const at = ({ strikes: _, said: __, ...run }, block) => ({
+const at = (run, block) => ({
   ...run,
-  block,
-  spent_s: 0,
-  good: 0,
-  bad: 0,
-  folded: false,
-  heard: undefined,
+  ...{ block, spent_s: 0, good: 0, bad: 0, folded: false },
+  ...{ heard: undefined, strikes: undefined, said: undefined },
 });
 
 /** @param {Store} store */
