@@ -90,6 +90,22 @@ def test_the_picture_is_told_in_words(phone: Any) -> None:
     assert said is not None
     for part in ("10\xa0ft putt", "2 percent, falls right", "in left of the cup", "Left to right", "on the level", "Make"):
         assert part in said
+    # drawn in the system's own colours where it forces them
+    page.emulate_media(forced_colors="active")
+    drawn = page.evaluate(
+        """() => {
+          const system = document.body.appendChild(document.createElement('i'));
+          system.style.forcedColorAdjust = 'none';
+          const inks = ['CanvasText', 'Highlight'].map((name) => {
+            system.style.color = name;
+            return getComputedStyle(system).color;
+          });
+          const strokes = (selector) => [...document.querySelectorAll(selector)].map((each) => getComputedStyle(each).stroke);
+          return [inks, strokes('svg[role=img] path')];
+        }"""
+    )
+    inks, strokes = drawn
+    assert set(inks) <= set(strokes)
 
 
 @pytest.mark.parametrize("phone", [{"reduced_motion": "reduce"}], indirect=True)

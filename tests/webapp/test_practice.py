@@ -232,7 +232,7 @@ def test_the_gate_is_drawn_to_scale(phone: Any) -> None:
     assert (x1 - x0, x2 - x0) == pytest.approx((FOOT_MM, FOOT_MM))
     assert abs(y2 - y1) - 2 * r == pytest.approx(53.3, abs=0.2)
     assert (y1 + y2) / 2 == pytest.approx(y0)
-    page.get_by_label("Gap").fill("80")
+    page.get_by_label("Gap", exact=True).fill("80")
     page.keyboard.press("Tab")
     # by hand: posts' centres 61.3 mm off the line, 304.8 mm ahead; the ball passes 42.7 mm from one: 3.5 degrees
     expect(page.locator(".figures")).to_contain_text("Gap 80 mm, 30 cm ahead: starts within 3.5° pass; 53 mm would pass two")

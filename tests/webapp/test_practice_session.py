@@ -216,7 +216,7 @@ def test_the_screen_stays_on_and_the_cues_are_spoken(phone: Any) -> None:
     page.wait_for_function("() => locks.length === 1")
     press(page, "Skip")
     page.wait_for_function("() => said.length === 2")
-    assert page.evaluate("said") == ["Set-up by feel. Same feet, same hands, same eyes", "Tempo. Back on the low note"]
+    assert page.evaluate("said") == ["Set-up by feel. Same feet, same hands, same eyes", "Tempo. Start back on the low note"]
     press(page, "Pause")
     page.wait_for_function("() => locks.length === 0")
     press(page, "Voice")
