@@ -88,6 +88,20 @@ def test_a_hole_beside_the_mark_of_the_ball_is_touched_too(phone: Any, tmp_path:
         expect(page.locator(".photo-mark")).to_have_count(count)
 
 
+def test_both_marks_are_set_without_a_finger(phone: Any, tmp_path: Path) -> None:
+    page = phone.ready(putt=PUTT)
+    open_photo(page, save(Photograph(PUTT).picture(), tmp_path / "green.jpg"))
+    for name, at in (("the ball", (0.5, 0.8)), ("the hole", (0.5, 0.4))):
+        page.get_by_role("button", name=f"Set {name} by the arrow keys").focus()
+        page.keyboard.press("Enter")
+        mark = page.get_by_role("button", name=f"Mark of {name}")
+        expect(mark).to_be_focused()
+        page.keyboard.press("ArrowUp")
+        x, y = map(float, (mark.get_attribute("data-at") or "").split())
+        assert (x, y) == pytest.approx((at[0], at[1] - 1 / 390))
+    expect(page.get_by_text("Drag a mark to correct it")).to_be_visible()
+
+
 def test_the_line_lies_on_the_true_plane_of_the_green(phone: Any, engine: Callable[..., Any], tmp_path: Path) -> None:
     green = Photograph(PUTT)
     page = phone.ready(putt=PUTT)

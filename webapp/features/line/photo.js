@@ -55,13 +55,26 @@ export function photoView(state, act) {
     ${measuring ? '' : lenses(state, act)}`;
 }
 
-/** @type {Record<Mark, {ask: string, name: string}>} */
+/**
+ * What is asked for, and where a mark begins that is set by keys.
+ * @type {Record<Mark, {ask: string, name: string, first: Share}>}
+ */
 const MARKS = {
-  ball: { ask: 'Touch the ball, where it meets the grass', name: 'the ball' },
-  hole: { ask: 'Touch the middle of the hole', name: 'the hole' },
-  end: { ask: 'Touch one end of it', name: 'one end' },
-  other: { ask: 'Touch its other end', name: 'the other end' },
+  ball: { ask: 'Touch the ball, where it meets the grass', name: 'the ball', first: [0.5, 0.8] },
+  hole: { ask: 'Touch the middle of the hole', name: 'the hole', first: [0.5, 0.4] },
+  end: { ask: 'Touch one end of it', name: 'one end', first: [0.4, 0.5] },
+  other: { ask: 'Touch its other end', name: 'the other end', first: [0.6, 0.5] },
 };
+
+/**
+ * Without a finger or a mouse: the mark is set, and the arrow keys bring it to its place.
+ * @param {Mark} name @param {LineActions} act
+ */
+const byKeys = (name, act) =>
+  html`<button type="button" class="word by-keys" @click=${() => {
+    act.mark(name, MARKS[name].first);
+    requestAnimationFrame(() => /** @type {HTMLElement | null} */ (document.querySelector(`[data-mark=${name}]`))?.focus());
+  }}>Set ${MARKS[name].name} by the arrow keys</button>`;
 
 /** The photograph, with its marks on it. @param {State} state @param {Photo} photo @param {LineActions} act */
 function board(state, photo, act) {
@@ -82,7 +95,9 @@ function board(state, photo, act) {
   };
   const seen = next || measuring || refusals.camera ? undefined : camera;
   return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say"
-    role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${seen ? doubts(seen, settings) : ''}</div>
+    role="status">${next ? MARKS[next].ask : 'Drag a mark to correct it'}</p>${next ? byKeys(next, act) : ''}${
+      seen ? doubts(seen, settings) : ''
+    }</div>
     <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width}
       height=${picture.height} role="img"
         aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
