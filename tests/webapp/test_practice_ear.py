@@ -138,3 +138,20 @@ def test_each_failure_has_its_words(phone: Any, error: str, words: str) -> None:
     page.get_by_role("button", name="Listen", exact=True).click()
     expect(page.get_by_role("status").filter(has_text=words)).to_be_visible()
     expect(page.get_by_role("button", name="Listen", exact=True)).to_be_enabled()
+
+
+def test_who_goes_elsewhere_while_the_phone_asks_is_not_listened_to(phone: Any) -> None:
+    page = phone.page
+    page.add_init_script(
+        """navigator.mediaDevices.getUserMedia = () => new Promise((given) => {
+          window.allow = () => {
+            window.track = new AudioContext().createMediaStreamDestination().stream;
+            given(window.track);
+          };
+        });"""
+    )
+    open_ear(page, phone.url)
+    page.get_by_role("button", name="Listen", exact=True).click()
+    page.get_by_role("button", name="Skip", exact=True).click()
+    page.evaluate("allow()")
+    page.wait_for_function("() => track.getAudioTracks()[0].readyState === 'ended'")

@@ -39,21 +39,25 @@ export function listenActions({ store, engine }, run) {
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
 
   async function ask() {
-    if (waits || !open) return;
-    const { bands, from_s, count } = open.levels();
+    const listens = open;
+    if (waits || !listens) return;
+    const { bands, from_s, count } = listens.levels();
     if (count < RATE_HZ) return;
     waits = true;
     try {
       const { strokes, stimp_ft } = await engine.ask('heard', { bands, ...heardFields(store.state) });
+      // what was heard before belongs to another block
+      if (open !== listens) return;
       for (const { impact_s, arrivals_s, roll_m, roll_sd_m } of strokes) {
         const at = from_s + impact_s;
         const over = Math.max(...arrivals_s) < count / RATE_HZ - OVER_S;
         if (over && struck.every((other) => Math.abs(other - at) > SAME_S)) hear(at, roll_m, roll_sd_m, stimp_ft);
       }
     } catch (error) {
-      if (open) stop(refusalWords(/** @type {any} */ (error), store.state.settings));
+      if (open === listens) stop(refusalWords(/** @type {any} */ (error), store.state.settings));
+    } finally {
+      waits = false;
     }
-    waits = false;
   }
 
   /** @param {number} at @param {number} roll_m @param {number} roll_sd_m @param {number | null} stimp_ft */
@@ -82,8 +86,11 @@ export function listenActions({ store, engine }, run) {
       turn('ask for the microphone', { hearing: 'asking', note: '' });
       try {
         struck = [];
-        open = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
-        turn('listen', { hearing: 'on', note: open.warning });
+        const listens = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
+        // nobody listens who has gone elsewhere while the phone asked
+        if (store.state.practicePage.hearing !== 'asking') return listens.stop();
+        open = listens;
+        turn('listen', { hearing: 'on', note: listens.warning });
         asking = setInterval(ask, EVERY_MS);
       } catch (error) {
         turn('cannot listen', { hearing: 'off', note: /** @type {Error} */ (error).message });

@@ -37,9 +37,10 @@ export function beatActions({ store, engine }, sound) {
     const { tempo } = store.state.answers;
     const { loop, offs_s } = store.state.practicePage;
     const left_s = sound.began_s();
-    if (waits || !open || !tempo || left_s === null) return;
-    const { bands, from_s, count } = open.levels();
-    const began_s = left_s - open.began_s() - from_s;
+    const listens = open;
+    if (waits || !listens || !tempo || left_s === null) return;
+    const { bands, from_s, count } = listens.levels();
+    const began_s = left_s - listens.began_s() - from_s;
     const late_s = (loop?.delay_s ?? 0) + AROUND_S;
     const notes = tempo.events.flatMap(({ at_s, kind, stroke }) =>
       (loop ? kind === 'impact' : NOTES.includes(kind)) ? [{ at_s: began_s + at_s, stroke }] : [],
@@ -57,9 +58,9 @@ export function beatActions({ store, engine }, sound) {
         earlier_s: earlier.map(([, off_s]) => off_s),
       });
       // what was asked before another delay was measured, or after it was given up, counts no more
-      if (open && store.state.practicePage.loop === loop) hear(answer, near, earlier);
+      if (open === listens && store.state.practicePage.loop === loop) hear(answer, near, earlier);
     } catch (error) {
-      if (open) stop(refusalWords(/** @type {any} */ (error), store.state.settings));
+      if (open === listens) stop(refusalWords(/** @type {any} */ (error), store.state.settings));
     }
     waits = false;
   }
@@ -82,8 +83,10 @@ export function beatActions({ store, engine }, sound) {
       if (store.state.practicePage.onBeat !== 'off') return stop();
       turn('ask for the microphone', { onBeat: 'asking', note: '', offs_s: [], beatHeard: null });
       try {
-        open = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
-        turn('listen to the beat', { onBeat: store.state.practicePage.loop ? 'on' : 'delay', note: open.warning });
+        const listens = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
+        if (store.state.practicePage.onBeat !== 'asking') return listens.stop();
+        open = listens;
+        turn('listen to the beat', { onBeat: store.state.practicePage.loop ? 'on' : 'delay', note: listens.warning });
         asking = setInterval(ask, EVERY_MS);
       } catch (error) {
         turn('cannot listen', { onBeat: 'off', note: /** @type {Error} */ (error).message });
