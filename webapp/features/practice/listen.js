@@ -38,6 +38,8 @@ export function listenActions({ store, engine }, run) {
   /** @param {string} action @param {Partial<PracticePage>} patch */
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
 
+  const asks = () => store.state.practicePage.hearing === 'asking';
+
   async function ask() {
     const listens = open;
     if (waits || !listens) return;
@@ -88,7 +90,7 @@ export function listenActions({ store, engine }, run) {
         struck = [];
         const listens = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
         // nobody listens who has gone elsewhere while the phone asked
-        if (store.state.practicePage.hearing !== 'asking') return listens.stop();
+        if (!asks()) return listens.stop();
         open = listens;
         turn('listen', { hearing: 'on', note: listens.warning });
         asking = setInterval(ask, EVERY_MS);

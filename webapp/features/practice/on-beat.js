@@ -25,6 +25,8 @@ export function beatActions({ store, engine }, sound) {
   /** @param {string} action @param {Partial<PracticePage>} patch */
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
 
+  const asks = () => store.state.practicePage.onBeat === 'asking';
+
   /** @param {string} [note] */
   function stop(note = '') {
     clearInterval(asking);
@@ -84,7 +86,7 @@ export function beatActions({ store, engine }, sound) {
       turn('ask for the microphone', { onBeat: 'asking', note: '', offs_s: [], beatHeard: null });
       try {
         const listens = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
-        if (store.state.practicePage.onBeat !== 'asking') return listens.stop();
+        if (!asks()) return listens.stop();
         open = listens;
         turn('listen to the beat', { onBeat: store.state.practicePage.loop ? 'on' : 'delay', note: listens.warning });
         asking = setInterval(ask, EVERY_MS);
