@@ -7,6 +7,7 @@ from what is off: straight lines and parabolas, over a grid along and across, an
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from math import exp, hypot, sqrt
 from typing import Self
 
@@ -153,30 +154,33 @@ def _faster(putt: Putt, doubt: Doubt, x: float) -> Putt:
     return replace(putt, stimp_ft=putt.stimp_ft + x * doubt.stimp_ft)
 
 
-def _strike(putt: Putt, doubt: Doubt, off: Off, x: float, own: Struck) -> Struck | None:
-    """That of the green which is off by ``x``, followed from ``own``, which is that of ``putt``."""
+def _strike(putt: Putt, doubt: Doubt, off: Off, x: float, own: Struck, opposite: Struck | None = None) -> Struck | None:
+    """That of the green which is off by ``x``, followed from ``own``, which is that of ``putt``; ``opposite`` is that of the
+    green which is off as far the other way."""
 
     def shoot(share: float, like: Struck) -> Struck | None:
         return near(off(putt, doubt, share * x), like)
 
-    done, strike = followed(own, shoot, FINEST)
+    done, strike = followed(own, shoot, FINEST, opposite)
     return strike if done == 1 else None
 
 
+@lru_cache(maxsize=8)
 def _sides(putt: Putt, found: Read, doubt: Doubt, off: Off) -> tuple[float, Strike, Strike] | None:
     """How far to either side there are reads, and these."""
     for reach in REACH:
-        row = _row(putt, doubt, off, reach, Struck(found.launch, found.aim))
+        row = _row(putt, doubt, off, reach, found.strike)
         if row:
             low, _, high = (_told(each, found) for each in row)
             return reach, low, high
     return None
 
 
+@lru_cache(maxsize=8)
 def _grid(putt: Putt, found: Read, doubt: Doubt) -> tuple[float, list[list[Strike]]] | None:
     """How far out there are reads on all sides, and these: rows along, columns across the line."""
     for reach in REACH:
-        middles = _row(putt, doubt, _along, reach, Struck(found.launch, found.aim))
+        middles = _row(putt, doubt, _along, reach, found.strike)
         rows: list[list[Strike]] = []
         for x, middle in zip((-reach, 0.0, reach), middles or (), strict=False):
             row = _row(_along(putt, doubt, x), doubt, _across, reach, middle)
@@ -193,7 +197,7 @@ def _row(putt: Putt, doubt: Doubt, off: Off, reach: float, own: Struck) -> tuple
     """Strikes where the green is off to either side, and ``own`` between them; None where one is missing."""
     # what falls less to the hole has its read less often: the first that is missing ends it
     high = _strike(putt, doubt, off, reach, own)
-    low = high and _strike(putt, doubt, off, -reach, own)
+    low = high and _strike(putt, doubt, off, -reach, own, high)
     return (low, own, high) if low and high else None
 
 

@@ -13,6 +13,7 @@ from pycore.putt.roll import PlaneRoll, Roll, State
 from pycore.putt.trace import FINE, Trace
 from pycore.roots import glance, zero
 
+STEPS = 10  # errors of one step that a whole path is off by, or so
 LEVEL = 1e-9  # rise over run; such a slope moves a putt of 30 m by less than a micrometre
 LOOKS = 12  # how many times a roll is looked at in the search for its nearest points
 SETTLED = 1e-6  # of the speed, in that search
@@ -57,6 +58,11 @@ class Putt:
     stimp_ft: float
     past: float = 0.0
     step_error: float = FINE
+
+    @property
+    def exactness(self) -> float:
+        """How exactly (m) a ball followed so can be made to stop somewhere."""
+        return STEPS * self.step_error
 
     @cached_property
     def drag(self) -> float:

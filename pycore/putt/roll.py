@@ -122,6 +122,8 @@ class PlaneRoll:
         def over(share: float) -> float:
             return self.rest_after(self.at(self.s_left(share))) - length
 
+        if not length:
+            return self.at(inf)
         return self.at(self.s_left(zero(over, 0.0, 1.0, -length, self.to_rest() - length, 1e-12)))
 
     def rest_after(self, state: State) -> float:

@@ -12,23 +12,30 @@ from pycore.putt.strike import Strike, corrected
 from pycore.roots import zero
 
 SHARE = 1e-13  # of the speed, and of half a turn: how exactly a plane putt is solved
-MISS = 1e-6  # m; how exactly any other putt is solved
 STEEPEST_START = 0.9  # of rho; the steepest plane from which the search for any other putt starts
 FINEST_BEND = 0.03  # of the way from plane to green; where not even that can be followed there is no putt
 FINEST_PACE = 0.1  # of the way from one pace to another
-ROUGH = 1e-5  # m and m/s in a step, and
-NEARLY = 1e-4  # m; as exactly as that it is solved on the way there, and where it need only be told how reads differ
+ROUGH = 1e-5  # m and m/s in a step; on the way there, and where it need only be told how reads differ
 FIRMEST = 1.0  # m past the hole; the firmest pace that is tried where a softer one has no answer
 
 
 @dataclass(frozen=True)
 class Read:
-    """``aim`` (rad) and ``launch`` (m/s) of a putt, the ball's state at the hole's centre, and the roll, hole covered."""
+    """The strike of a putt, the ball's state at the hole's centre, and the roll, hole covered."""
 
-    aim: float
-    launch: float
+    strike: Strike
     hole: State
     roll: Roll
+
+    @property
+    def aim(self) -> float:
+        """Start line, rad left of the hole."""
+        return self.strike.aim
+
+    @property
+    def launch(self) -> float:
+        """Launch speed, m/s."""
+        return self.strike.launch
 
 
 @dataclass(frozen=True)
@@ -59,7 +66,7 @@ def solve(putt: Putt, like: Read | None = None) -> Solution:
     if found is None:
         return None
     roll = putt.roll(found.launch, found.aim)
-    return Read(found.aim, found.launch, roll.before_rest(putt.past), roll)
+    return Read(found, roll.before_rest(putt.past), roll)
 
 
 def _on_plane(putt: Putt) -> Strike:
@@ -110,15 +117,15 @@ def near(putt: Putt, like: Strike) -> Strike | None:
         return None
     if putt.surface.is_plane:
         return _on_plane(putt)
-    return _shoot(_rough(putt), like, NEARLY)
+    return _shoot(_rough(putt), like)
 
 
 def _on_green(putt: Putt, like: Read | None) -> Strike | None:
     """Solve a putt on a green that is no plane."""
-    if like and (found := _shoot(putt, Strike(like.launch, like.aim), MISS)):
+    if like and (found := _shoot(putt, like.strike)):
         return found
     strike = _bent(putt)
-    return strike and _shoot(putt, strike, MISS)
+    return strike and _shoot(putt, strike)
 
 
 def _bent(putt: Putt) -> Strike | None:
@@ -134,13 +141,16 @@ def _bent(putt: Putt) -> Strike | None:
     return strike if done == 1 else None
 
 
-def followed(start: Strike, shoot: Callable[[float, Strike], Strike | None], finest: float) -> tuple[float, Strike]:
+def followed(
+    start: Strike, shoot: Callable[[float, Strike], Strike | None], finest: float, before: Strike | None = None
+) -> tuple[float, Strike]:
     """How far a change can be followed, 1 if all the way, in steps of more than ``finest``, and the strike there.
 
-    ``start`` is the strike where nothing has changed yet. ``shoot`` finds that after a share of the change, near one which
-    the two before lead to.
+    ``start`` is the strike where nothing has changed yet, ``before`` that of the whole change the other way, where it is
+    known. ``shoot`` finds that after a share of the change, near one which the two before lead to.
     """
-    before, strike, done, last, step = start, start, 0.0, 1.0, 1.0
+    before = before or start
+    strike, done, last, step = start, 0.0, 1.0, 1.0
     while done < 1 and step > finest:
         share = min(1.0, done + step)
         found = shoot(share, strike.beyond(before, (share - done) / last))
@@ -156,7 +166,7 @@ def _rough(putt: Putt) -> Putt:
     return replace(putt, step_error=max(putt.step_error, ROUGH))
 
 
-def _shoot(putt: Putt, strike: Strike, exactly: float) -> Strike | None:
+def _shoot(putt: Putt, strike: Strike) -> Strike | None:
     """Correct ``strike`` until the ball is over the hole ``past`` before its rest."""
 
     def miss(strike: Strike) -> complex | None:
@@ -169,7 +179,7 @@ def _shoot(putt: Putt, strike: Strike, exactly: float) -> Strike | None:
         state = roll.before_rest(putt.past)
         return complex(state.x - putt.distance, state.y)
 
-    return corrected(strike, miss, exactly)
+    return corrected(strike, miss, putt.exactness)
 
 
 def _instead(putt: Putt) -> float | None:

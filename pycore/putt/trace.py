@@ -10,7 +10,6 @@ roll on the plane that the ball then lies on.
 from bisect import bisect_right
 from cmath import phase, rect
 from collections.abc import Callable, Sequence
-from functools import partial
 from math import copysign, exp, hypot, inf, log, sqrt
 from typing import NamedTuple
 
@@ -24,6 +23,7 @@ TOO_SLOW = 1e-6  # m/s; a ball this slow that is not at rest yet will not be
 FINE = 1e-7  # m and m/s; error of one step, unless a search can do with more
 SEAM = 1e-7  # m; a place this near to where two patches meet lies on the seam
 LANDING = 1e-10  # of a step; how exactly a step that leaves its patch is cut at the seam
+NEWTONS = 8  # steps to there; three are usual
 FIRST_STEP = 0.2  # of s, the logarithm of the speed left
 MOST_STEPS = 300  # a ball that is still on its way then, all but held by the slope, counts as running away
 
@@ -52,6 +52,20 @@ class Course(NamedTuple):
         """What has come to it."""
         return share * (self.a + share * (self.b + share * (self.c + share * self.d)))
 
+    def share(self, gain: float) -> float:
+        """The share of the step after which ``gain`` has come to it; ``gain`` lies between nothing and the whole."""
+        whole = self.at(1.0)
+        share = gain / whole if whole else 0.0
+        for _ in range(NEWTONS):
+            rate = self.a + share * (2 * self.b + share * (3 * self.c + share * 4 * self.d))
+            step = (gain - self.at(share)) / rate if rate else inf
+            share += step
+            if not 0 <= share <= 1:
+                break
+            if abs(step) < LANDING:
+                return share
+        return zero(lambda share: self.at(share) - gain, 0.0, 1.0, -gain, whole - gain, LANDING)
+
 
 class Step(NamedTuple):
     """A step of ``h`` from ``s`` and ``point``, with the seven rates met on the way."""
@@ -63,23 +77,20 @@ class Step(NamedTuple):
 
     def at(self, share: float) -> Point:
         """The point after a share of the step; fourth order (Shampine, Math. Comp. 46:135-150, 1986)."""
-        b1, b3, b4, b5, b6, b7 = (self.h * share * _cubic(row, share) for row in _DENSE)
-        k1, _, k3, k4, k5, k6, k7 = self.rates
+        b1, b3, b4, b5, b6, b7 = (self.h * share * (a + share * (b + share * (c + share * d))) for a, b, c, d in _DENSE)
+        z, u, q = self.point
+        (z1, u1, q1), _, (z3, u3, q3), (z4, u4, q4), (z5, u5, q5), (z6, u6, q6), (z7, u7, q7) = self.rates
         return Point(
-            *(
-                value + b1 * d1 + b3 * d3 + b4 * d4 + b5 * d5 + b6 * d6 + b7 * d7
-                for value, d1, d3, d4, d5, d6, d7 in zip(self.point, k1, k3, k4, k5, k6, k7, strict=True)
-            )
+            z + b1 * z1 + b3 * z3 + b4 * z4 + b5 * z5 + b6 * z6 + b7 * z7,
+            u + b1 * u1 + b3 * u3 + b4 * u4 + b5 * u5 + b6 * u6 + b7 * u7,
+            q + b1 * q1 + b3 * q3 + b4 * q4 + b5 * q5 + b6 * q6 + b7 * q7,
         )
 
     def course(self, rates: Sequence[float]) -> Course:
         """That of a quantity of which the seven rates are given; as ``at``."""
         k1, _, k3, k4, k5, k6, k7 = rates
         return Course(
-            *(
-                self.h * (b1 * k1 + b3 * k3 + b4 * k4 + b5 * k5 + b6 * k6 + b7 * k7)
-                for b1, b3, b4, b5, b6, b7 in zip(*_DENSE, strict=True)
-            )
+            *(self.h * (b1 * k1 + b3 * k3 + b4 * k4 + b5 * k5 + b6 * k6 + b7 * k7) for b1, b3, b4, b5, b6, b7 in _BY_POWER)
         )
 
 
@@ -135,12 +146,8 @@ class Trace:
         if gone >= self.last.q.imag:
             return self.tail.before_rest(length)
         step = next(step for step in reversed(self.steps) if step.point.q.imag <= gone)
-        course, before = step.course([each[2].imag for each in step.rates]), step.point.q.imag - gone
-
-        def short(share: float) -> float:
-            return before + course.at(share)
-
-        return self.at(step.s + step.h * zero(short, 0.0, 1.0, short(0.0), short(1.0), 1e-10))
+        course = step.course([each[2].imag for each in step.rates])
+        return self.at(step.s + step.h * course.share(gone - step.point.q.imag))
 
     def _follow(self) -> None:
         origin = self.last.z
@@ -167,35 +174,58 @@ class Trace:
             step = Step(self.s, h, self.last, rates)
             edge, side = self._seam(patch, after.z.real)
             short_of_it = side * (z.real - edge)
-            if short_of_it < -SEAM:
-                # land on the seam: the green bends there
-                beyond_it = side * (after.z.real - edge)
-                beyond = partial(_beyond, step.course([each[0].real for each in rates]), z.real - edge, side)
-                share = zero(beyond, 0.0, 1.0, short_of_it, beyond_it, LANDING)
-                rates, after, _ = _step(rate, self.last, now, h * share)
-                step = Step(self.s, h * share, self.last, rates)
-            else:
-                h *= min(4.0, 0.9 * (self.step_error / max(error, 1e-14)) ** 0.2)
             self.steps.append(step)
-            self.s += step.h
+            if short_of_it < -SEAM:
+                # the green bends at the seam: the step counts as far as there
+                share = step.course([each[0].real for each in rates]).share(edge - z.real)
+                after, now = step.at(share), None
+                self.s += share * h
+            else:
+                now = rates[-1]  # the last rate of a step is the first of the next one on the same patch
+                self.s += h
+                h *= min(4.0, 0.9 * (self.step_error / max(error, 1e-14)) ** 0.2)
             self.last = after
             under = self.surface.patch_at(after.z.real + copysign(SEAM, after.u.real))
-            now = rates[-1]  # the last rate of a step is the first of the next one on the same patch
             if under != patch:
                 patch, rate, now = under, self._rate(self.surface.patches[under]), None
+                if self._stays_on(patch):
+                    return
         self.runs_away = True
 
     def _rests(self) -> bool:
         """Whether the ball is about to rest where it is; ``tail`` is then the rest of its roll."""
-        z, u, q = self.last
+        z, u, _ = self.last
         if abs(u) ** 2 > LAST_ROLL * self.drag / SHORTEST_REST:
             return False
         downhill = complex(*self.surface.downhill(z.real, z.imag))
         drag, tilt = self.drag / hypot(1, abs(downhill)), abs(downhill) / self.rho
         if abs(u) ** 2 / drag * rest_factor((phase(u) - phase(downhill)) / 2, tilt) > LAST_ROLL:
             return False
-        self.tail = PlaneRoll(drag, tilt, phase(downhill), State(q.real, z.real, z.imag, phase(u), abs(u)))
+        self.tail = self._on_plane(downhill)
         return True
+
+    def _stays_on(self, patch: int) -> bool:
+        """Whether the ball rests on the plane of its patch without leaving it; ``tail`` is then the rest of its roll."""
+        patches = self.surface.patches
+        if 0 < patch < len(patches) - 1 or len(patches) == 1:
+            return False
+        side, edge = (1, patches[patch].start) if patch else (-1, patches[1].start)
+        z, u, _ = self.last
+        downhill = complex(*patches[patch].downhill(z.real, z.imag))
+        if side * u.real < 0 or abs(downhill) >= self.rho:
+            return False
+        roll = self._on_plane(downhill)
+        # on a plane x has one turn at most: going away from the edge, the ball comes nearest to it where it is or rests
+        if side * (roll.at(inf).x - edge) < 0:
+            return False
+        self.tail = roll
+        return True
+
+    def _on_plane(self, downhill: complex) -> PlaneRoll:
+        """The roll from here on the plane that falls so (rise over run)."""
+        z, u, q = self.last
+        drag, tilt = self.drag / hypot(1, abs(downhill)), abs(downhill) / self.rho
+        return PlaneRoll(drag, tilt, phase(downhill), State(q.real, z.real, z.imag, phase(u), abs(u)))
 
     def _seam(self, patch: int, x: float) -> tuple[float, int]:
         """Where a ball at x has left its patch, and on which side: -1, 1, or 0 if it has not."""
@@ -222,17 +252,12 @@ class Trace:
 
         def rate(z: complex, u: complex) -> Rates:
             x = z.real
-            g = complex(gx0 + gxx * x + gxy * z.imag, gy0 + gxy * x)
+            gx, gy = gx0 + gxx * x + gxy * z.imag, gy0 + gxy * x
             v = abs(u)
-            time = v * hypot(1, abs(g)) / drag
-            return time * u, v / rho * g - u, complex(time, time * v)
+            time, pull = v * sqrt(1 + gx * gx + gy * gy) / drag, v / rho
+            return time * u, complex(pull * gx, pull * gy) - u, complex(time, time * v)
 
         return rate
-
-
-def _beyond(course: Course, before: float, side: int, share: float) -> float:
-    """How far (m) beyond an edge, on the given side, a ball is after a share of a step that began ``before`` (m in x) of it."""
-    return side * (before + course.at(share))
 
 
 def _step(rate: Rate, start: Point, k1: Rates, h: float) -> tuple[tuple[Rates, ...], Point, float]:
@@ -278,6 +303,4 @@ _DENSE = (
     (0.0, 40617522 / 29380423, -110615467 / 29380423, 69997945 / 29380423),
 )
 
-
-def _cubic(row: tuple[float, float, float, float], x: float) -> float:
-    return row[0] + x * (row[1] + x * (row[2] + x * row[3]))
+_BY_POWER = tuple(zip(*_DENSE, strict=True))

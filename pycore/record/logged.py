@@ -11,14 +11,14 @@ from typing import Literal, NamedTuple
 from pycore.constants import HOLE_RADIUS
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.solve import Read, solve
+from pycore.putt.solve import Read, near, solve
 from pycore.record.opening import Opening, opening
 from pycore.record.player import Holed, Miss, Passed
 from pycore.record.strike import strike_to
 from pycore.record.terms import Given
 
 SHARP_START, SHARP_LAUNCH = radians(0.3), 0.03  # the tour's spreads are 0.6 degrees and 5 % of the roll or more
-FOLLOWED = 1e-6  # m and m/s in a step of a roll; no finish is logged as exactly as that
+FOLLOWED = 1e-5  # m and m/s in a step of a roll; no finish is logged as exactly as a tenth of a millimetre
 NUDGE = 0.001  # rise over run; a tilt that shows how much tilt moves a putt
 # Rise over run; a slope logged as less is off by a share of this: those that were logged too low are among them. Assumed
 FLAT = 0.01
@@ -186,7 +186,7 @@ def _given(distance: float, stations: tuple[Station, ...], stimp_ft: float, past
     for way in (NUDGE, 1j * NUDGE):
         # where the steeper green holds no ball the gentler one does
         for sign in (1, -1):
-            moved = solve(replace(putt, surface=putt.surface.tilted(sign * way)), found)
+            moved = near(replace(putt, surface=putt.surface.tilted(sign * way)), found.strike)
             if moved:
                 moves.append((sign * (moved.aim - found.aim) / NUDGE, sign * ((moved.launch / found.launch) ** 2 - 1) / NUDGE))
                 break

@@ -19,7 +19,7 @@ from pycore.putt.solve import Read, solve
 from pycore.roots import zero
 
 FIRMNESS = (0.0, 0.35, 0.7, 1.0)  # of the greatest speed that the hole takes; the paces at which the curves are laid
-TURNED = 1e-4  # rad; a turn that shows how far aside it leads
+TURNED = 1e-3  # rad; a turn that shows how far aside it leads
 NODES = 12  # paces over which a spread is laid
 REACH = 5.0  # standard deviations; nothing worth counting lies farther out
 EXACT = 1e-6  # of the bracket; how exactly the firmest pace is found
@@ -115,12 +115,13 @@ def opening(putt: Putt, found: Read) -> Opening | None:
     # how far past the hole the fastest ball that it takes would run
     firmest = CAPTURE_SPEED**2 / (2 * putt.drag * max(0.1, 1 - putt.downhill.real / putt.rho))
     points = []
-    swung = 0j
+    swung, like = 0j, found
     for share in FIRMNESS:
         past = firmest * share**2
-        meant = solve(replace(putt, past=past), found)
+        meant = solve(replace(putt, past=past), like)
         if meant is None:
             break
+        like = meant
         end = putt.roll(meant.launch, meant.aim + TURNED).before_rest(past)
         moved = complex(end.x - meant.hole.x, end.y - meant.hole.y) / TURNED
         if share:

@@ -15,9 +15,10 @@ from pycore.record.by_ear import Block, paces
 from pycore.record.opening import REACH, Opening, Row, laid
 from pycore.record.terms import LEVEL, SIZE, Given, added, as_one, normal, picked, standardised, strokes, through
 from pycore.stats.intervals import Estimate, Z
-from pycore.stats.likelihood import Derivatives, LogLikelihood, Vector, maximize, profile, standard_error
+from pycore.stats.likelihood import ENOUGH, Derivatives, LogLikelihood, Vector, maximize, profile, standard_error
 
 ANYWHERE = 1.0  # rad; no start is farther off
+ABOUT = 0.01  # of log-likelihood still to gain, where the openings are laid anew anyway
 
 type Strikes = tuple[Sequence["Miss"], Sequence["Holed | Passed"]]
 
@@ -110,6 +111,7 @@ class Found:
 
     log_likelihood: LogLikelihood
     best: Vector
+    highest: Derivatives
     priors: Sequence[Prior]
     n: int
 
@@ -119,12 +121,12 @@ class Found:
 
     def skill(self, i: int) -> Skill:
         """Bias and spread of the skill that has the prior of index ``i``, by their profiles."""
-        return self._skill(i, *(profile(self.log_likelihood, self.best, each) for each in (2 * i, 2 * i + 1)))
+        profiles = (profile(self.log_likelihood, self.best, each, self.highest) for each in (2 * i, 2 * i + 1))
+        return self._skill(i, *profiles)
 
     def about(self, i: int) -> Skill:
         """The same by the bend of the likelihood at its top alone, which is sooner told."""
-        here = self.log_likelihood(self.best)
-        errors = [Z * standard_error(here, each) for each in (2 * i, 2 * i + 1)]
+        errors = [Z * standard_error(self.highest, each) for each in (2 * i, 2 * i + 1)]
         values = self.best[2 * i : 2 * i + 2]
         return self._skill(i, *(Estimate(x, x - error, x + error) for x, error in zip(values, errors, strict=True)))
 
@@ -167,22 +169,21 @@ def fit_with_lines(
 def fit_plain(values: Sequence[float], prior: Prior) -> Skill:
     """Bias and spread of errors that are all known."""
     log_likelihood = _with_priors(normal(values), [prior])
-    best, _ = maximize(log_likelihood, [0.0, log(prior.sd)])
-    return Found(log_likelihood, best, [prior], len(values)).skill(0)
+    return Found(log_likelihood, *maximize(log_likelihood, [0.0, log(prior.sd)]), [prior], len(values)).skill(0)
 
 
 def _laid_out(
     putts: Sequence[Strikes], priors: Sequence[Prior], whole: Callable[[Sequence[LogLikelihood]], LogLikelihood]
 ) -> Found:
     best = [each for prior in priors for each in (0.0, log(prior.sd))]
-    for _ in range(2):
+    for enough in (ABOUT, ENOUGH):
         # the second time the openings are laid where the first has found the player
         rolled = [[(rows, each.given) for each in holed if (rows := _rows(each, best))] for _, holed in putts]
         log_likelihoods = [strokes(misses, rows) for (misses, _), rows in zip(putts, rolled, strict=True)]
         log_likelihood = _with_priors(whole(log_likelihoods), priors)
-        best, _ = maximize(log_likelihood, best)
+        best, highest = maximize(log_likelihood, best, None, enough)
     n = sum(len(misses) + len(rows) for (misses, _), rows in zip(putts, rolled, strict=True))
-    return Found(log_likelihood, best, priors, n)
+    return Found(log_likelihood, best, highest, priors, n)
 
 
 def _rows(each: "Holed | Passed", place: Sequence[float]) -> list[Row]:

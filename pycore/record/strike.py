@@ -9,7 +9,6 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.putt.strike import Strike, corrected
 
-CLOSE = 1e-5  # m; how near to the stop a strike on a bent green has to end
 STEEPEST = 0.9  # of rho; the steepest plane from which the search on a bent green starts
 
 
@@ -26,13 +25,13 @@ def strike_to(putt: Putt, x: float, y: float) -> Strike | None:
     guess = _on_plane(putt, replace(mean, slope=min(mean.slope, STEEPEST * putt.rho)), stop)
 
     def miss(strike: Strike) -> complex | None:
-        roll = putt.roll(*strike)
+        roll = putt.roll(strike.launch, strike.aim)
         if roll.runs_away:
             return None
         end = roll.at(inf)
         return complex(end.x, end.y) - stop
 
-    return corrected(guess, miss, CLOSE) if guess else None
+    return corrected(guess, miss, putt.exactness) if guess else None
 
 
 def _on_plane(putt: Putt, plane: Station, stop: complex) -> Strike | None:

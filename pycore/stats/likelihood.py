@@ -11,7 +11,8 @@ type Matrix = list[list[float]]
 
 MOST_STEPS = 60  # of Newton; a dozen are usual
 MOST_HALVINGS = 20  # of a step that gains nothing
-ENOUGH = 1e-7  # of log-likelihood still to gain; no more is worth a step
+ENOUGH = 1e-6  # of log-likelihood still to gain; no more is worth a step: a thousandth of a standard error
+ROUGHLY = 0.02  # the same at the end of an interval, where what is still to gain is told well enough by the parabola
 NEAR = 0.2  # standard errors; from so near the end of an interval the next step is within 0.02 of it
 MOST_TRIES = 8  # for an end of an interval; two or three are usual
 
@@ -33,14 +34,16 @@ class Derivatives(NamedTuple):
 type LogLikelihood = Callable[[Sequence[float]], Derivatives]
 
 
-def maximize(log_likelihood: LogLikelihood, start: Sequence[float], fixed: int | None = None) -> tuple[Vector, Derivatives]:
-    """The most likely place from ``start``, with the unknown of index ``fixed`` left as it is: Newton's steps, halved."""
+def maximize(
+    log_likelihood: LogLikelihood, start: Sequence[float], fixed: int | None = None, enough: float = ENOUGH
+) -> tuple[Vector, Derivatives]:
+    """The most likely place from ``start``, with the unknown of index ``fixed`` left as it is: Newton's steps, halved, until
+    the next one would gain less than ``enough``."""
     place, here = list(start), log_likelihood(start)
     free = [i for i in range(len(place)) if i != fixed]
     for _ in range(MOST_STEPS):
-        gradient = [here.gradient[i] for i in free]
-        step = solve(_part(here.information, free), gradient) or solve(_part(here.complete, free), gradient)
-        if step is None or sum(a * b for a, b in zip(step, gradient, strict=True)) < ENOUGH:
+        step, gain = _climb(here, free)
+        if gain < enough:
             break
         damping = 1 / max(1.0, *(abs(part) / here.sizes[i] for i, part in zip(free, step, strict=True)))
         step = [damping * part for part in step]
@@ -58,38 +61,51 @@ def maximize(log_likelihood: LogLikelihood, start: Sequence[float], fixed: int |
     return place, here
 
 
-def profile(log_likelihood: LogLikelihood, best: Sequence[float], i: int) -> Estimate:
+def _climb(here: Derivatives, free: list[int]) -> tuple[Vector, float]:
+    """Newton's step of the ``free`` unknowns, and what it gains where the log-likelihood is a parabola."""
+    gradient = [here.gradient[i] for i in free]
+    step = solve(_part(here.information, free), gradient) or solve(_part(here.complete, free), gradient)
+    return (step, sum(a * b for a, b in zip(step, gradient, strict=True)) / 2) if step else (gradient, 0.0)
+
+
+def profile(log_likelihood: LogLikelihood, best: Sequence[float], i: int, highest: Derivatives | None = None) -> Estimate:
     """The unknown ``i`` with its 95 % profile-likelihood interval: the others are chosen anew at each end.
 
-    Reference: D. J. Venzon and S. H. Moolgavkar, Appl. Stat. 37(1):87-94, 1988.
+    ``highest`` is what is known at ``best``. Reference: D. J. Venzon and S. H. Moolgavkar, Appl. Stat. 37(1):87-94, 1988.
     """
-    highest = log_likelihood(best)
-    error = standard_error(highest, i)
-    low, high = (_end(log_likelihood, best, highest.value, i, way * error) for way in (-1, 1))
+    highest = highest or log_likelihood(best)
+    moved = _moved_by(highest, i)
+    low, high = (_end(log_likelihood, best, highest.value, i, [way * Z * part for part in moved]) for way in (-1, 1))
     return Estimate(best[i], low, high)
 
 
-def _end(log_likelihood: LogLikelihood, best: Sequence[float], highest: float, i: int, error: float) -> float:
-    place, away = list(best), error * Z
+def _end(log_likelihood: LogLikelihood, best: Sequence[float], highest: float, i: int, away: Vector) -> float:
+    """The end towards which ``away`` leads."""
+    free = [j for j in range(len(best)) if j != i]
     for _ in range(MOST_TRIES):
-        place[i] = best[i] + away
-        place, here = maximize(log_likelihood, place, i)
+        place, here = maximize(log_likelihood, [a + b for a, b in zip(best, away, strict=True)], i, ROUGHLY)
         # the root of the fall is all but straight, so one rule of three after another leads to the end
-        fall = sqrt(max(0.0, 2 * (highest - here.value)))
+        fall = sqrt(max(0.0, 2 * (highest - here.value - _climb(here, free)[1])))
         if not fall:
             break
-        away *= min(2.0, Z / fall)
+        share = min(2.0, Z / fall)
+        away = [share * (a - b) for a, b in zip(place, best, strict=True)]
         if abs(fall - Z) < NEAR:
             break
-    return best[i] + away
+    return best[i] + away[i]
 
 
 def standard_error(here: Derivatives, i: int) -> float:
     """Standard error of the unknown ``i`` from the information at the most likely place."""
+    return _moved_by(here, i)[i]
+
+
+def _moved_by(here: Derivatives, i: int) -> Vector:
+    """Where the unknowns are most likely when ``i`` is a standard error larger than at the most likely place."""
     unit = [float(j == i) for j in range(len(here.gradient))]
     row = solve(here.information, unit) or solve(here.complete, unit)
     assert row
-    return sqrt(row[i])
+    return [part / sqrt(row[i]) for part in row]
 
 
 def solve(matrix: Matrix, right: Vector) -> Vector | None:

@@ -29,7 +29,7 @@ def test_a_ball_that_scipy_rolled_is_traced_back(stations, launch, aim_deg):
 def test_behind_the_ball_is_a_strike_too():
     putt = Putt(2.0, Surface(Station.measured(0.0, 2.0, 90.0)), 10.0)
     found = strike_to(putt, -0.5, 0.2)
-    end = putt.roll(*found).at(inf)
+    end = putt.roll(found.launch, found.aim).at(inf)
     assert (end.x, end.y) == pytest.approx((-0.5, 0.2), abs=1e-6)
 
 
