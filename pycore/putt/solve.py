@@ -62,11 +62,18 @@ def solve(putt: Putt, like: Read | None = None) -> Solution:
     """The read, or None where there is no such putt; ``like`` is that of a putt which differs little."""
     if abs(putt.downhill) >= putt.rho:
         return None  # no ball stops where the hole is
-    found = _on_plane(putt) if putt.surface.is_plane else _on_green(putt, like)
-    if found is None:
-        return None
-    roll = putt.roll(found.launch, found.aim)
-    return Read(found, roll.before_rest(putt.past), roll)
+    if not putt.surface.is_plane:
+        return _on_green(putt, like)
+    strike = _on_plane(putt)
+    roll = putt.roll(strike.launch, strike.aim)
+    return Read(strike, roll.before_rest(putt.past), roll)
+
+
+def paced(putt: Putt, like: Read) -> Solution:
+    """The same, where ``like`` is the read of this very putt at another pace."""
+    if putt.surface.is_plane:
+        return solve(putt)
+    return _shoot(putt, like.strike, like.roll) or solve(putt)
 
 
 def _on_plane(putt: Putt) -> Strike:
@@ -117,28 +124,33 @@ def near(putt: Putt, like: Strike) -> Strike | None:
         return None
     if putt.surface.is_plane:
         return _on_plane(putt)
-    return _shoot(_rough(putt), like)
+    found = _shoot(_rough(putt), like)
+    return found.strike if found else None
 
 
-def _on_green(putt: Putt, like: Read | None) -> Strike | None:
+def _on_green(putt: Putt, like: Read | None) -> Solution:
     """Solve a putt on a green that is no plane."""
     if like and (found := _shoot(putt, like.strike)):
         return found
-    strike = _bent(putt)
-    return strike and _shoot(putt, strike)
+    nearly = _bent(putt)
+    return nearly if nearly is None or putt.step_error >= ROUGH else _shoot(putt, nearly.strike)
 
 
-def _bent(putt: Putt) -> Strike | None:
+def _bent(putt: Putt) -> Solution:
     """Nearly solve a putt on such a green, by bending a plane into it as fast as the putt can follow."""
     mean = putt.surface.mean(putt.distance)
     mean = replace(mean, slope=min(mean.slope, STEEPEST_START * putt.rho))
-    plane: Strike = _on_plane(replace(putt, surface=Surface(mean)))
+    plane = _on_plane(replace(putt, surface=Surface(mean)))
+    found: Solution = None
 
     def shoot(share: float, like: Strike) -> Strike | None:
-        return near(replace(putt, surface=putt.surface.bent(mean, share)), like)
+        nonlocal found
+        bent = _rough(replace(putt, surface=putt.surface.bent(mean, share)))
+        found = _shoot(bent, like) if abs(bent.downhill) < bent.rho else None
+        return found.strike if found else None
 
-    done, strike = followed(plane, shoot, FINEST_BEND)
-    return strike if done == 1 else None
+    done, _ = followed(plane, shoot, FINEST_BEND)
+    return found if done == 1 else None
 
 
 def followed(
@@ -166,20 +178,25 @@ def _rough(putt: Putt) -> Putt:
     return replace(putt, step_error=max(putt.step_error, ROUGH))
 
 
-def _shoot(putt: Putt, strike: Strike) -> Strike | None:
-    """Correct ``strike`` until the ball is over the hole ``past`` before its rest."""
+def _shoot(putt: Putt, strike: Strike, known: Roll | None = None) -> Solution:
+    """Correct ``strike``, whose roll may be ``known``, until the ball is over the hole ``past`` before its rest."""
+    roll, hole = known, None
 
-    def miss(strike: Strike) -> complex | None:
-        roll = putt.roll(strike.launch, strike.aim)
+    def miss(tried: Strike) -> complex | None:
+        nonlocal roll, hole
+        if not known or tried is not strike:
+            roll = putt.roll(tried.launch, tried.aim)
+        assert roll
         if roll.runs_away:
             return None
         lacking = putt.past - roll.to_rest()
         if lacking > 0:
-            return -putt.distance - rect(lacking, strike.aim)
-        state = roll.before_rest(putt.past)
-        return complex(state.x - putt.distance, state.y)
+            return -putt.distance - rect(lacking, tried.aim)
+        hole = roll.before_rest(putt.past)
+        return complex(hole.x - putt.distance, hole.y)
 
-    return corrected(strike, miss, putt.exactness)
+    found = corrected(strike, miss, putt.exactness)
+    return Read(found, hole, roll) if found and hole and roll else None
 
 
 def _instead(putt: Putt) -> float | None:
@@ -195,10 +212,15 @@ def _instead(putt: Putt) -> float | None:
 
         done, _ = followed(strike, shoot, FINEST_PACE)
         nearest = past + done * (putt.past - past)
-        return nearest if _nearly(replace(putt, past=nearest)) else past
+        return nearest if done and _nearly(replace(putt, past=nearest)) else past
     return None
 
 
 def _nearly(putt: Putt) -> Strike | None:
     """The strike of the read, nearly, where there is one."""
-    return None if abs(putt.downhill) >= putt.rho else _on_plane(putt) if putt.surface.is_plane else _bent(putt)
+    if abs(putt.downhill) >= putt.rho:
+        return None
+    if putt.surface.is_plane:
+        return _on_plane(putt)
+    found = _bent(putt)
+    return found.strike if found else None

@@ -25,7 +25,7 @@ SEAM = 1e-7  # m; a place this near to where two patches meet lies on the seam
 LANDING = 1e-10  # of a step; how exactly a step that leaves its patch is cut at the seam
 NEWTONS = 8  # steps to there; three are usual
 FIRST_STEP = 0.2  # of s, the logarithm of the speed left
-MOST_STEPS = 300  # a ball that is still on its way then, all but held by the slope, counts as running away
+MOST_STEPS = 150  # balls that rest need 100 at most, on the most broken greens; one that is still on its way then runs away
 
 
 class Point(NamedTuple):

@@ -28,9 +28,10 @@ SOFT = 0.6  # m/s; faster balls run out of the hole's width on any green that ho
 SECANTS = 5  # for an edge; one or two are usual
 FIRMER = 0.6  # m of roll; the first step towards the fastest launch
 LEAST = -2.0  # m/s of margin; a ball that stays out stays out
+LOST = -20.0  # m/s of margin; a ball with less passes the hole at four times its radius or more
 STRAYED = -0.5  # m/s of margin; a start with less is not near one that holes
 SURE = 0.2  # m/s of margin; what a parabola finds that is higher than its own points by more is looked at again
-ENDS = 4  # tries for the slowest or the fastest; one is usual
+ENDS = 3  # tries for the slowest or the fastest; one is usual
 STEEPEST = 60.0  # m/s of margin over half the width that the hole has from the ball; more is a jump
 CRESTS = 5  # parabolas for the greatest margin; one is usual
 MOST_CHANGED = 3.0  # times the width of the row beside it
@@ -243,7 +244,7 @@ class _Search:
             if values[end] < SURE:
                 break
             # the start that holes was lost sight of there: from near by it is found
-            inside, outside = end, outside + (outside - inside) * LEAST_AHEAD
+            inside, outside = end, end + copysign(max(abs(end - seed.launch) * LEAST_AHEAD, 8 * FRINGE * end), past)
         return end
 
     def crest(self, launch: float, aim: float) -> tuple[float, float]:
@@ -259,7 +260,10 @@ class _Search:
             if abs(place) <= 1 and (gained := -bend * place * place / 2) < SURE:
                 return aim + place * step, middle + gained
             aim += min(max(place, -MOST_AHEAD), MOST_AHEAD) * step
-        return aim, max(right, middle, left)
+            step /= 2 if abs(place) <= 1 else 1
+            if (most := max(right, middle, left)) < LOST:
+                break
+        return aim, most
 
     def edges(self, launch: float, width: float) -> Edges:
         """Lowest and highest start that hole at ``launch``, looked for +- ``width`` about what is known to hole."""

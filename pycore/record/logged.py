@@ -12,6 +12,7 @@ from pycore.constants import HOLE_RADIUS
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import Read, near, solve
+from pycore.putt.strike import Strike
 from pycore.record.opening import Opening, opening
 from pycore.record.player import Holed, Miss, Passed
 from pycore.record.strike import strike_to
@@ -134,7 +135,7 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
         return Evidence(logged, Holed(window, meant - found.aim, least, most, given), reading)
     if abs(stop) < HOLE_RADIUS:
         return "a ball that stops over the hole is holed; mend what was logged"
-    struck = strike_to(replace(putt, step_error=FOLLOWED), putt.distance + stop.real, stop.imag)
+    struck = _strike(*_key(putt), stop)
     if struck is None:
         return "no ball stops there as the green is given"
     coarse = given._replace(blur=told.finish / rolled, stretch=hypot(told.distance, told.finish) / rolled)
@@ -173,6 +174,13 @@ def _read(distance: float, stations: tuple[Station, ...], stimp_ft: float, past:
 def _opening(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float) -> Opening | None:
     found = _read(distance, stations, stimp_ft, past)
     return opening(Putt(distance, Surface(*stations), stimp_ft, past, FOLLOWED), found) if found else None
+
+
+@lru_cache(maxsize=1024)
+def _strike(distance: float, stations: tuple[Station, ...], stimp_ft: float, past: float, stop: complex) -> Strike | None:
+    found = _read(distance, stations, stimp_ft, past)
+    putt = Putt(distance, Surface(*stations), stimp_ft, past, FOLLOWED)
+    return strike_to(putt, distance + stop.real, stop.imag, found.strike.slopes if found else None)
 
 
 @lru_cache(maxsize=1024)

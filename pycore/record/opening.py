@@ -15,7 +15,7 @@ from typing import NamedTuple
 from pycore.constants import CAPTURE_SPEED, HOLE_RADIUS
 from pycore.putt.hole import capture_speed
 from pycore.putt.putt import Putt
-from pycore.putt.solve import Read, solve
+from pycore.putt.solve import Read, paced
 from pycore.roots import zero
 
 FIRMNESS = (0.0, 0.35, 0.7, 1.0)  # of the greatest speed that the hole takes; the paces at which the curves are laid
@@ -118,7 +118,7 @@ def opening(putt: Putt, found: Read) -> Opening | None:
     swung, like = 0j, found
     for share in FIRMNESS:
         past = firmest * share**2
-        meant = solve(replace(putt, past=past), like)
+        meant = paced(replace(putt, past=past), like)
         if meant is None:
             break
         like = meant

@@ -7,16 +7,16 @@ from math import inf
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
-from pycore.putt.strike import Strike, corrected
+from pycore.putt.strike import Slopes, Strike, corrected
 
 STEEPEST = 0.9  # of rho; the steepest plane from which the search on a bent green starts
 
 
-def strike_to(putt: Putt, x: float, y: float) -> Strike | None:
+def strike_to(putt: Putt, x: float, y: float, slopes: Slopes | None = None) -> Strike | None:
     """The strike after which the ball stops at x, y (m) from where it lay, hole covered; None where no ball stops there.
 
     On a plane a stop is a hole that the ball reaches with its last breath, so the read's own solution serves; on a bent
-    green corrections follow, from the plane that is most like it.
+    green corrections follow, from the plane that is most like it; ``slopes`` are those of a like strike.
     """
     stop = complex(x, y)
     if isinstance(putt.surface, Surface) and putt.surface.is_plane:
@@ -31,7 +31,7 @@ def strike_to(putt: Putt, x: float, y: float) -> Strike | None:
         end = roll.at(inf)
         return complex(end.x, end.y) - stop
 
-    return corrected(guess, miss, putt.exactness) if guess else None
+    return corrected(guess._replace(slopes=slopes), miss, putt.exactness) if guess else None
 
 
 def _on_plane(putt: Putt, plane: Station, stop: complex) -> Strike | None:
