@@ -8,6 +8,7 @@ from bisect import bisect_left
 from cmath import rect
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from math import acos, copysign, cos, pi, prod
 from typing import NamedTuple
 
@@ -23,6 +24,7 @@ EDGE = 1e-5  # rad; how exactly an edge is found
 FRINGE = 2e-4  # of the launch speed; how exactly the slowest and fastest are found
 INSIDE = 1e-3  # m/s of margin; a start that holes by so much is a good place to look for the edges from
 NEAREST = 4  # rows that tell where the edges of the next one are
+JUST = 1e-3  # of the launch; so far past the slowest and fastest it is looked whether they are
 NOTCH = 3e-5  # rad; so far past an edge it shows whether there is another
 SOFT = 0.6  # m/s; faster balls run out of the hole's width on any green that holds them
 SECANTS = 5  # for an edge; one or two are usual
@@ -241,10 +243,13 @@ class _Search:
                 step = (outside - inside) * min(max(1.1 * ahead, LEAST_AHEAD), MOST_AHEAD)
                 inside, outside = outside, outside + step
             end = zero(best, inside, outside, values[inside], values[outside], seed.launch * FRINGE)
-            if values[end] < SURE:
+            beyond = end + copysign(JUST * end, past)
+            # the start that holes may have been lost sight of there, or others hole farther on
+            aim, value = peak(partial(self.margin, beyond), self.along(beyond), self.turn / 2, INSIDE, self.turn / 4)
+            if value < 0:
                 break
-            # the start that holes was lost sight of there: from near by it is found
-            inside, outside = end, end + copysign(max(abs(end - seed.launch) * LEAST_AHEAD, 8 * FRINGE * end), past)
+            self.spine[beyond], values[beyond] = aim, value
+            inside, outside = beyond, beyond + (beyond - seed.launch) * LEAST_AHEAD
         return end
 
     def crest(self, launch: float, aim: float) -> tuple[float, float]:
