@@ -59,7 +59,7 @@ class Logged:
 
     ``line_error`` is how far left of the line meant the ball's line lay (rad), ``felt`` the slope felt (rise over run).
     ``read`` says whose aim it was, None if that is not known; an ``aim`` that is not known is taken to be the one needed.
-    A strike that was ``measured`` needs no finish.
+    A strike that was ``measured`` needs no finish. ``finish_sd`` is how sure it is where it stopped, m in each direction.
     """
 
     id: str
@@ -72,6 +72,7 @@ class Logged:
     felt: float | None = None
     read: Source | None = None
     measured: Measured | None = None
+    finish_sd: float = 0.0
 
 
 class Tallied(NamedTuple):
@@ -121,9 +122,10 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
         alone = Given(given.aim, blur=seen.start_sd, stretch=2 * seen.launch_sd)
         return Evidence(logged, Miss(seen.start - meant, (seen.launch / found.launch) ** 2 - 1, alone), reading)
     rolled = putt.distance + putt.past
+    finish = hypot(told.finish, logged.finish_sd)
     given = given._replace(stretch=told.distance / rolled)
     stop = logged.stop
-    if told.finish and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
+    if finish and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
         stop = Unseen()  # told so coarsely it may have stopped anywhere about the hole
     if stop is None or isinstance(stop, Unseen):
         window = _opening(*_key(putt))
@@ -138,7 +140,7 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
     struck = _strike(*_key(putt), stop)
     if struck is None:
         return "no ball stops there as the green is given"
-    coarse = given._replace(blur=told.finish / rolled, stretch=hypot(told.distance, told.finish) / rolled)
+    coarse = given._replace(blur=finish / rolled, stretch=hypot(told.distance, finish) / rolled)
     return Evidence(logged, Miss(struck.aim - meant, (struck.launch / found.launch) ** 2 - 1, coarse), reading)
 
 

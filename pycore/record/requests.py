@@ -48,6 +48,7 @@ class LoggedFields(PuttFields):
     start_sd_deg: Annotated[float, Range(0.0, 20.0, "degrees"), Doc("spread of the start", SD)] | None = None
     launch_mps: Annotated[Launch, Doc("launch", "measured, of the ball as it rolls")] | None = None
     launch_sd_mps: Annotated[float, Range(0.0, 5.0, "m/s"), Doc("spread of the launch", SD)] | None = None
+    finish_sd_m: Annotated[float, Range(0.0, 30.0, "m"), Doc("spread of the finish", SD)] | None = None
 
     def logged(self) -> Logged:
         """The putt in the engine's terms."""
@@ -65,6 +66,7 @@ class LoggedFields(PuttFields):
             None if felt is None else slope_from_percent(felt),
             self.read,
             self._measured(),
+            self.finish_sd_m or 0.0,
         )
 
     def _measured(self) -> Measured | None:

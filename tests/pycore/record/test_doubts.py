@@ -1,5 +1,6 @@
 """What a record gives away of how it was kept, and what the green as it was logged has to do with a putt."""
 
+from dataclasses import replace
 from datetime import UTC, datetime
 from math import hypot, sqrt
 
@@ -11,7 +12,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record import doubts
 from pycore.record.logged import Logged, Told, Unseen, evidence
-from pycore.record.player import Miss
+from pycore.record.player import Miss, Passed
 
 FOOT = 0.3048
 AT = datetime(2026, 5, 3, tzinfo=UTC)
@@ -89,3 +90,13 @@ def test_what_is_coarse_is_a_doubt_of_its_own():
     near = evidence(putt(3.0, complex(0.01, 0.0)), Told(0.0, 0.05))
     assert not isinstance(near, str)
     assert not isinstance(near.strike, Miss)
+
+
+def test_a_finish_that_was_measured_carries_its_own_doubt():
+    """An independent error of 0.15 m beside one of 0.2 m that comes of how it was told: 0.25 m (Pythagoras)."""
+    seen = evidence(replace(putt(3.0, complex(0.6, 0.4)), finish_sd=0.15), Told(0.0, 0.2))
+    assert not isinstance(seen, str)
+    assert (seen.strike.given.blur, seen.strike.given.stretch) == pytest.approx((0.25 / 3.3, 0.25 / 3.3))
+    near = evidence(replace(putt(3.0, complex(0.03, 0.0)), finish_sd=0.15))
+    assert not isinstance(near, str)
+    assert isinstance(near.strike, Passed)
