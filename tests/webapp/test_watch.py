@@ -1,6 +1,5 @@
 """The whole way from the camera to the kept putt: films drawn by OpenCV, played by Chromium in place of a camera."""
 
-import json
 import math
 import re
 from collections.abc import Callable, Iterator
@@ -11,25 +10,11 @@ import pytest
 from playwright.sync_api import Page, Playwright, expect
 
 import browser
-import environment
-from tests.filmed_balls import Scene, write
-from tests.struck_balls import Camera, Rolled, Strike
+from tests.filmed_balls import Scene
+from tests.struck_balls import Rolled
+from tests.watching import DISTANCE, ENTRIES, HELD, PUTT, SIZE, launched, mark, ready, scene, touch
 
-DOWNHILL = (0.0, -0.01)
-SIZE = (400, 720)  # a slow machine has to play it, and Chromium would cut off more
-DISTANCE, STIMP = 2.5, 10.0
-PUTT = {"distance_m": DISTANCE, "slope_percent": 1.0, "fall_deg": 90.0, "stimp_ft": STIMP, "past_m": 0.3048}
-CAMERA = Camera(SIZE, 621.0, 0.9, 0.05, 0.7, 0.3, 0.0, 0.0, 0.0, DOWNHILL)
-FILM_MM = CAMERA.focal * math.hypot(36, 24) / math.hypot(*SIZE)
-HELD = {"alpha": 20, "beta": 90 - math.degrees(CAMERA.pitch), "gamma": 0}
-ENTRIES = "async () => (await (await import('/records/db.js')).readAll()).filter(({ kind }) => kind === 'putt')"
-
-type Filmed = Callable[..., Page]
-
-
-def scene(speed: float, start_deg: float, **more: Any) -> Scene:
-    strike = Strike(DISTANCE, DOWNHILL, STIMP, speed, math.radians(start_deg), more.pop("slip", 0.0))
-    return Scene(strike, CAMERA, **more)
+Filmed = Callable[..., Page]
 
 
 @pytest.fixture
@@ -39,57 +24,17 @@ def filmed(playwright: Playwright, site: Any, tmp_path: Path) -> Iterator[Filmed
     errors: list[str] = []
 
     def filmed(*scenes: Scene) -> Page:
-        film = tmp_path / "putts.mjpeg"
-        write(list(scenes), film)
-        flags = [
-            "--use-fake-device-for-media-stream",
-            "--use-fake-ui-for-media-stream",
-            f"--use-file-for-fake-video-capture={film}",
-        ]
-        launched = playwright.chromium.launch(executable_path=environment.chromium(), args=[*browser.FLAGS, *flags])
-        opened.append(launched)
-        page = launched.new_context(viewport=browser.PHONE, has_touch=True).new_page()
+        opened.append(launched(playwright, tmp_path / "putts.mjpeg", list(scenes)))
+        page: Page = opened[-1].new_context(viewport=browser.PHONE, has_touch=True).new_page()
         page.on("console", lambda message: errors.append(message.text) if message.type == "error" else None)
         page.on("pageerror", lambda error: errors.append(str(error)))
-        record = {"schema": 1, "cautioned": True, "putt": PUTT, "sighted": {"film_m": CAMERA.height, "film_mm": FILM_MM}}
-        page.add_init_script(f"localStorage.borrowline ??= {json.dumps(json.dumps(record))}")
-        page.goto(site.url)
-        expect(page.get_by_role("button", name=re.compile(r"^Make .*%"))).to_be_visible(timeout=60_000)
-        page.context.new_cdp_session(page).send("DeviceOrientation.setDeviceOrientationOverride", HELD)
-        page.get_by_role("link", name="Watch it").click()
+        ready(page, site.url)
         return page
 
     yield filmed
     for each in opened:
         each.close()
     assert errors == []
-
-
-def touch(page: Page, place: tuple[float, float]) -> None:
-    page.locator(".film").evaluate(
-        """(film, [x, y]) => {
-          const box = film.getBoundingClientRect();
-          const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
-          film.dispatchEvent(new MouseEvent('click', at));
-        }""",
-        [place[0] / SIZE[0], place[1] / SIZE[1]],
-    )
-
-
-def mark(page: Page, seen: Scene) -> None:
-    """Touches ball and hole, somewhat beside them; a ball that rolls just then is waited for."""
-    page.get_by_role("button", name="Open the camera").click()
-    says = page.locator(".watch-says")
-    expect(says).to_have_text("Touch the ball", timeout=20_000)
-    ball, hole = seen.pixel(0.0, 0.0, 0.021), seen.pixel(DISTANCE)
-    for _ in range(40):
-        touch(page, (ball[0] + 6, ball[1] - 4))
-        expect(says).to_have_text("Touch the middle of the hole")
-        if not page.get_by_role("alert").count():
-            break
-        page.get_by_role("button", name="Mark again").click()
-        page.wait_for_timeout(400)
-    touch(page, (hole[0] - 5, hole[1] + 3))
 
 
 def test_from_the_camera_to_the_kept_putt_without_another_touch(filmed: Filmed, until: Any) -> None:
@@ -122,16 +67,35 @@ def _start(rolled: Rolled) -> float:
     return math.degrees(rolled.as_rolled()[1])
 
 
-# A camera whose picture the page draws itself: bare grass
+# A camera whose picture the page draws itself: rough grass, a ball and a hole, as `shown` has them
 DRAWN = """() => {
+  window.shown = { ball: false, lit: 1, shift: 0, every_ms: 33 };
+  const grass = new OffscreenCanvas(520, 800);
+  const blade = grass.getContext('2d');
+  for (let y = 0, state = 1; y < 800; y += 4)
+    for (let x = 0; x < 520; x += 4) {
+      state = (state * 16807) % 2147483647;
+      blade.fillStyle = `rgb(50 ${100 + (state % 40)} 60)`;
+      blade.fillRect(x, y, 4, 4);
+    }
   navigator.mediaDevices.getUserMedia = async () => {
     const canvas = Object.assign(document.createElement('canvas'), { width: 450, height: 800 });
     const pen = canvas.getContext('2d');
-    setInterval(() => {
-      pen.fillStyle = '#3a7d44';
-      pen.fillRect(0, 0, 450, 800);
-    }, 33);
-    const stream = canvas.captureStream(30);
+    const disc = (u, v, wide, high, ink) => {
+      pen.fillStyle = ink;
+      pen.beginPath();
+      pen.ellipse(u + shown.shift, v, wide, high, 0, 0, 7);
+      pen.fill();
+    };
+    const draw = () => {
+      pen.filter = `brightness(${shown.lit})`;
+      pen.drawImage(grass, shown.shift - 35, 0);
+      disc(240, 250, 14, 5, '#101010');
+      if (shown.ball) disc(225, 600, 15, 15, '#f0f0f0');
+      setTimeout(draw, shown.every_ms);
+    };
+    draw();
+    const stream = canvas.captureStream();
     window.track = stream.getVideoTracks()[0];
     return stream;
   };
@@ -149,18 +113,64 @@ def test_without_leave_for_the_camera_the_putt_is_noted_by_hand(phone: Any) -> N
     expect(page.get_by_role("button", name="Open the camera")).to_be_visible()
 
 
-def test_bare_grass_is_no_ball_and_a_camera_taken_away_is_said(phone: Any) -> None:
-    page = phone.ready(putt=PUTT)
+def drawn(phone: Any) -> Page:
+    page: Page = phone.ready(putt=PUTT)
     page.context.new_cdp_session(page).send("DeviceOrientation.setDeviceOrientationOverride", HELD)
     page.evaluate(DRAWN)
     page.get_by_role("link", name="Watch it").click()
     page.get_by_role("button", name="Open the camera").click()
     expect(page.locator(".watch-says")).to_have_text("Touch the ball")
-    touch(page, (225, 600))
-    expect(page.get_by_role("alert")).to_contain_text("No ball shows there")
+    return page
+
+
+def touch_drawn(page: Page, u: float, v: float) -> None:
+    touch(page, (u * SIZE[0] / 450, v * SIZE[1] / 800))
+
+
+def test_each_way_to_fail_has_its_own_words(phone: Any) -> None:
+    page = drawn(phone)
+    says, alert = page.locator(".watch-says"), page.get_by_role("alert")
+    touch_drawn(page, 225, 600)
+    expect(alert).to_contain_text("No ball shows there")
+    page.get_by_role("button", name="Mark again").click()
+    page.evaluate("shown.ball = true")
+    page.wait_for_timeout(150)
+    touch_drawn(page, 228, 605)
+    touch_drawn(page, 243, 252)
+    expect(says).to_have_text("Ready. Putt when you like")
+    page.evaluate("shown.lit = 0.1")
+    expect(says).to_contain_text("Too dark to see a ball")
+    page.evaluate("shown.lit = 1")
+    expect(says).to_have_text("Ready. Putt when you like")
+    page.evaluate("Object.assign(shown, { shift: 14, every_ms: 150 })")
+    expect(says).to_contain_text("The phone was moved")
+    expect(page.get_by_text("Fewer than 15 pictures a second")).to_be_visible()
     page.evaluate("track.dispatchEvent(new Event('ended'))")
-    expect(page.get_by_role("alert")).to_contain_text("taken the camera away")
+    expect(alert).to_contain_text("taken the camera away")
     assert page.evaluate("track.readyState") == "ended"
+
+
+def test_the_lens_of_a_camera_is_measured_once(phone: Any) -> None:
+    """A thing of 36 in seen 300 px wide from 60 in: 500 px of focal length in a picture 918 px across; film has 43.27 mm."""
+    page = drawn(phone)
+    expect(page.get_by_text("not measured")).to_be_visible()
+    page.get_by_role("button", name="Measure the lens").click()
+    touch_drawn(page, 75, 400)
+    touch_drawn(page, 375, 400)
+    told = page.get_by_text(re.compile(r"^[\d.]+ mm: [\d.]+° from top to bottom$"))
+    mm = float(told.inner_text().split()[0])
+    assert mm == pytest.approx(500 * 43.2666 / math.hypot(450, 800), rel=0.015)  # a touch is a whole pixel of the screen
+    page.get_by_role("button", name="One end").click()
+    for _ in range(12):
+        page.get_by_role("button", name="Half a pixel left").click()
+    wider = round(mm * 306 / 300, 1)
+    expect(told).to_have_text(re.compile(f"^({'|'.join(f'{wider + off:.1f}' for off in (-0.1, 0, 0.1))}) mm"))
+    kept = f"Lens {told.inner_text().split()[0]} mm, measured"
+    page.get_by_role("button", name="Keep this lens").click()
+    expect(page.get_by_text(kept)).to_be_visible()
+    page.get_by_role("button", name="Close the camera").click()
+    page.get_by_role("button", name="Open the camera").click()
+    expect(page.get_by_text(kept)).to_be_visible()
 
 
 def test_it_is_reached_from_the_greens_speed_and_from_a_block_that_it_counts(phone: Any) -> None:

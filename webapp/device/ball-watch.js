@@ -29,6 +29,8 @@ const LONGEST_S = 20;
 /** Widths that a ball has to go to have rolled. */
 const ROLLED = 3;
 const LEAST_SIGHTS = 6;
+/** A ball that would be out of the picture so soon has left it. */
+const SOON_S = 0.2;
 const AGAIN_S = 0.5;
 const GONE_S = 1.5;
 /** The next ball is about as wide as the first one, and about as bright. */
@@ -54,6 +56,8 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
   let first = null;
   /** @type {Patch | null} */
   let still = null;
+  /** How light it is. */
+  let lit = 0;
   /** @type {Ball | null} at rest */
   let lies = null;
   let stillSince = -1;
@@ -123,6 +127,7 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     first ??= whole;
     lies = found;
     still = withoutBall(whole, found);
+    lit = mean(now.light);
     rest = [];
     seenAt = t;
     turn('ready');
@@ -159,12 +164,12 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     turn('rolling');
   }
 
-  /** Whether something stands before the place where the ball lay. @param {Ball} at */
+  /** Whether something stands before the place where the ball lay; the light may have changed. @param {Ball} at */
   function covered(at) {
     const [x, y, wide, high] = around(at.u, at.v, at.width);
     const now = film.part(x, y, wide, high);
     const before = partOf(/** @type {Patch} */ (still), x, y, wide, high);
-    return changed(now, before, 0, 2 * CHANGED) > 0.3;
+    return changed(now, before, mean(film.small().light) - lit, 2 * CHANGED) > 0.3;
   }
 
   /** @param {number} t */
@@ -211,9 +216,17 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     const at = /** @type {Ball} */ (lies);
     const farthest = Math.max(...sights.map(([, u, v]) => Math.hypot(u - at.u, v - at.v)));
     const rolled = sights;
+    const enough = rolled.length >= LEAST_SIGHTS + rest.length || leaves();
     again();
-    if (farthest > ROLLED * at.width && rolled.length >= LEAST_SIGHTS + rest.length) onRoll(rolled);
+    if (farthest > ROLLED * at.width && enough) onRoll(rolled);
     rest = [];
+  }
+
+  /** Whether the ball was last seen on its way out of the picture. */
+  function leaves() {
+    const [, u, v] = /** @type {Sight} */ (sights.at(-1));
+    const [soonU, soonV] = [u + SOON_S * speed.u, v + SOON_S * speed.v];
+    return soonU < 0 || soonU > width || soonV < 0 || soonV > height;
   }
 
   function again() {

@@ -7,15 +7,17 @@ import { html } from 'lit-html';
 import { number, percents } from '../format.js';
 
 /** @param {number} deg */
-const side = (deg) => `${number(Math.abs(deg), 1)}° ${deg < 0 ? 'right' : 'left'}`;
+const degrees = (deg) => `${number(Math.abs(deg), 1)}°`;
 /** @param {number} share */
 const part = (share) => percents(100 * Math.abs(share), 0);
+/** @param {number} deg */
+const side = (deg) => (Math.abs(deg) < 0.05 ? '0°' : `${degrees(deg)} ${deg < 0 ? 'right' : 'left'}`);
 /** @param {number} share */
-const length = (share) => `${part(share)} ${share < 0 ? 'short' : 'long'}`;
+const length = (share) => (Math.abs(share) < 0.005 ? part(0) : `${part(share)} ${share < 0 ? 'short' : 'long'}`);
 
 /** @type {Record<'start' | 'pace', {what: string, lean: (value: number) => string, spread: (value: number) => string}>} */
 const SAID = {
-  start: { what: 'Start', lean: side, spread: (deg) => `${number(deg, 1)}°` },
+  start: { what: 'Start', lean: side, spread: degrees },
   pace: { what: 'Pace', lean: length, spread: part },
 };
 
@@ -31,15 +33,21 @@ function told(kind, { strikes, lean, spread, more }) {
     <p class="block-enough">${enough}</p>`;
 }
 
-/** Empty where none was seen. @param {State} state */
-export function watchedBlock({ practice: { run, blocks }, practicePage: { drills }, answers: { block } }) {
+/** How they lean and scatter; empty where too few were seen. @param {State} state */
+export function blockRow({ practice: { run, blocks }, practicePage: { drills }, answers: { block } }) {
   if (!run?.strikes?.length) return '';
   const inHand = blocks[run.block];
   const skill = (inHand?.card ?? drills.find(({ id }) => id === inHand?.drill))?.skill;
   const kind = skill === 'pace' ? 'pace' : 'start';
   const row = block?.[kind];
-  return html`<section class="watched-block" aria-label="Seen by the phone" tabindex="0">
-    <p class="block-last" role="status">${run.said}</p>
-    ${row ? told(kind, row) : ''}
-  </section>`;
+  return row ? told(kind, row) : '';
 }
+
+/** The last of them with it; empty where none was seen. @param {State} state */
+export const watchedBlock = (state) =>
+  state.practice.run?.strikes?.length
+    ? html`<section class="watched-block" aria-label="Seen by the phone" tabindex="0">
+        <p class="block-last" role="status">${state.practice.run.said}</p>
+        ${blockRow(state)}
+      </section>`
+    : '';

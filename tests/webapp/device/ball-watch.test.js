@@ -166,6 +166,18 @@ test('a light patch of grass where the ball lay is not taken for the next one, w
   assert.deepEqual(phases, ['ready', 'settling', 'empty', 'ready']);
 });
 
+test('a ball that leaves the picture at once is told, few as its sights are', () => {
+  const struck = (t) => ({ ...BALL, u: BALL.u + Math.max(0, 2000 * (t - 1.5)) });
+  const { rolls } = played({ seconds: 3, things: (t) => [HOLE, struck(t)] });
+  assert.equal(rolls.length, 1);
+  assert.ok(rolls[0].filter(([t]) => t > 1.5).length < 6);
+});
+
+test('when it gets dark over a ball that lies ready it says so, and goes on in the light', () => {
+  const { phases } = played({ seconds: 7, things: () => [HOLE, BALL], options: (t) => ({ lit: t > 1.5 && t < 5 ? 0.1 : 1 }) });
+  assert.deepEqual(phases, ['ready', 'settling', 'dark', 'ready']);
+});
+
 test('in the dark it says so', () => {
   assert.deepEqual(played({ seconds: 1.5, things: () => [BALL], options: () => ({ lit: 0.1 }) }).phases, ['dark']);
 });

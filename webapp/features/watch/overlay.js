@@ -8,7 +8,7 @@ const CASING = 'rgb(0 0 0 / 65%)';
 const MEANT = '#ffffff';
 const SEEN = '#ffd400';
 /** Of the picture's width. */
-const THIN = 1 / 300;
+const THIN = 1 / 200;
 /** How much larger the magnifier shows it, and how much of the picture, px. */
 const TIMES = 6;
 const HALF = 20;

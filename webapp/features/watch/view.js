@@ -5,7 +5,7 @@
  */
 import { html } from 'lit-html';
 import { distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
-import { watchedBlock } from '../../parts/watched-block.js';
+import { blockRow } from '../../parts/watched-block.js';
 import { BUDGET, taken } from '../../records/pictures.js';
 import { field } from './field.js';
 import { lens, measuring } from './lens.js';
@@ -50,7 +50,7 @@ export function view(state, act) {
         : ''
     }
     ${watchPage.last ? html`<p class="watch-words" role="status">${watchPage.last.value.words}</p>` : ''}
-    ${practice.run ? html`${inSession(practice.run)}${watchedBlock(state)}` : ''}
+    ${practice.run ? html`${inSession(practice.run)}${blockRow(state)}` : ''}
     ${stream ? watching(state, act) : before(state, act)}
     ${watchPage.last ? seen(state, watchPage.last, act) : ''}
     <p class="told" role="status">${told}</p>
@@ -113,7 +113,7 @@ function chosenWays({ watchPage: { silent, pictures }, entries }, act) {
     </div>
     ${
       pictures
-        ? html`<p class="quiet">A small picture is kept with each putt: ${number(taken(entries ?? []) / 1e6, 1)} of
+        ? html`<p class="quiet">A small picture is kept with each putt: ${number(taken(entries ?? []) / 1e6, 2)} of
           ${number(BUDGET / 1e6, 0)} MB taken. When that is full the oldest pictures go; their putts stay.</p>`
         : ''
     }`;
