@@ -22,7 +22,9 @@ PAGE_B = 4096
 def prove(cases: int = 20) -> Proof:
     if not cases:
         return [Row("minutes", 0)]
-    heap, resident, nodes = [], [], []
+    heap: list[float] = []
+    resident: list[float] = []
+    nodes: list[float] = []
     site = Site(dist.build(), dist.modules())
     with sync_playwright() as playwright, tempfile.TemporaryDirectory() as folder:
         putts = [scene(1.62, 3.2, legs=True, second=True), scene(1.95, 4.4, second=True, slip=0.4)]
