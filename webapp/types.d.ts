@@ -587,6 +587,8 @@ export interface RoundEntry extends EntryHead {
 export interface WorthEntry extends EntryHead, Putt {
   kind: 'worth';
   name: string;
+  /** A small JPEG as text. */
+  picture?: string;
 }
 
 export type Entry = PuttEntry | NoteEntry | DrillEntry | GreenEntry | RoundEntry | WorthEntry;

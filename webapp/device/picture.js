@@ -31,3 +31,17 @@ const SAME_SHAPE = 0.01;
  */
 export const isCropped = (picture, taken) =>
   taken !== null && Math.abs((picture.width * taken.height) / (picture.height * taken.width) - 1) > SAME_SHAPE;
+
+/**
+ * A picture as the text of a JPEG no larger than that on its longer side.
+ * @param {HTMLCanvasElement} whole @param {{side: number, quality: number}} size
+ */
+export function smallJpeg(whole, { side, quality }) {
+  const scale = Math.min(1, side / Math.max(whole.width, whole.height));
+  const [width, height] = [Math.round(whole.width * scale), Math.round(whole.height * scale)];
+  const small = Object.assign(document.createElement('canvas'), { width, height });
+  const pen = /** @type {CanvasRenderingContext2D} */ (small.getContext('2d'));
+  pen.imageSmoothingQuality = 'high';
+  pen.drawImage(whole, 0, 0, width, height);
+  return small.toDataURL('image/jpeg', quality);
+}

@@ -85,6 +85,7 @@ const OWN = {
   worth: (data) => ({
     name: checkText('name', data.name ?? '', LONGEST_TEXT),
     ...ofGreen(data, true),
+    ...(data.picture === undefined ? {} : { picture: checkPicture(data.picture) }),
   }),
 };
 

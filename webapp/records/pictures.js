@@ -1,6 +1,7 @@
 /**
- * Pictures of putts in the record: each a small JPEG in its putt, as text, and all of them within a budget.
- * @import {Entry, PuttEntry} from '../types.js'
+ * Pictures of putts in the record and in a place's book: each a small JPEG in its entry, as text, and all of them within a
+ * budget.
+ * @import {Entry, PuttEntry, WorthEntry} from '../types.js'
  */
 import { shown } from './checks.js';
 import { after } from './clock.js';
@@ -8,6 +9,8 @@ import { after } from './clock.js';
 /** Characters, which are bytes of the database and of a file: about a hundred pictures. */
 export const BUDGET = 6_000_000;
 const LARGEST = 200_000;
+/** One of them: its longer side, px, sharp enough on a phone's screen, and the quality of its JPEG. */
+export const KEPT = { side: 640, quality: 0.7 };
 const BEGINS = 'data:image/jpeg;base64,';
 
 /** @param {unknown} value @returns {string} */
@@ -18,7 +21,7 @@ export function checkPicture(value) {
 }
 
 /** @param {Entry} entry */
-const sizeOf = (entry) => (entry.kind === 'putt' ? (entry.picture?.length ?? 0) : 0);
+const sizeOf = (entry) => (entry.kind === 'putt' || entry.kind === 'worth' ? (entry.picture?.length ?? 0) : 0);
 
 /** How much of the budget is taken. @param {Entry[]} entries */
 export const taken = (entries) => entries.reduce((sum, entry) => sum + sizeOf(entry), 0);
@@ -26,12 +29,13 @@ export const taken = (entries) => entries.reduce((sum, entry) => sum + sizeOf(en
 /** @template {Entry} T @param {T} entry @returns {T} */
 export function withoutPicture(entry) {
   if (!sizeOf(entry)) return entry;
-  const { picture: _, ...rest } = /** @type {PuttEntry} */ (entry);
+  const { picture: _, ...rest } = /** @type {PuttEntry | WorthEntry} */ (entry);
   return /** @type {T} */ (/** @type {Entry} */ (rest));
 }
 
 /**
- * The oldest putts, without their pictures, that make room for so much more; the putts stay.
+ * The oldest putts, without their pictures, that make room for so much more; the putts stay, and so does what was put into a
+ * book by hand.
  * @param {Entry[]} entries newest first @param {number} more
  */
 export function makeRoom(entries, more) {
@@ -39,7 +43,7 @@ export function makeRoom(entries, more) {
   const changed = [];
   for (const entry of [...entries].reverse()) {
     if (over <= 0) break;
-    if (!sizeOf(entry)) continue;
+    if (entry.kind !== 'putt' || !sizeOf(entry)) continue;
     over -= sizeOf(entry);
     changed.push({ ...withoutPicture(entry), changed: after(entry.changed) });
   }

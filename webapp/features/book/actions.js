@@ -3,10 +3,12 @@
  * @import {App} from '../../app.js'
  * @import {BookPage, Putt, Refusal, WorthEntry} from '../../types.js'
  */
+import { openPicture, smallJpeg } from '../../device/picture.js';
 import { plain, withSpeed } from '../../doubt.js';
+import { BUDGET, KEPT, makeRoom, taken } from '../../records/pictures.js';
 import { refusalWords } from '../../refusal.js';
 
-const NOT_OF_A_PUTT = ['kind', 'id', 'at', 'changed', 'place', 'text', 'name', 'sample', 'gone'];
+const NOT_OF_A_PUTT = ['kind', 'id', 'at', 'changed', 'place', 'text', 'name', 'picture', 'sample', 'gone'];
 /** The putt alone, with how sure it is. @param {WorthEntry} entry */
 const puttOf = (entry) =>
   /** @type {Putt} */ (
@@ -65,6 +67,25 @@ export function actions({ store, engine, record }) {
       if (!entry) return;
       store.change('try it at the speed of today', { putt: withSpeed(puttOf(entry), store.state.settings.stimp_ft) });
       location.hash = 'read';
+    },
+    /** A photograph of it, small enough for the record. @param {string} id @param {File} file */
+    async show(id, file) {
+      const entry = worth(id);
+      const { entries } = store.state;
+      if (!entry || !entries) return;
+      const whole = await openPicture(file).catch(() => null);
+      if (!whole) return set('no picture', { said: 'This file holds no picture that can be opened here.' });
+      const picture = smallJpeg(whole, KEPT);
+      const room = makeRoom(entries, picture.length);
+      const after = entries.map((each) => room.find(({ id }) => id === each.id) ?? each);
+      if (taken(after) + picture.length > BUDGET)
+        return set('no room', { said: 'The book’s pictures take all the room that there is: delete one first.' });
+      if ((await record.write(room)) && (await record.change(id, { picture })))
+        set('shown', { said: 'The photograph is kept.' });
+    },
+    /** @param {string} id */
+    async hide(id) {
+      if (await record.change(id, { picture: undefined })) set('picture deleted', { said: 'The photograph is deleted.' });
     },
     /** @param {string} id */
     async remove(id) {

@@ -107,6 +107,7 @@ function study(entry, state, act) {
   const side = seen && aimWords(seen);
   return html`<section><h2>${entry.name}</h2><p>${puttWords(entry, state)}, at ${number(entry.stimp_ft, 1)} ft</p>
     ${entry.text ? html`<p>${entry.text}</p>` : ''}
+    ${entry.picture ? html`<img class="entry-picture" src=${entry.picture} alt="Photograph of ${entry.name}">` : ''}
     <div class="fields">${numberField({
       name: 'book-guess',
       label: 'Your aim',
@@ -129,6 +130,15 @@ function study(entry, state, act) {
     }
     <div class="gives"><button type="button" class="word" @click=${() => act.tryIt(entry.id)}>Try it at today’s
       ${number(settings.stimp_ft, 1)} ft</button>
+      ${
+        entry.picture
+          ? html`<button type="button" class="word" @click=${() => act.hide(entry.id)}>Delete the photograph</button>`
+          : html`<label class="word chooses">Add a photograph<input type="file" accept="image/*" class="hidden-input"
+            @change=${(/** @type {Event} */ event) => {
+              const [file] = /** @type {HTMLInputElement} */ (event.target).files ?? [];
+              if (file) void act.show(entry.id, file);
+            }}></label>`
+      }
       <button type="button" class="word" @click=${() => act.remove(entry.id)}>Delete</button> <button type="button"
         class="word" @click=${() => act.open('')}>Back</button></div></section>`;
 }

@@ -2,10 +2,10 @@
  * A putt that was seen, as the record has it; and its picture, small enough that a season of them fits.
  * @import {PuttEntry, WatchedPutt} from '../../types.js'
  */
+import { smallJpeg } from '../../device/picture.js';
 import { drawn } from './overlay.js';
 
-/** A picture's longer side, px, and the quality of its JPEG: to keep, sharp enough on a phone's screen; and to give away. */
-export const KEPT = { side: 640, quality: 0.7 };
+/** A picture to give away: its longer side, px, and the quality of its JPEG. */
 export const GIVEN = { side: 1920, quality: 0.85 };
 
 /**
@@ -44,16 +44,9 @@ export function entryOf({ value, putt, aim_deg }, result, place, picture) {
 
 /**
  * The putt on its still picture, the way seen over the line meant; empty where there is none.
- * @param {WatchedPutt} last @param {typeof KEPT} size
+ * @param {WatchedPutt} last @param {typeof GIVEN} size
  */
-export function pictureOf(last, { side, quality }) {
+export function pictureOf(last, size) {
   const whole = drawn(last);
-  if (!whole) return '';
-  const scale = Math.min(1, side / Math.max(whole.width, whole.height));
-  const [width, height] = [Math.round(whole.width * scale), Math.round(whole.height * scale)];
-  const small = Object.assign(document.createElement('canvas'), { width, height });
-  const pen = /** @type {CanvasRenderingContext2D} */ (small.getContext('2d'));
-  pen.imageSmoothingQuality = 'high';
-  pen.drawImage(whole, 0, 0, width, height);
-  return small.toDataURL('image/jpeg', quality);
+  return whole ? smallJpeg(whole, size) : '';
 }
