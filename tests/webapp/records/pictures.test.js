@@ -32,6 +32,16 @@ test('the oldest pictures make room, their putts stay, and no more go than have 
   );
 });
 
+test('what was put into a book by hand takes room and is never the one to go', () => {
+  const entries = [putt('new', BUDGET / 4), { ...putt('kept', BUDGET / 2), kind: 'worth' }];
+  assert.equal(taken(entries), BUDGET * 0.75);
+  assert.deepEqual(
+    makeRoom(entries, BUDGET).map(({ id }) => id),
+    ['new'],
+  );
+  assert.equal(withoutPicture(entries[1]).picture, undefined);
+});
+
 test('what is no JPEG is no picture', () => {
   assert.equal(checkPicture(picture(100)).length, 100);
   for (const wrong of [7, 'data:text/html;base64,AAAA', `${picture(100)}"><script>`, picture(300_000)])
