@@ -144,12 +144,11 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
       seenAt = t;
       return;
     }
+    // gone without a roll, or pushed aside
+    if (t - seenAt > GONE_S && !covered(at)) return again();
     const reach = at.width * 12;
     const gone = look(around(at.u, at.v - reach / 2 + 2 * at.width, at.width * 5, reach / 2), { ...at, reach });
-    if (!gone) {
-      if (t - seenAt > GONE_S && !covered(at)) again();
-      return;
-    }
+    if (!gone) return;
     const away = Math.hypot(gone.u - at.u, gone.v - at.v);
     const last = sights.at(-1);
     if (away < Math.max(3, 0.25 * at.width) || (last && Math.hypot(last[1] - at.u, last[2] - at.v) >= away)) {

@@ -178,6 +178,15 @@ test('when it gets dark over a ball that lies ready it says so, and goes on in t
   assert.deepEqual(phases, ['ready', 'settling', 'dark', 'ready']);
 });
 
+test('a ball that was pushed aside is waited for where it lies now', () => {
+  const { phases, rolls, watch } = played({
+    seconds: 6,
+    things: (t) => [HOLE, { ...BALL, u: t < 1.5 ? BALL.u : BALL.u + 14 }],
+  });
+  assert.deepEqual([phases.at(-2), phases.at(-1), rolls.length], ['settling', 'ready', 0]);
+  assert.ok(Math.abs(watch.ball.u - BALL.u - 14) < 1);
+});
+
 test('in the dark it says so', () => {
   assert.deepEqual(played({ seconds: 1.5, things: () => [BALL], options: () => ({ lit: 0.1 }) }).phases, ['dark']);
 });
