@@ -1,11 +1,13 @@
 """Height lines of a relief."""
 
 from collections.abc import Callable
+from itertools import pairwise
 from math import ceil, floor
 
 from pycore.roots import zero
 
 type Place = tuple[float, float]
+type Height = Callable[[float, float], float]
 type Edge = tuple[bool, int, int]
 """A side of a cell of the lattice: along y or not, and the lattice point where it begins."""
 
@@ -14,7 +16,7 @@ MOST_LINES = 14  # heights
 EXACT = 1e-5  # m; how exactly a point of a line is placed
 
 
-def contours(height: Callable[[float, float], float], xs: list[float], ys: list[float]) -> list[tuple[float, list[Place]]]:
+def contours(height: Height, xs: list[float], ys: list[float]) -> list[tuple[float, list[Place]]]:
     """Lines of equal height over the lattice of ``xs`` and ``ys``: height and points of each.
 
     Marching squares. Points lie on the lattice's lines, where the height is exact; a cell with two lines through it joins
@@ -23,31 +25,40 @@ def contours(height: Callable[[float, float], float], xs: list[float], ys: list[
     lattice = [[height(x, y) for y in ys] for x in xs]
     lowest, highest = min(map(min, lattice)), max(map(max, lattice))
     step = next((step for step in STEPS if highest - lowest <= MOST_LINES * step), STEPS[-1])
-    found = []
-    for number in range(ceil(lowest / step), floor(highest / step) + 1):
-        level = number * step
-        found += [(level, line) for line in _level(height, lattice, xs, ys, level)]
-    return found
-
-
-def _level(
-    height: Callable[[float, float], float], lattice: list[list[float]], xs: list[float], ys: list[float], level: float
-) -> list[list[Place]]:
-    ways: dict[Edge, list[Edge]] = {}
-    for i in range(len(xs) - 1):
-        column, after = lattice[i], lattice[i + 1]
+    ways: dict[int, dict[Edge, list[Edge]]] = {number: {} for number in range(ceil(lowest / step), floor(highest / step) + 1)}
+    for i, (column, after) in enumerate(pairwise(lattice)):
         for j in range(len(ys) - 1):
-            a, b, c, d = column[j] > level, after[j] > level, after[j + 1] > level, column[j + 1] > level
-            if a == b == c == d:
-                continue
-            south, east, north, west = (False, i, j), (True, i + 1, j), (False, i, j + 1), (True, i, j)
-            cut = [edge for edge, cuts in ((south, a != b), (east, b != c), (north, c != d), (west, d != a)) if cuts]
-            if len(cut) == 4:
-                middle = height((xs[i] + xs[i + 1]) / 2, (ys[j] + ys[j + 1]) / 2) > level
-                cut = [south, east, north, west] if middle == a else [west, south, east, north]
-            for one, other in zip(cut[::2], cut[1::2], strict=True):
-                ways.setdefault(one, []).append(other)
-                ways.setdefault(other, []).append(one)
+            corners = column[j], after[j], after[j + 1], column[j + 1]
+            for number in range(ceil(min(corners) / step), floor(max(corners) / step) + 1):
+                for one, other in _through(height, xs, ys, (i, j), corners, number * step):
+                    ways[number].setdefault(one, []).append(other)
+                    ways[number].setdefault(other, []).append(one)
+    return [(number * step, line) for number in ways for line in _lines(height, lattice, xs, ys, number * step, ways[number])]
+
+
+def _through(
+    height: Height, xs: list[float], ys: list[float], cell: tuple[int, int], corners: tuple[float, ...], level: float
+) -> list[tuple[Edge, Edge]]:
+    """Pairs of sides of a cell between which a line of this height passes through it."""
+    i, j = cell
+    a, b, c, d = (corner > level for corner in corners)
+    south, east, north, west = (False, i, j), (True, i + 1, j), (False, i, j + 1), (True, i, j)
+    cut = [edge for edge, cuts in ((south, a != b), (east, b != c), (north, c != d), (west, d != a)) if cuts]
+    if len(cut) == 4:
+        middle = height((xs[i] + xs[i + 1]) / 2, (ys[j] + ys[j + 1]) / 2) > level
+        cut = [south, east, north, west] if middle == a else [west, south, east, north]
+    return list(zip(cut[::2], cut[1::2], strict=True))
+
+
+def _lines(
+    height: Height,
+    lattice: list[list[float]],
+    xs: list[float],
+    ys: list[float],
+    level: float,
+    ways: dict[Edge, list[Edge]],
+) -> list[list[Place]]:
+    """Lines of one height from side to side of the cells, each from its end, or around; ``ways`` are used up."""
 
     def place(edge: Edge) -> Place:
         upright, i, j = edge

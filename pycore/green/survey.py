@@ -98,6 +98,8 @@ class Survey:
             gains = [_gain(doubt[2 * i], doubt[2 * i + 1], 2 * i, noise) for i in range(len(places))]
             best = max(range(len(places)), key=gains.__getitem__)
             chosen.append(places[best])
+            if len(chosen) == how_many:
+                break
             for i in (2 * best, 2 * best + 1):
                 own = doubt[i]
                 left = own[i] + noise
@@ -114,7 +116,7 @@ class Survey:
         if len(self.readings) < FEWEST_TO_JUDGE:
             return []
         halves = (self.readings[::2], self.readings[1::2])
-        kernels = [_likeliest(_tried(half, self.place_sd, self.best.kernel)).kernel for half in halves]
+        kernels = [_likeliest(_tried(half, self.place_sd, self.best.kernel, inf)).kernel for half in halves]
         calm = min([*kernels, self.best.kernel], key=lambda kernel: kernel.rate * kernel.spread)
         return Process(calm, self.readings, self.place_sd).strangers(STRANGE)
 
@@ -131,7 +133,7 @@ def survey(readings: Sequence[Reading], place_sd: float) -> Survey:
     start = Kernel("matern", LENGTHS[len(LENGTHS) // 2], SPREADS[len(SPREADS) // 2], TREND)
     if len(readings) > FEW:
         # begun where half of the readings lead, which costs an eighth
-        start = _likeliest(_tried(readings[::2], place_sd, start)).kernel
+        start = _likeliest(_tried(readings[::2], place_sd, start, inf)).kernel
     rough = _tried(readings, place_sd, start)
     best = _likeliest(rough).evidence
     smooth = _tried(readings, place_sd, replace(start, kind="squared_exponential"), best - UNLIKELY + SMOOTH)

@@ -15,7 +15,7 @@ from pycore.stats.process import Reading
 
 EDGE = 1.0  # m; so far outside the outermost readings the green still counts as surveyed
 MARGIN = 2.0  # m; so far outside it is baked
-CELL, MOST_CELLS = 0.4, 40  # m; of the relief, and along the longer side
+CELL, MOST_CELLS = 0.5, 40  # m; of the relief, and along the longer side
 DRAWN = 8  # squares of the drawn grid along the longer side
 LATTICE = 0.25  # m; between points of height lines
 MOST_LATTICE = 80  # squares of that along the longer side
