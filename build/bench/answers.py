@@ -46,14 +46,14 @@ SURVEYED = """async ({ readings, reads }) => {
   };
   const surveys = [];
   for (let turn = 0; turn < 6; turn += 1) surveys.push(await timed('survey', { points: points(turn), place_sd_m: 0.25 }));
-  const read = (i) => timed('read', {
+  const putt = (i) => ({
     survey: { points: points(5), place_sd_m: 0.25, ball: [2 + i / 20, 2], hole: [6, 5 + i / 30] }, stimp_ft: 10, past_m: 0.3,
   });
-  const taken = [];
-  for (let i = 0; i < reads; i += 1) taken.push(await read(i));
-  return { surveys: surveys.slice(1), reads: taken.slice(1) };
+  const taken = { read: [], window: [] };
+  for (let i = 0; i < reads; i += 1) for (const ask in taken) taken[ask].push(await timed(ask, putt(i)));
+  return { surveys: surveys.slice(1), reads: taken.read.slice(1), windows: taken.window.slice(1) };
 }"""
-SURVEY_LIMIT, SURVEYED_READ_LIMIT = 0.600, 0.060  # s
+SURVEY_LIMIT, SURVEYED_READ_LIMIT, SURVEYED_WINDOW_LIMIT = 0.600, 0.060, 0.700  # s
 START = """async () => {
   const { createEngine } = await import('/engine/client.js');
   window.engine = createEngine();
@@ -67,9 +67,10 @@ def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
         for what, ask, fields, limit in LIMITS:
             taken: list[float] = page.evaluate(TIME, {"ask": ask, "fields": fields})
             result.append(answered(what, taken, limit))
-        walked: dict[str, list[float]] = page.evaluate(SURVEYED, {"readings": 40, "reads": 40})
+        walked: dict[str, list[float]] = page.evaluate(SURVEYED, {"readings": 40, "reads": 20})
         result.append(answered("survey of 40 readings", walked["surveys"], SURVEY_LIMIT))
         result.append(answered("read on it", walked["reads"], SURVEYED_READ_LIMIT))
+        result.append(answered("window on it", walked["windows"], SURVEYED_WINDOW_LIMIT))
     return result
 
 
