@@ -11,20 +11,20 @@ type Height = Callable[[float, float], float]
 type Edge = tuple[bool, int, int]
 """A side of a cell of the lattice: along y or not, and the lattice point where it begins."""
 
-STEPS = (0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0)  # m; from one height line to the next
+STEPS = (1, 2, 5, 10, 20, 50, 100)  # units of height from one line to the next
 MOST_LINES = 14  # heights
 EXACT = 1e-5  # m; how exactly a point of a line is placed
 
 
-def contours(height: Height, xs: list[float], ys: list[float]) -> list[tuple[float, list[Place]]]:
-    """Lines of equal height over the lattice of ``xs`` and ``ys``: height and points of each.
+def contours(height: Height, xs: list[float], ys: list[float], unit: float) -> list[tuple[float, list[Place]]]:
+    """Lines of equal height over the lattice of ``xs`` and ``ys``, at whole ``unit`` s (m): height and points of each.
 
     Marching squares. Points lie on the lattice's lines, where the height is exact; a cell with two lines through it joins
     what its middle does not part, so no two lines cross.
     """
     lattice = [[height(x, y) for y in ys] for x in xs]
     lowest, highest = min(map(min, lattice)), max(map(max, lattice))
-    step = next((step for step in STEPS if highest - lowest <= MOST_LINES * step), STEPS[-1])
+    step = unit * next((step for step in STEPS if highest - lowest <= MOST_LINES * step * unit), STEPS[-1])
     ways: dict[int, dict[Edge, list[Edge]]] = {number: {} for number in range(ceil(lowest / step), floor(highest / step) + 1)}
     for i, (column, after) in enumerate(pairwise(lattice)):
         for j in range(len(ys) - 1):

@@ -145,7 +145,8 @@ def answer_survey(fields: requests.SurveyFields) -> SurveyAnswer:
     return {
         "at": [_tilt(tilt.downhill, tilt.spread) for tilt in (green.survey.tilt(requests.place(place)) for place in fields.at)],
         "contours": [
-            {"height_m": height, "points": [(round(x, 6), round(y, 6)) for x, y in points]} for height, points in green.contours
+            {"height_m": height, "points": [(round(x, 6), round(y, 6)) for x, y in points]}
+            for height, points in green.contours(fields.height_unit_m)
         ],
         "grid": [
             {

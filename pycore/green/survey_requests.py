@@ -50,6 +50,7 @@ class SurveyFields(MapFields):
     """The readings, and places where the slope is asked for."""
 
     at: Annotated[tuple[OnMap, ...], Length(0, 400), Doc("places")] = ()
+    height_unit_m: Annotated[float, Range(0.001, 1.0, "m"), Doc("unit of height", "lines lie whole ones apart")] = 0.01
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -75,11 +75,10 @@ class Walked:
         told = self.survey.tell(places, WEIGHTS, [1j * weight for weight in WEIGHTS])
         return sqrt(sum(variance for _, variance in told) / 2)
 
-    @cached_property
-    def contours(self) -> list[tuple[float, list[Place]]]:
-        """Height lines over the surveyed part: height (m) over the map's origin, and points."""
+    def contours(self, unit: float) -> list[tuple[float, list[Place]]]:
+        """Height lines over the surveyed part, at whole ``unit`` s (m): height (m) over the map's origin, and points."""
         xs, ys = self.lattice(max(LATTICE, self.side / MOST_LATTICE))
-        return contours(lambda x, y: -self.relief.at(x, y)[0], xs, ys)
+        return contours(lambda x, y: -self.relief.at(x, y)[0], xs, ys, unit)
 
     @cached_property
     def next(self) -> list[complex]:

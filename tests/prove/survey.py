@@ -23,6 +23,7 @@ ENOUGH = 20  # greens; what an interval holds on fewer is chance
 PLACES, PUTTS = 40, 4
 WITHIN = 1.96  # standard deviations; 95 % of a normal spread
 MOST_RMS = {5: 0.65, 6: 0.5}  # %
+CENTIMETRE = 0.01
 STIMP_FT, PAST = 10.0, 0.3
 
 
@@ -67,8 +68,8 @@ def tally(number: int) -> Tally:
                 aim, differs = _read(green, found, chance)
                 told.aims += aim
                 told.apart += differs
-            told.heights = height_lines.farthest(found.contours, partial(_height, found.survey))
-            told.crossed = height_lines.crossed(found.contours)
+            told.heights = height_lines.farthest(found.contours(CENTIMETRE), partial(_height, found.survey))
+            told.crossed = height_lines.crossed(found.contours(CENTIMETRE))
     return told
 
 

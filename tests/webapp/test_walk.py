@@ -2,6 +2,7 @@
 
 import re
 from cmath import phase
+from datetime import datetime, timedelta
 from math import degrees, hypot
 from typing import Any
 
@@ -9,6 +10,7 @@ import numpy as np
 import pytest
 from playwright.sync_api import Page, expect
 
+import browser
 from tests.invented_greens import SIDE, invented, walk
 from tests.webapp.test_green import Sensor
 
@@ -168,6 +170,16 @@ def test_ball_and_hole_are_touched_and_the_putt_is_read(phone: Any, engine: Any)
     expect(page.get_by_text("The hole is here today.")).to_be_visible()
     page.reload()
     expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
+    # tomorrow it is where it was until it is cut anew, and the day before is not forgotten
+    page.get_by_role("button", name="Hole, ").press("ArrowUp")
+    page.clock.set_fixed_time(datetime.now() + timedelta(days=1))
+    page.get_by_role("button", name="Hole is here today").click()
+    expect(page.get_by_text("The hole is here today.")).to_be_visible()
+    holes = next(iter(page.evaluate(GREENS)))["holes"]
+    assert [holes[day] for day in sorted(holes)] == [
+        pytest.approx([hole[0] - 0.1, hole[1]]),
+        pytest.approx([hole[0] - 0.1, hole[1] + 0.1]),
+    ]
     assert phone.violations() == []
 
 
@@ -205,6 +217,71 @@ def test_a_putt_is_found_and_taken(phone: Any, engine: Any) -> None:
         if "survey" in phone.kept("putt"):
             break
     assert phone.kept("putt.survey.ball") == pytest.approx(putts[0]["ball"], abs=1e-3)
+
+
+PUTT = {
+    "kind": "putt",
+    **{name: GREEN[name] for name in ("at", "changed", "place", "text")},
+    "id": "kept",
+    "distance_m": 4.0,
+    "stimp_ft": 10.0,
+    "past_m": 0.3,
+    "aim_deg": 3.0,
+    "result": "holed",
+    "stations": [
+        {"at_m": 0, "slope_percent": 1.5, "fall_deg": 90, "tilt_source": "level", "tilt_sd_percent": 0.2},
+        {"at_m": 4, "slope_percent": 2, "fall_deg": 45, "tilt_source": "level", "tilt_sd_percent": 0.25},
+    ],
+}
+KEPT_SLOPES = [(0, 1.5, 90, 0.2), (4, 2, 45, 0.25)]
+GREENS = "() => import('/records/db.js').then((db) => db.readAll()).then((all) => all.filter(({ kind }) => kind === 'green'))"
+
+
+def test_a_team_mates_walk_is_taken_in_and_joined_and_a_kept_putt_lends_its_slopes(phone: Any, engine: Any) -> None:
+    page = open_map(phone)
+    page.get_by_role("button", name="Greens", exact=True).click()
+    with page.expect_download() as sent:
+        page.get_by_role("button", name="Send").click()
+    file = sent.value.path()
+    # the team-mate, who has walked the same green
+    phone.show(browser.PHONE)
+    page.goto(phone.url + "licences.txt")
+    phone.open("#record")
+    page.get_by_role("button", name="File").click()
+    page.locator("input[type=file]").set_input_files(file)
+    page.get_by_role("button", name="Take in").click()
+    expect(page.locator(".preview")).to_have_count(0)
+    mine = {**GREEN, "id": "mine", "name": "Mine", "points": [{**each, "x_m": each["x_m"] + 1} for each in GREEN["points"]]}
+    for entry in ({**mine, "changed": "2026-05-04T10:00:00.000Z"}, PUTT):
+        page.evaluate(SEED, entry)
+    page.goto(phone.url + "#walk")
+    page.reload()
+    page.get_by_role("button", name="Greens", exact=True).click()
+    page.get_by_role("button", name="Join Lower green to Mine").click()
+    expect(page.locator(".greens li")).to_have_count(1)
+    # two touches and the putt's slopes are the green's: as the engine places them
+    page.get_by_role("button", name="Readings", exact=True).click()
+    page.get_by_role("button", name="Place it").click()
+    page.get_by_role("button", name=re.compile("Take this putt.s slopes")).click()
+    expect(page.get_by_text("Its slopes are among the readings.")).to_be_visible()
+    green = next(each for each in page.evaluate(GREENS) if each["id"] == "mine")
+    assert green["points"][:50] == mine["points"] + GREEN["points"]
+    slopes = [{"at_m": at, "slope_percent": slope, "fall_deg": fall, "sd_percent": sd} for at, slope, fall, sd in KEPT_SLOPES]
+    where = {"ball": [SIDE / 2, SIDE / 4], "hole": [SIDE / 2, 2 * SIDE / 3]}
+    read = engine("survey_points", **where, distance_m=4, slopes=slopes)["points"]
+    assert green["points"][50:] == [pytest.approx(each, abs=1e-3) for each in read]
+
+
+def test_a_drill_asks_the_map_for_its_putt(phone: Any) -> None:
+    page = open_map(phone)
+    page.goto(phone.url + "#practice")
+    page.get_by_role("button", name="Drills", exact=True).click()
+    page.get_by_role("button", name="Shallow breaks").click()
+    page.get_by_role("button", name="Where on the green").click()
+    found = page.locator(".found button").first
+    expect(found).to_contain_text(re.compile(r"(9|10|11)(\.\d)?\sft"), timeout=60_000)
+    found.tap()
+    expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
 
 
 @pytest.mark.parametrize(

@@ -198,6 +198,7 @@ export const FIELDS = {
     points: {"label": "readings", "more": "of the level, at places on the map", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 3, "high": 120, "entry": {"kind": "object", "type": "PointFields"}},
     place_sd_m: {"label": "spread of a place", "more": "standard deviation of each coordinate", "needed": false, "default": 0.25, "nullable": false, "kind": "number", "low": 0, "high": 2, "unit": "m"},
     at: {"label": "places", "more": "", "needed": false, "default": [], "nullable": false, "kind": "list", "low": 0, "high": 400, "entry": {"kind": "list", "low": 2, "high": 2, "entry": {"kind": "number", "low": -100, "high": 100, "unit": "m"}}},
+    height_unit_m: {"label": "unit of height", "more": "lines lie whole ones apart", "needed": false, "default": 0.01, "nullable": false, "kind": "number", "low": 0.001, "high": 1, "unit": "m"},
   },
   FindPuttsFields: {
     survey: {"label": "survey", "more": "the green's readings", "needed": true, "default": null, "nullable": false, "kind": "object", "type": "MapFields"},

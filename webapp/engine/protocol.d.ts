@@ -505,6 +505,7 @@ export interface SurveyFields {
   /** readings: of the level, at places on the map; 3 to 120 */ points: Array<PointFields>;
   /** spread of a place: standard deviation of each coordinate; a number from 0 to 2 m */ place_sd_m?: number;
   /** places; 0 to 400 */ at?: Array<Array<number>>;
+  /** unit of height: lines lie whole ones apart; a number from 0.001 to 1 m */ height_unit_m?: number;
 }
 
 /**
@@ -1680,7 +1681,7 @@ export interface Fields {
   RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
   BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; deceleration_mps2: Described & NumberTaken; deceleration_sd_mps2: Described & NumberTaken; way: Described & WordTaken; };
   StimpmeterFields: { out_ft: Described & ListTaken; back_ft: Described & ListTaken; };
-  SurveyFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; at: Described & ListTaken; };
+  SurveyFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; at: Described & ListTaken; height_unit_m: Described & NumberTaken; };
   FindPuttsFields: { survey: Described & ObjectTaken; want: Described & ObjectTaken; hole: Described & ListTaken; };
   MapFields: { points: Described & ListTaken; place_sd_m: Described & NumberTaken; };
   WantFields: { distance_m: Described & ListTaken; slope_percent: Described & ListTaken; break: Described & WordTaken; way: Described & WordTaken; };

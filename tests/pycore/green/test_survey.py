@@ -80,10 +80,14 @@ def test_the_relief_is_the_survey_and_a_true_field_of_heights(green):
         assert before == pytest.approx(after, abs=1e-8)
 
 
-def test_height_lines_keep_their_height_and_never_cross(green):
-    assert len({level for level, _ in green.contours}) > 4
-    assert height_lines.farthest(green.contours, lambda x, y: -green.relief.at(x, y)[0]) < MILLIMETRE
-    assert height_lines.crossed(green.contours) == 0
+@pytest.mark.parametrize("unit", [0.01, 0.0254])
+def test_height_lines_keep_their_height_and_never_cross(green, unit):
+    lines = green.contours(unit)
+    heights = {level / unit for level, _ in lines}
+    assert len(heights) > 4
+    assert all(height == pytest.approx(round(height)) for height in heights)
+    assert height_lines.farthest(lines, lambda x, y: -green.relief.at(x, y)[0]) < MILLIMETRE
+    assert height_lines.crossed(lines) == 0
 
 
 def points(readings):

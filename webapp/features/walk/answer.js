@@ -25,13 +25,14 @@ export function answer(state, green, act) {
   const { value } = read;
   const told = aim(value, settings);
   const off = value.aim_offset_sd_m === null ? '' : ` ± ${withUnit(value.aim_offset_sd_m, smallUnit(settings))}`;
-  const odds = read.putt === window?.putt ? ` · Make ${percent(window.value.make_probability)}` : '';
+  const odds = read.putt === window?.putt ? html`<p>Make ${percent(window.value.make_probability)}</p>` : '';
   const today = speedToday(state, green.place);
   return html`<section class="map-read" aria-label="Read" aria-live="polite">
     <p class="big">${told.number}<small>${told.unit === '°' ? '' : ' '}${told.unit}</small></p>
     <div><p class="say">${aimWords(value)}${off}</p>
     <p>${withUnit(read.putt.distance_m, distanceUnit(settings))}, plays like
-      ${withUnit(value.plays_like_m, distanceUnit(settings))}${odds}</p>
+      ${withUnit(value.plays_like_m, distanceUnit(settings))}</p>
+    ${odds}
     <p class="quiet">Stimp ${number(putt.stimp_ft, 1)} ft${today === null ? ', not measured here today' : ', today'}</p></div>
     <p class="choice-row"><a class="word" href="#read">Read</a> <a class="word" href="#line">From behind the ball</a> <button
       type="button" class="word" @click=${() => act.keepHole()}>Hole is here today</button></p>

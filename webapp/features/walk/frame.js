@@ -6,6 +6,8 @@
  */
 
 const RIM_PX = 22;
+/** Below the green are the buttons that draw it nearer. */
+const BELOW_PX = 54;
 /** Pixels a metre, as far in as one may look. */
 const NEAREST = 260;
 
@@ -14,7 +16,8 @@ const NEAREST = 260;
  * @returns {Frame}
  */
 export function frameOf({ breadth_m, length_m }, { width, height }, view) {
-  const whole = Math.min((width - 2 * RIM_PX) / breadth_m, (height - 2 * RIM_PX) / length_m);
+  const whole = Math.min((width - 2 * RIM_PX) / breadth_m, (height - RIM_PX - BELOW_PX) / length_m);
+  const middle = (height + RIM_PX - BELOW_PX) / 2;
   const scale = Math.min(NEAREST, Math.max(whole, view?.scale ?? whole));
   const near = (/** @type {number} */ at, /** @type {number} */ side) => Math.min(side, Math.max(0, at));
   const at = /** @type {OnMap} */ (
@@ -23,8 +26,8 @@ export function frameOf({ breadth_m, length_m }, { width, height }, view) {
   return {
     scale,
     at,
-    px: ([x, y]) => [width / 2 + (x - at[0]) * scale, height / 2 - (y - at[1]) * scale],
-    on: ([u, v]) => [at[0] + (u - width / 2) / scale, at[1] - (v - height / 2) / scale],
+    px: ([x, y]) => [width / 2 + (x - at[0]) * scale, middle - (y - at[1]) * scale],
+    on: ([u, v]) => [at[0] + (u - width / 2) / scale, at[1] - (v - middle) / scale],
   };
 }
 

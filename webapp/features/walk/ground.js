@@ -77,21 +77,22 @@ function stroke({ px, scale }, { x_m, y_m, slope_percent, fall_deg }, grid_m) {
 
 /**
  * Where a height is written: every other line that is long enough, at its middle.
- * @param {Frame} frame @param {Ground} ground @param {WalkPage['size']} size @param {{si: number}} unit
+ * @param {Frame} frame @param {Survey} survey @param {WalkPage['size']} size @param {{si: number}} unit of the heights
  */
-function heights({ px }, { lines, lowest_m, step_m }, { width, height }, unit) {
+export function heights({ px }, survey, { width, height }, unit) {
+  const { lines, lowest_m, step_m } = groundOf(survey);
   return lines.flatMap(({ height_m, points }) => {
     const drawn = points.map(px).filter(([u, v]) => u > 14 && u < width - 14 && v > 14 && v < height - 14);
     const long = drawn.slice(1).reduce((sum, to, i) => sum + away(pick(drawn, i), to), 0);
     const order = Math.round((height_m - lowest_m) / (step_m || 1));
     if (order % 2 || long < NAMED_PX) return [];
     const [u, v] = pick(drawn, Math.floor(drawn.length / 2));
-    return [svg`<text class="height" x=${u} y=${v + 4}>${number((height_m - lowest_m) / unit.si, 1)}</text>`];
+    return [svg`<text class="height" x=${u} y=${v + 4}>${number((height_m - lowest_m) / unit.si, 0)}</text>`];
   });
 }
 
-/** @param {Frame} frame @param {Survey} survey @param {WalkPage['size']} size @param {{si: number}} unit of the heights */
-export function groundInk(frame, survey, size, unit) {
+/** @param {Frame} frame @param {Survey} survey */
+export function groundInk(frame, survey) {
   const ground = groundOf(survey);
   const of = (/** @type {Sure} */ sure) =>
     ground.runs
@@ -107,6 +108,5 @@ export function groundInk(frame, survey, size, unit) {
   return svg`${all.map(
     (sure) => svg`<path class="contour ${sure}" d=${of(sure)}></path><path class="fall-ink ${sure}"
     d=${falls(sure)}></path>`,
-  )}
-    <g aria-hidden="true">${heights(frame, ground, size, unit)}</g>`;
+  )}`;
 }

@@ -44,9 +44,15 @@ export const walk = {
       const walking = (/** @type {typeof state} */ { screen, walkPage }) => screen === 'walk' && walkPage.page === 'walk';
       if (walking(before) && !walking(state) && state.walkPage.tilt.kind !== 'off') act.stop();
     });
+    let seen = '';
     return {
       view: () => view(store.state, act),
-      drawn: (root) => watch(root.querySelector('.map-stage')),
+      drawn(root) {
+        watch(root.querySelector('.map-stage'));
+        const { page } = store.state.walkPage;
+        if (seen !== page) root.querySelector('main')?.scrollTo(0, 0);
+        seen = page;
+      },
     };
   },
 };

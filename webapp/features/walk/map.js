@@ -12,7 +12,7 @@ import { answer } from './answer.js';
 import { find } from './find.js';
 import { away, frameOf, fromPutt, line } from './frame.js';
 import { greenOf, placedOf } from './greens.js';
-import { groundInk, groundOf } from './ground.js';
+import { groundInk, groundOf, heights } from './ground.js';
 import { hand } from './hand.js';
 import { placeWords } from './plan.js';
 import { CAUTION } from './words.js';
@@ -52,9 +52,10 @@ function drawing(state, green, survey, act) {
   const corner = frame.px([0, 0]);
   const wheel = { handleEvent: does.wheel, passive: false };
   const [wide, high] = [frame.scale * green.breadth_m, frame.scale * green.length_m];
-  const ink = () => svg`<g clip-path="url(#map-green)">${groundInk(frame, survey, size, smallUnit(settings))}</g>
+  const ink = () => svg`<g clip-path="url(#map-green)">${groundInk(frame, survey)}</g>
       <rect class="edge" x=${left} y=${top} width=${wide} height=${high}></rect>
       ${marks(frame, green, survey.suspects)}
+      <g aria-hidden="true">${heights(frame, survey, size, smallUnit(settings))}</g>
       <circle class="you" cx=${corner[0]} cy=${corner[1]} r="5"></circle>
       ${puttInHand(state, frame, placed)}`;
   return html`<svg class="picture map" role="group" aria-label="Map of ${green.name}" width=${size.width} height=${size.height}
@@ -166,9 +167,7 @@ function below(state, green, survey, act) {
     }
     ${finding ? find(state, green, act) : answer(state, green, act)}
     <p class="quiet">${
-      step_m
-        ? `A line every ${withUnit(step_m, { ...smallUnit(settings), digits: 1 })} of height, counted from the lowest. `
-        : ''
+      step_m ? `A line every ${withUnit(step_m, smallUnit(settings))} of height, counted from the lowest. ` : ''
     }Strokes point downhill; faint is little known.${
       survey.suspects.length ? ' Ringed readings do not fit their neighbours.' : ''
     }</p>

@@ -5,6 +5,7 @@
  */
 import { measured } from '../../doubt.js';
 import { rangeOf } from '../../fields.js';
+import { smallUnit } from '../../format.js';
 import { greenOf, isPlaced, placedOf, speedToday, surveyOf } from './greens.js';
 
 /** A putt is found that is as long and as steep as wanted within these. */
@@ -60,8 +61,11 @@ export const questions = [
     into: 'survey',
     ask: 'survey',
     when: (state) => on('map', 'readings')(state) || (on('walk')(state) && state.walkPage.tilt.kind !== 'live'),
-    on: (state) => [greenOf(state)],
-    fields: (state) => surveyOf(greenOf(state)),
+    on: (state) => [greenOf(state), state.settings],
+    fields(state) {
+      const survey = surveyOf(greenOf(state));
+      return survey && { ...survey, height_unit_m: smallUnit(state.settings).si };
+    },
   },
   {
     into: 'placed',

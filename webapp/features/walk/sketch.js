@@ -7,7 +7,7 @@ import { html, nothing, svg } from 'lit-html';
 
 /** The drawing's longer side, and its rim, in its own units. */
 const SIDE = 300;
-const RIM = 26;
+const RIM = 10;
 
 /** @param {GreenEntry} green @param {OnMap[]} left @param {OnMap | undefined} next @param {WalkActions} act */
 export function sketch({ breadth_m, length_m, points, name }, left, next, act) {
@@ -37,7 +37,6 @@ export function sketch({ breadth_m, length_m, points, name }, left, next, act) {
           rx="3"></rect><path class="phone-arrow" d="M0 8V-8M-4 -4L0 -9L4 -4"></path></g>`
         : nothing
     }
-    <g transform="translate(${RIM} ${height - RIM})"><circle class="you" cx="0" cy="0" r="6"></circle>
-      <text class="you-name" x="10" y="20">your corner</text></g>
+    <circle class="you" cx=${RIM} cy=${height - RIM} r="7"></circle>
   </svg>`;
 }

@@ -26,7 +26,8 @@ export function walking(state, act) {
       <p class="quiet">${said(green, left, next)}</p>
     </section>
     ${sketch(green, left, next, act)}
-    ${live ? lying(state, act, next) : calibration.phone ? ready(state, act, next) : zero()}
+    ${left.length || live ? '' : done(green, act)}
+    ${live ? lying(state, act, next) : calibration.phone ? ready(state, act, next, left.length) : zero()}
     ${live ? '' : typed(state, act, next)}
     ${
       live
@@ -50,7 +51,7 @@ function place([x, y], { settings }) {
 /** @param {GreenEntry} green @param {OnMap[]} left @param {OnMap | undefined} next */
 function said({ points }, left, next) {
   const taken = `${points.length} taken`;
-  if (left.length) return `${taken}, ${left.length} to go; counted from your corner.`;
+  if (left.length) return `${taken}, ${left.length} to go; counted from your corner, the dot.`;
   return next ? `${taken}. The walk is done; one more would teach most here.` : taken;
 }
 
@@ -78,8 +79,8 @@ function lying({ answers, refusals, walkPage: { lifted, tilt } }, act, next) {
     </div>`;
 }
 
-/** @param {State} state @param {WalkActions} act @param {OnMap | undefined} next */
-const ready = ({ walkPage: { tilt } }, act, next) => html`<section>
+/** @param {State} state @param {WalkActions} act @param {OnMap | undefined} next @param {number} left */
+const ready = ({ walkPage: { tilt } }, act, next, left) => html`<section>
     ${
       tilt.kind === 'refused'
         ? html`<p class="problem" role="alert">The tilt is refused to this page. Allow motion and orientation in the browser’s
@@ -91,9 +92,21 @@ const ready = ({ walkPage: { tilt } }, act, next) => html`<section>
         ? html`<p class="problem" role="alert">This phone or browser gives no tilt. Type what another level shows.</p>`
         : ''
     }
-    <p>Walk to the place and lay the phone on its back, its long edge straight on, its top away from your corner. It says
-      “taken” and the next place.</p>
-    <button type="button" class="press" ?disabled=${!next} @click=${() => act.start()}>Start walking</button></section>`;
+    ${
+      next
+        ? html`<p>Walk to the place and lay the phone on its back, its long edge straight on, its top away from your corner. It
+          says “taken” and the next place.</p>
+      <button type="button" class=${left ? 'press' : 'word'} @click=${() => act.start()}>${
+        left ? 'Start walking' : 'Read there too'
+      }</button>`
+        : ''
+    }</section>`;
+
+/** The map is what the walk was for. @param {GreenEntry} green @param {WalkActions} act */
+const done = ({ points }, act) =>
+  points.length > 2
+    ? html`<section><button type="button" class="press" @click=${() => act.show('map')}>Open the map</button></section>`
+    : '';
 
 /** All readings of one walk share what the phone is off by, which no survey could find out. */
 const zero =
