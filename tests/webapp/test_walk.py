@@ -54,7 +54,7 @@ def points(number: int) -> list[dict[str, float]]:
     ]
 
 
-GREEN = {
+GREEN: dict[str, Any] = {
     "kind": "green",
     "id": "lower",
     "at": "2026-05-03T10:00:00.000Z",
@@ -219,7 +219,7 @@ def test_a_putt_is_found_and_taken(phone: Any, engine: Any) -> None:
     assert phone.kept("putt.survey.ball") == pytest.approx(putts[0]["ball"], abs=1e-3)
 
 
-PUTT = {
+PUTT: dict[str, Any] = {
     "kind": "putt",
     **{name: GREEN[name] for name in ("at", "changed", "place", "text")},
     "id": "kept",
