@@ -44,9 +44,10 @@ def answer_watched(fields: requests.WatchedFields) -> Generator[float, None, ans
     if known.hole is not None:
         work.heeded = heeded = _before_hole(scene, start)
     fitted = yield from _shared(work.run(), 0.0, 0.7)
-    if not all(heeded):
+    if known.hole is not None:
+        # the first guess may have stopped short of a hole whose rim turned the ball
         again = _before_hole(scene, fitted.numbers)
-        if _clear_of_hole(scene, fitted):
+        if not all(again) and _clear_of_hole(scene, fitted):
             again = [True] * len(frames)
         if again != heeded:
             work.heeded = heeded = again

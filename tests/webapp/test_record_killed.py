@@ -11,13 +11,22 @@ ROUNDS = 6
 WRITE_ON = """async round => {
   const db = await import('/records/db.js');
   const at = '2026-05-03T17:30:00.000Z';
+  const watched = {
+    kind: 'putt', distance_m: 3, result: 'holed', aim_deg: 1, start_deg: 1.2, start_sd_deg: 0.1, launch_mps: 2,
+    launch_sd_mps: 0.02, picture: `data:image/jpeg;base64,${'A'.repeat(40_000)}`,
+  };
   for (let i = 0; ; i++) {
     const id = `${round}-${i}`;
-    await db.write([{ kind: 'note', id, at, changed: at, place: '', text: 'x'.repeat(500) }]);
+    const own = i % 2 ? { kind: 'note' } : watched;
+    await db.write([{ ...own, id, at, changed: at, place: '', text: 'x'.repeat(500) }]);
     console.log(`kept ${id}`);
   }
 }"""
-READ = "() => import('/records/db.js').then(db => db.readAll()).then(all => all.map(({ id }) => id))"
+READ = """async () => {
+  const all = await (await import('/records/db.js')).readAll();
+  const { checked } = await import('/records/entry.js');
+  return all.map((entry) => checked(entry).id);
+}"""
 
 
 def test_what_was_acknowledged_outlives_a_kill(playwright: Playwright, site: Any, tmp_path: Path) -> None:

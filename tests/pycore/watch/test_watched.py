@@ -7,7 +7,7 @@ import pytest
 
 from pycore.units import FOOT
 from pycore.watch.examples import EXAMPLES
-from tests.struck_balls import RADIUS, Camera, Film, Rolled, Strike, film
+from tests.struck_balls import HOLE, RADIUS, Camera, Film, Rolled, Strike, film
 
 SIZE = (720, 1280)
 
@@ -187,3 +187,13 @@ def test_a_film_as_a_phone_takes_it(engine_ask):
     seen = engine_ask("watched", **shot.request)
     assert seen["start_deg"] == pytest.approx(shot.start_deg, abs=4 * seen["start_sd_deg"])
     assert seen["launch_mps"] == pytest.approx(shot.launch, abs=4 * seen["launch_sd_mps"])
+
+
+def test_a_rim_beyond_the_first_guess_is_heeded(engine_ask):
+    """A ball that would just have died past the hole is turned by its rim: the first guess stops it short of that."""
+    rng = np.random.default_rng(20261129)
+    shot = [film(rng) for _ in range(4)][-1]
+    assert shot.told["offset"] < HOLE
+    seen = engine_ask("watched", **shot.request)
+    assert seen["start_deg"] == pytest.approx(shot.start_deg, abs=0.15)
+    assert seen["result"] == shot.result == "missed"
