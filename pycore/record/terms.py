@@ -1,6 +1,6 @@
 """The log-likelihood of putts at one place among the unknowns: bias and log of the spread of one skill after another."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from math import erf, exp, hypot, log, pi, sqrt
 from typing import NamedTuple
 
@@ -36,6 +36,7 @@ type Laid = tuple[Sequence[Row], Given]
 """An opening laid out, and the same."""
 
 SIZE = 8  # unknowns of strokes
+PAIRS = [(i, j) for i in range(4) for j in range(i, 4)]  # of a putt's own four
 
 
 def normal(values: Sequence[float]) -> LogLikelihood:
@@ -71,24 +72,23 @@ def strokes(misses: Sequence[Missed], laid: Sequence[Laid]) -> LogLikelihood:
         for start, roll, given in misses:
             rows, whole, other = _moved(given, ss, qq, uu, tt)
             y, z = (start - b - k * given.aim) / whole, (roll - c - m * given.roll) / other
-            of_start = ((1 / whole**2, 2 * y / whole), (2 * y / whole, 2 * y * y))
-            of_roll = ((1 / other**2, 2 * z / other), (2 * z / other, 2 * z * z))
+            of_start = (0, 0, 1 / whole**2), (0, 1, 2 * y / whole), (1, 1, 2 * y * y)
+            of_roll = (2, 2, 1 / other**2), (2, 3, 2 * z / other), (3, 3, 2 * z * z)
             sums.value -= log(whole) + log(other) + (y * y + z * z) / 2
-            sums.add(rows, (whole, other), (y / whole, y * y - 1, z / other, z * z - 1), (of_start, of_roll), None)
+            sums.add(rows, (whole, other), (y / whole, y * y - 1, z / other, z * z - 1), (*of_start, *of_roll))
         for openings, given in laid:
             rows, whole, other = _moved(given, ss, qq, uu, tt)
             own, of_own = [0.0] * 4, [[0.0] * 4 for _ in range(4)]
             bell = _Bell(b + k * given.aim, log(whole), c + m * given.roll, log(other))
             sums.value += bell.add(openings, own, of_own)
-            sums.add(rows, (whole, other), own, None, of_own)
-        return Derivatives(sums.value, sums.gradient, sums.information, sums.complete)
+            sums.add(rows, (whole, other), own, [(i, j, of_own[i][j]) for i, j in PAIRS])
+        return sums.derivatives()
 
     return log_likelihood
 
 
 type Moves = tuple[tuple[int, float], ...]
 """Unknowns that move one of a putt's own four (mean and log spread of start, of roll), and how far each moves it."""
-type Block = tuple[tuple[float, float], tuple[float, float]]
 
 
 def _moved(given: Given, ss: float, qq: float, uu: float, tt: float) -> tuple[tuple[Moves, Moves, Moves, Moves], float, float]:
@@ -117,6 +117,7 @@ class _Sums:
     def __init__(self) -> None:
         self.value = 0.0
         self.gradient = [0.0] * SIZE
+        # matrices are symmetric: gathered by halves
         self.information, self.complete = ([[0.0] * SIZE for _ in range(SIZE)] for _ in range(2))
 
     def add(
@@ -124,31 +125,39 @@ class _Sums:
         rows: tuple[Moves, Moves, Moves, Moves],
         spreads: tuple[float, float],
         own: Sequence[float],
-        blocks: tuple[Block, Block] | None,
-        of_own: Matrix | None,
+        of_own: Iterable[tuple[int, int, float]],
     ) -> None:
-        """A putt's own gradient and information, those of start and roll apart (``blocks``) or all of it (``of_own``)."""
+        """A putt's own gradient and information: row, column from there on, and value where it is not nothing."""
         gradient, information, complete = self.gradient, self.information, self.complete
         alone = (spreads[0] ** -2, 2.0, spreads[1] ** -2, 2.0)
-        for i, row in enumerate(rows):
-            for unknown, factor in row:
-                gradient[unknown] += factor * own[i]
-                for other, its in row:
-                    complete[unknown][other] += alone[i] * factor * its
-            # the log of a whole spread bends as its parts change
-            if i % 2:
-                for unknown, factor in row:
-                    information[unknown][unknown] -= 2 * own[i] * factor
-                    for other, its in row:
-                        information[unknown][other] += 2 * own[i] * factor * its
-            first = i - i % 2
-            others = enumerate(rows) if of_own else ((first, rows[first]), (first + 1, rows[first + 1]))
-            for j, other_row in others:
-                known = of_own[i][j] if of_own else blocks[i // 2][i % 2][j - first]  # type: ignore[index]
-                for unknown, factor in row:
-                    target = information[unknown]
-                    for other, its in other_row:
-                        target[other] += known * factor * its
+        for i, j, known in of_own:
+            if i != j:
+                half = known
+            else:
+                slope, of_alone = own[i], alone[i] / 2
+                half = known / 2 + (slope if i % 2 else 0.0)
+                for unknown, factor in rows[i]:
+                    gradient[unknown] += factor * slope
+                    if i % 2:  # the log of a whole spread bends as its parts change
+                        information[unknown][unknown] -= slope * factor
+                    target, share = complete[unknown], of_alone * factor
+                    for other, its in rows[i]:
+                        target[other] += share * its
+            for unknown, factor in rows[i]:
+                target, share = information[unknown], half * factor
+                for other, its in rows[j]:
+                    target[other] += share * its
+
+    def derivatives(self) -> Derivatives:
+        """All that was added."""
+        information, complete = (
+            [
+                [a + b for a, b in zip(row, column, strict=True)]
+                for row, column in zip(half, zip(*half, strict=True), strict=True)
+            ]
+            for half in (self.information, self.complete)
+        )
+        return Derivatives(self.value, self.gradient, information, complete)
 
 
 def as_one(log_likelihood: LogLikelihood, place: Sequence[float]) -> Derivatives:
@@ -217,19 +226,21 @@ class _Bell:
         z0 = z1 = z2 = z3 = z4 = p0 = p1 = p2 = t0 = t1 = t2 = u0 = v0 = 0.0
         for length, weight, low, high in rows:
             y = (length - c) / q
-            weight *= exp(-y * y / 2) / q
+            yy = y * y
+            weight *= exp(-yy / 2) / q
             a, h = (low - b) / s, (high - b) / s
-            at_a, at_h = exp(-a * a / 2), exp(-h * h / 2)
+            aa, hh = a * a, h * h
+            at_a, at_h = exp(-aa / 2), exp(-hh / 2)
+            a_at, h_at = a * at_a, h * at_h
             # moments of a cut normal, by parts
             m0 = weight * ROOT_HALF_PI * (erf(h * ROOT_HALF) - erf(a * ROOT_HALF))
             m1 = weight * (at_a - at_h)
-            m2 = m0 + weight * (a * at_a - h * at_h)
+            m2 = m0 + weight * (a_at - h_at)
             z0 += m0
             z1 += m1
             z2 += m2
-            z3 += 2 * m1 + weight * (a * a * at_a - h * h * at_h)
-            z4 += 3 * m2 + weight * (a**3 * at_a - h**3 * at_h)
-            yy = y * y
+            z3 += 2 * m1 + weight * (aa * at_a - hh * at_h)
+            z4 += 3 * m2 + weight * (aa * a_at - hh * h_at)
             p0 += y * m0
             p1 += y * m1
             p2 += y * m2
