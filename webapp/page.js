@@ -22,7 +22,7 @@ export function page(state, features, shown, act) {
     ${shown}
     <footer class="foot">
       ${engine.kind === 'failed' ? line('The engine does not start. The last read stays.', 'Try again', act.restart) : ''}
-      ${trouble ? html`<div role="alert">${line(trouble, 'Understood', act.heard)}</div>` : ''}
+      ${trouble && !unopened ? html`<div role="alert">${line(trouble, 'Understood', act.heard)}</div>` : ''}
       ${looking ? line(`Looking at ${looking.name}, read only.`, 'Back to mine', act.lookAway) : ''}
       ${unopened ? html`<p class="line" role="alert">${unopened}</p>` : ''}
       ${told(offline, act.seen)}

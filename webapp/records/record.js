@@ -8,6 +8,7 @@ import { askToStay } from '../device/stay.js';
 import { after } from './clock.js';
 import * as db from './db.js';
 import { checked } from './entry.js';
+import { pick } from '../pick.js';
 
 /**
  * @typedef {Partial<PuttEntry> | Partial<NoteEntry> | Partial<DrillEntry> | Partial<GreenEntry> |
@@ -104,10 +105,14 @@ export function createRecord(store, parts) {
     const good = entries.map(checked);
     const played = (/** @type {Entry[]} */ some) => some.some(({ sample }) => !sample);
     const first = store.state[own()] !== null && !played(all()) && played(good);
+    const was = store.state;
     await db.write(good, before, parts.rowsOf(patch));
     // There is something to lose now
     if (first) void askToStay().then((stays) => store.change('asked to stay', { stays }));
-    store.change('written', store.state.entries ? { ...patch, entries: withThem(good) } : patch);
+    // What was typed meanwhile stays
+    const untouched = (/** @type {[string, unknown]} */ [name]) => pick(store.state, name) === pick(was, name);
+    const still = Object.fromEntries(Object.entries(patch).filter(untouched));
+    store.change('written', store.state.entries ? { ...still, entries: withThem(good) } : still);
   }
   /**
    * Writes entries, all or none.
@@ -149,6 +154,8 @@ export function createRecord(store, parts) {
     load,
     write,
     keep,
+    /** When the changes that were asked for are done, or refused. */
+    settled: () => last,
     /**
      * A field that is undefined is taken away.
      * @param {string} id

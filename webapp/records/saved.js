@@ -88,7 +88,7 @@ function joined(own, truth) {
 }
 
 /**
- * @param {Store} store @param {Pick<Records, 'keep'>} record @param {Parts} parts
+ * @param {Store} store @param {Pick<Records, 'keep' | 'settled'>} record @param {Parts} parts
  * @returns {Promise<void>} when what is kept has been read, or a newer app's is left alone
  */
 export function keepSaved(store, record, parts) {
@@ -111,15 +111,20 @@ export function keepSaved(store, record, parts) {
   async function write(leaving = false) {
     clearTimeout(timer);
     timer = undefined;
+    if (!read || (writing && !leaving) || store.state.keptByNewer) return;
+    writing = true;
+    // A note that is being written takes its draft along: what is kept of that comes after it
+    if (!leaving) await record.settled();
     const { state } = store;
-    if (!read || (writing && !leaving) || state.keptByNewer) return;
     hurried = false;
     const rows = Object.fromEntries(
       Object.entries(parts.rowsOf(state)).filter(([name, value]) => disk.get(name) !== JSON.stringify(value)),
     );
     const { unkept } = state;
-    if (!unkept.length && !Object.keys(rows).length) return;
-    writing = true;
+    if (!unkept.length && !Object.keys(rows).length) {
+      writing = false;
+      return;
+    }
     last = performance.now();
     const error = await record.keep(unkept, { ...rows, schema: SCHEMA });
     writing = false;
@@ -177,7 +182,9 @@ export function keepSaved(store, record, parts) {
     for (const name of parts.going(truth)) patch[name] = /** @type {Partial<State>} */ (truth)[name];
     if (known) lies(marks);
     read = true;
-    store.change('kept', { ...patch, unkept: joined(state.unkept, truth.unkept), unopened: '' });
+    // what was said of the storage meanwhile is over
+    const over = store.state.unopened ? { unopened: '', trouble: '' } : {};
+    store.change('kept', { ...patch, ...over, unkept: joined(state.unkept, truth.unkept) });
     await write();
     paint(parts, store.state);
   }
