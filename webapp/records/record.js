@@ -30,9 +30,7 @@ export function inWords(error) {
   if (error.name === 'QuotaExceededError') return NO_ROOM;
   if (error.constructor === Error) return `Not kept: ${error.message}.`;
   console.warn('Not kept.', error);
-  return error instanceof DOMException
-    ? `The phone’s storage does not answer (${error.name}).`
-    : 'Not kept: Borrowline has a fault here.';
+  return error instanceof DOMException ? 'The phone’s storage does not answer.' : 'Not kept: Borrowline has a fault here.';
 }
 
 /** @param {Store} store @param {Pick<Parts, 'rowsOf'>} parts */
