@@ -24,9 +24,7 @@ const SAID = {
 /** @param {keyof typeof SAID} kind @param {RowAnswer} row */
 function told(kind, { strikes, lean, spread, more }) {
   const said = SAID[kind];
-  const enough = more
-    ? `About ${more} more settle${more > 1 ? '' : 's'} the lean.`
-    : 'Enough: more would hardly move the lean.';
+  const enough = more ? `About ${more} more settle${more > 1 ? '' : 's'} the lean.` : 'Enough: the lean is settled.';
   return html`<p class="block-row">${said.what}, ${strikes} putts: lean <strong>${said.lean(lean.value)}</strong>
     (${said.lean(lean.low)} to ${said.lean(lean.high)}), spread <strong>${said.spread(spread.value)}</strong>
     (${said.spread(spread.low)} to ${said.spread(spread.high)}).</p>

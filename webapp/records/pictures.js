@@ -34,6 +34,15 @@ export function withoutPicture(entry) {
 }
 
 /**
+ * An entry that came without its picture, as a row of a table does, or as what it was before.
+ * @template {Entry} T @param {Entry | undefined} mine @param {T} entry @returns {T}
+ */
+export const withPictureOf = (mine, entry) =>
+  mine?.kind === 'putt' && mine.picture && entry.kind === 'putt' && !entry.picture
+    ? { ...entry, picture: mine.picture }
+    : entry;
+
+/**
  * The oldest putts, without their pictures, that make room for so much more; the putts stay, and so does what was put into a
  * book by hand.
  * @param {Entry[]} entries newest first @param {number} more

@@ -8,6 +8,7 @@ import { pick } from '../pick.js';
 import { checked } from './entry.js';
 import { olderEntries, ownRead } from './older.js';
 import { newerPhone } from './schema.js';
+import { withoutPicture, withPictureOf } from './pictures.js';
 import { fromCsv, isMadeId } from './table.js';
 
 const FORMAT = 'borrowline-record';
@@ -105,7 +106,7 @@ function sorted(named, check) {
 
 /** As it reads, with numbers as far as a spreadsheet keeps them. @param {Entry} entry */
 const read = ({ changed: _, ...entry }) =>
-  JSON.stringify(Object.entries(entry).sort(), (_, value) =>
+  JSON.stringify(Object.entries(withoutPicture(/** @type {Entry} */ (entry))).sort(), (_, value) =>
     typeof value === 'number' ? Number(value.toPrecision(6)) : value,
   );
 
@@ -129,7 +130,7 @@ export function preview(own, phoneNow, { entries, before, bad, phone, table = fa
   const newer = there.flatMap(({ entry, mine }) => (entry.changed > mine.changed ? [entry] : []));
   const changed = new Date().toISOString();
   const edited = there.flatMap(({ entry, mine }) =>
-    table && entry.changed === mine.changed && read(entry) !== read(mine) ? [{ ...entry, changed }] : [],
+    table && entry.changed === mine.changed && read(entry) !== read(mine) ? [withPictureOf(mine, { ...entry, changed })] : [],
   );
   const differs = /** @type {(keyof Phone)[]} */ (Object.keys(phone)).some((name) => {
     const [told, here] = /** @type {Record<string, unknown>[]} */ (/** @type {unknown} */ ([phone[name], phoneNow[name]]));

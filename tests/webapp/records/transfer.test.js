@@ -237,3 +237,12 @@ test('a file of another player is named, where there is an own record that it wo
   assert.equal(stranger([{ ...PUTT, sample: true }], 'Bea'), false);
   assert.equal(preview([PUTT], { settings: { name: 'Bea' } }, NOTHING).stranger, false);
 });
+
+test('a table holds no pictures, and takes none away', () => {
+  const seen = { ...PUTT, picture: 'data:image/jpeg;base64,AAAA' };
+  assert.deepEqual(fromFile(toJson([seen], [], {})).entries, [seen]);
+  const table = toCsv([seen]);
+  assert.deepEqual(preview([seen], {}, fromFile(table)).edited, []);
+  const [edited] = preview([seen], {}, fromFile(table.replace(',-1.5,', ',-2.5,'))).edited;
+  assert.deepEqual([edited.aim_deg, edited.picture], [-2.5, seen.picture]);
+});

@@ -16,7 +16,7 @@ import { RANGES, WHOLE } from '../../records/checks.js';
 import { fitting } from '../../records/older.js';
 import { inWords } from '../../records/record.js';
 import { DRAFT } from './kept.js';
-import { fileOf } from '../../records/pictures.js';
+import { fileOf, withPictureOf } from '../../records/pictures.js';
 import { toCsv } from '../../records/table.js';
 import { fromFile, preview } from '../../records/transfer.js';
 import { BLANK } from './blank.js';
@@ -181,9 +181,7 @@ export function actions({ store, engine, record, parts }) {
     async putBack(old) {
       const now = all().find(({ id }) => id === old.id);
       const changed = after(now?.changed ?? old.changed);
-      // what it was before has no picture of its own
-      const picture = now?.kind === 'putt' && now.picture ? { picture: now.picture } : {};
-      if (await record.write([{ ...old, ...picture, changed }])) set('put back', { before: await readBefore(old.id) });
+      if (await record.write([withPictureOf(now, { ...old, changed })])) set('put back', { before: await readBefore(old.id) });
     },
     close: () =>
       store.change('close entry', { recordPage: { ...store.state.recordPage, editing: '', before: [] }, problem: null }),
