@@ -185,7 +185,7 @@ def test_ball_and_hole_are_touched_and_the_putt_is_read(phone: Any, engine: Any)
 
 def test_a_putt_of_the_map_is_seen_from_behind_and_leaves_it_when_it_is_changed(phone: Any) -> None:
     page = open_map(phone)
-    touch(page, 4, 3)
+    touch(page, SIDE / 2, SIDE / 4 + 0.4)  # on the ball where it is drawn before it is placed
     expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
     page.get_by_role("link", name="From behind the ball").click()
     expect(page.locator("svg.seen")).to_be_visible(timeout=60_000)

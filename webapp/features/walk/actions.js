@@ -16,7 +16,7 @@ import { GREEN } from '../../records/entry.js';
 import { refusalWords } from '../../refusal.js';
 import { toJson } from '../../records/transfer.js';
 import { greenOf, greensOf, keptOf, placedOf, puttsOf } from './greens.js';
-import { nextOf, placeSaid, SIDE_M, unitFor } from './plan.js';
+import { MOST, nextOf, placeSaid, SIDE_M, unitFor } from './plan.js';
 
 /** A phone that has lain still this long, s, has settled. */
 const SETTLED_S = 2;
@@ -87,8 +87,8 @@ export function actions({ store, record, engine }) {
   async function take({ slope_percent, fall_deg }, sd, at = next(store.state)) {
     const green = greenOf(store.state);
     if (!green || !at || taking) return false;
-    if (green.points.length >= GREEN.places[1]) {
-      set('full', { told: `A green takes ${GREEN.places[1]} readings.` });
+    if (green.points.length >= MOST) {
+      set('full', { told: `A green takes ${MOST} readings.` });
       return false;
     }
     const point = kept({ x_m: at[0], y_m: at[1], slope_percent, fall_deg, sd_percent: Math.max(LEAST_SD_PERCENT, sd) });
@@ -240,8 +240,7 @@ export function actions({ store, record, engine }) {
       const read = await asked.catch((refusal) => set('refused', { told: refusalWords(refusal, state.settings) }));
       if (!read) return;
       const more = read.points.map(kept);
-      if (green.points.length + more.length > GREEN.places[1])
-        return set('full', { told: `A green takes ${GREEN.places[1]} readings.` });
+      if (green.points.length + more.length > MOST) return set('full', { told: `A green takes ${MOST} readings.` });
       if (await change(({ points }) => ({ points: [...points, ...more] })))
         set('putt taken', { lent: '', told: 'Its slopes are among the readings.' });
     },
@@ -280,8 +279,8 @@ export function actions({ store, record, engine }) {
       if (!green || !more) return;
       const known = new Set(green.points.map((point) => JSON.stringify(point)));
       const points = [...green.points, ...more.points.filter((point) => !known.has(JSON.stringify(point)))];
-      if (points.length > GREEN.places[1])
-        return set('too many', { told: `Together they have ${points.length} readings; ${GREEN.places[1]} are the most.` });
+      if (points.length > MOST)
+        return set('too many', { told: `Together they have ${points.length} readings; ${MOST} are the most.` });
       const [breadth_m, length_m] = [Math.max(green.breadth_m, more.breadth_m), Math.max(green.length_m, more.length_m)];
       const changed = new Date().toISOString();
       const joined = { ...green, points, breadth_m, length_m, holes: { ...more.holes, ...green.holes }, changed };

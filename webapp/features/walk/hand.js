@@ -8,6 +8,8 @@
 /** A thumb takes hold of what is so near, and has moved when it has gone so far. */
 const REACH_PX = 30;
 const MOVED_PX = 6;
+/** A touch so near to the one that it does not place means that one. */
+const ON_PX = 14;
 /** @type {Record<string, Pixel>} */
 const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
 const STEP_M = 0.1;
@@ -16,8 +18,8 @@ const STEP_M = 0.1;
 
 /** Where fingers are, by their pointers. @type {Map<number, Pixel>} */
 const fingers = new Map();
-/** @type {{what: WalkPage['dragged'], from: Pixel, off: Pixel, moved: boolean}} */
-let touch = { what: null, from: [0, 0], off: [0, 0], moved: false };
+/** @type {{what: WalkPage['dragged'], placing: WalkPage['placing'], from: Pixel, off: Pixel, moved: boolean}} */
+let touch = { what: null, placing: 'ball', from: [0, 0], off: [0, 0], moved: false };
 
 /** @param {PointerEvent | WheelEvent} event @returns {Pixel} */
 function pixelOf(event) {
@@ -43,7 +45,7 @@ function drawn({ frame, act }, from, to, by) {
 export const hand = (shown) => ({
   /** @param {PointerEvent} event */
   down(event) {
-    const { frame, placed, act } = shown;
+    const { frame, placed, placing, act } = shown;
     const at = pixelOf(event);
     /** @type {Element} */ (event.currentTarget).setPointerCapture(event.pointerId);
     fingers.set(event.pointerId, at);
@@ -55,7 +57,8 @@ export const hand = (shown) => ({
       .map((name) => ({ name, px: frame.px(placed[name]) }))
       .filter(({ px }) => apart(px, at) < REACH_PX)
       .toSorted((a, b) => apart(a.px, at) - apart(b.px, at))[0];
-    touch = { what: what?.name ?? null, from: at, off: what ? [what.px[0] - at[0], what.px[1] - at[1]] : [0, 0], moved: false };
+    const off = /** @type {Pixel} */ (what ? [what.px[0] - at[0], what.px[1] - at[1]] : [0, 0]);
+    touch = { what: what?.name ?? null, placing, from: at, off, moved: false };
     if (what) act.hold(what.name);
   },
   /** @param {PointerEvent} event */
@@ -77,9 +80,12 @@ export const hand = (shown) => ({
   /** @param {PointerEvent} event */
   up(event) {
     if (!fingers.delete(event.pointerId) || fingers.size) return;
-    const { what, moved } = touch;
+    const { what, placing, off, moved } = touch;
     if (what) shown.act.hold(null);
-    else if (!moved && event.type === 'pointerup') shown.act.put(shown.placing, shown.frame.on(pixelOf(event)));
+    if (moved || event.type !== 'pointerup' || (what && what !== placing && Math.hypot(...off) < ON_PX)) return;
+    // a ball may lie near the hole: a touch beside that places the ball
+    if (what !== placing) shown.act.choose({ placing });
+    shown.act.put(placing, shown.frame.on(pixelOf(event)));
   },
   /** @param {WheelEvent} event */
   wheel(event) {

@@ -1,6 +1,6 @@
 /**
  * The map of a walked green: ball and hole are placed on it, and the putt between them is read.
- * @import {GreenEntry, OnMap, PathPoint, State} from '../../types.js'
+ * @import {GreenEntry, OnMap, PathPoint, State, Survey} from '../../types.js'
  * @import {WalkActions} from './actions.js'
  * @import {Frame} from './frame.js'
  */
@@ -143,6 +143,15 @@ function loupe([u, v], { width }, ink) {
     <circle class="loupe-ring" cx=${cx} cy=${cy} r=${radius}></circle></g>`;
 }
 
+/** Of a side of the green; a map of less is one of a part. */
+const WHOLE = 0.7;
+
+/** The readings leave much of the green out. @param {GreenEntry} green @param {Pick<Survey, 'grid'>} survey */
+function isPart({ breadth_m, length_m }, { grid }) {
+  const spans = (/** @type {number[]} */ on) => Math.max(...on) - Math.min(...on);
+  return spans(grid.map(({ x_m }) => x_m)) < WHOLE * breadth_m || spans(grid.map(({ y_m }) => y_m)) < WHOLE * length_m;
+}
+
 /**
  * @param {State} state @param {GreenEntry} green @param {NonNullable<State['answers']['survey']>} survey
  * @param {WalkActions} act
@@ -169,7 +178,7 @@ function below(state, green, survey, act) {
     <p class="quiet">${
       step_m ? `A line every ${withUnit(step_m, smallUnit(settings))} of height, counted from the lowest. ` : ''
     }Strokes point downhill; faint is little known.${
-      survey.suspects.length ? ' Ringed readings do not fit their neighbours.' : ''
-    }</p>
+      isPart(green, survey) ? ' What lies beyond the readings is not known: walk the rest.' : ''
+    }${survey.suspects.length ? ' Ringed readings do not fit their neighbours.' : ''}</p>
     <p class="quiet">${CAUTION}</p>`;
 }

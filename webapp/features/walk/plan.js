@@ -4,12 +4,15 @@
  * @import {Unit} from '../../format.js'
  */
 import { inUnit, unitOf } from '../../format.js';
+import { GREEN } from '../../records/entry.js';
 import { surveyOf } from './greens.js';
 
 /** Of the grid's step: nearer than that to a reading, a place has been taken. */
 const TAKEN = 0.34;
 /** Side of a green that nobody has told yet: fourteen paces of three feet. */
 export const SIDE_M = 12.8016;
+/** Readings that a green takes. */
+export const [, MOST] = GREEN.places;
 const M = { name: 'metres', unit: 'm', si: 1, digits: 1 };
 
 /** A green is paced off, or measured. @param {Settings} settings @returns {Unit} */
@@ -62,7 +65,7 @@ export function leftOf({ settings, walkPage: { passed } }, green) {
  * @param {State} state @param {GreenEntry} green @returns {OnMap[]}
  */
 export const moreOf = ({ answers: { survey } }, green) =>
-  survey && survey.asked.points.length === green.points.length && surveyOf(green)
+  survey && survey.asked.points.length === green.points.length && surveyOf(green) && green.points.length < MOST
     ? survey.next.map(([x, y]) => [Math.min(green.breadth_m, Math.max(0, x)), Math.min(green.length_m, Math.max(0, y))])
     : [];
 

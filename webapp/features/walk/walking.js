@@ -8,7 +8,7 @@ import { inUnit, number } from '../../format.js';
 import { choice } from '../../parts/choice.js';
 import { walkField } from './walk-field.js';
 import { greenOf } from './greens.js';
-import { leftOf, nextOf, walkUnit } from './plan.js';
+import { leftOf, MOST, nextOf, walkUnit } from './plan.js';
 import { sketch } from './sketch.js';
 
 /** @type {[string, string][]} */
@@ -51,6 +51,7 @@ function place([x, y], { settings }) {
 /** @param {GreenEntry} green @param {OnMap[]} left @param {OnMap | undefined} next */
 function said({ points }, left, next) {
   const taken = `${points.length} taken`;
+  if (points.length >= MOST) return `${taken}, as many as a green takes.`;
   if (left.length) return `${taken}, ${left.length} to go; counted from your corner, the dot.`;
   return next ? `${taken}. The walk is done; one more would teach most here.` : taken;
 }
