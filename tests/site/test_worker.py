@@ -24,6 +24,12 @@ SPOIL = f"""async (length) => {{
   const headers = {{ 'Content-Length': String(whole) }};
   await cache.put(request, new Response(new Uint8Array(length ?? whole).fill(7), {{ headers }}));
 }}"""
+# The mark that stands while a start from the snapshot has not answered yet
+TRY = f"""async () => {{
+  const cache = await caches.open('{SNAPSHOTS}');
+  const [request] = await cache.keys();
+  await cache.put(`${{request.url}}?tried`, new Response(''));
+}}"""
 SNAPSHOT_WHOLE = f"""async () => {{
   const cache = await caches.open('{SNAPSHOTS}');
   const [request] = await cache.keys();
@@ -89,6 +95,23 @@ def test_a_spoiled_snapshot_is_replaced(open_browser, site, until):
         assert page.evaluate(ASK, PUTT)["aim_deg"]
         assert page.evaluate("states.at(-1).from") == "files"
         until(page, SNAPSHOT_WHOLE)
+    page.close()
+    page = start(context, site)
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+    assert page.evaluate("states.at(-1).from") == "snapshot"
+
+
+def test_a_snapshot_whose_last_start_did_not_answer_is_made_anew(open_browser, site, until):
+    context = open_browser()
+    page = start(context, site)
+    page.evaluate(ASK, PUTT)
+    until(page, SNAPSHOT_KEPT)
+    page.evaluate(TRY)
+    page.close()
+    page = start(context, site)
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+    assert page.evaluate("states.at(-1).from") == "files"
+    until(page, SNAPSHOT_KEPT)
     page.close()
     page = start(context, site)
     assert page.evaluate(ASK, PUTT)["aim_deg"]
