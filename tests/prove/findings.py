@@ -12,7 +12,7 @@ from prove import Proof, Row
 from pycore.api import answer
 from tests.pycore.record.conftest import PAST_M, Greens, roll, shoot
 
-SHORT, SHORT_PUTTS = 1, 30
+SHORT, SHORT_PUTTS = 1, 20
 PUTTS = 150
 FOOT = 0.3048
 COVERED, NAMED, FAIR = 85.0, 80.0, 90.0  # of 100 intervals, faults, players without one

@@ -310,11 +310,11 @@ FILES = st.one_of(
     ),
     st.tuples(st.integers(0, 400), st.text(max_size=3)).map(lambda cut: a_file(*RICH)[: cut[0]] + cut[1]),
 )
-BATCH = 100
+BATCH = 50
 
 
 def test_no_file_breaks_the_import(files: Page) -> None:
-    """Eight hundred files: each is refused in words, or falls into good entries that stay as they are and named bad ones."""
+    """Three hundred files: each is refused in words, or falls into good entries that stay as they are and named bad ones."""
     read = """async texts => {
       const { fromFile, preview, toJson } = await import('/records/transfer.js');
       const { checked } = await import('/records/entry.js');
@@ -333,7 +333,7 @@ def test_no_file_breaks_the_import(files: Page) -> None:
       });
     }"""
 
-    @settings(max_examples=8, deadline=None, suppress_health_check=list(HealthCheck))
+    @settings(max_examples=6, deadline=None, suppress_health_check=list(HealthCheck))
     @given(st.lists(FILES, min_size=BATCH, max_size=BATCH))
     def read_all(texts: list[str]) -> None:
         good = files.evaluate(read, texts)

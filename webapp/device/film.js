@@ -55,6 +55,11 @@ export function watchFrames(video, onFrame, onPace) {
    */
   let clock;
 
+  function anew() {
+    since = performance.now();
+    count = 0;
+  }
+
   /** @param {DOMHighResTimeStamp} now @param {VideoFrameCallbackMetadata} told */
   function next(now, told) {
     if (!running) return;
@@ -64,15 +69,16 @@ export function watchFrames(video, onFrame, onPace) {
     count++;
     const seconds = (now - since) / 1000;
     if (seconds > PATIENCE_S) {
-      // a page that was put away has had no frames, which is no fault of the phone's
-      if (seconds < 2 * PATIENCE_S) onPace(count / seconds < SLOWEST);
-      since = now;
-      count = 0;
+      onPace(count / seconds < SLOWEST);
+      anew();
     }
     onFrame(t);
   }
+  // a page that was put away has had no frames, which is no fault of the phone's
+  document.addEventListener('visibilitychange', anew);
   video.requestVideoFrameCallback(next);
   return () => {
     running = false;
+    document.removeEventListener('visibilitychange', anew);
   };
 }
