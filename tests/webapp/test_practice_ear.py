@@ -118,8 +118,7 @@ def test_strikes_are_told_from_the_beat(phone: Any, engine: Any) -> None:
     expect(page.get_by_text("Earpiece back on")).to_be_visible(timeout=60_000)
     told = engine("tempo", **tempo)
     page.evaluate(STRIKE, [told["lead_s"] + told["back_s"] + told["forward_s"], told["cycle_s"], 0.06])
-    # a busy machine drops sound on its way in, a few hundredths of a second in sum; notes before may be taken for strikes
-    expect(page.get_by_text(re.compile(r"^[4-7] strikes: 0\.0[2-9] s late"))).to_be_visible(timeout=60_000)
+    expect(page.get_by_text(re.compile("^4 strikes: 0.0[567] s late"))).to_be_visible(timeout=60_000)
     page.get_by_role("button", name="Stop", exact=True).click()
     expect(page.get_by_role("button", name="Listen to the strike")).to_be_disabled()
 

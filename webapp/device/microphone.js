@@ -7,6 +7,8 @@ const WANTED = { audio: { echoCancellation: false, noiseSuppression: false, auto
 const PATIENCE_MS = 2000;
 /** Levels a second, as the worklet tells them. */
 export const RATE_HZ = 1000;
+/** So much of what came last tells its clock: where levels were lost on the way, those after them count from later. */
+const RECENT_S = 5;
 /** A headset for calls hears no more than half of this. */
 const NARROW_HZ = 16_000;
 const HEADSET = /bluetooth|headset|hands-?free|airpod|buds/i;
@@ -27,7 +29,7 @@ const pause = (/** @type {number} */ ms) => new Promise((resolve) => setTimeout(
  * @property {string} warning
  * @property {() => {bands: number[][], from_s: number, count: number}} levels of each millisecond in three bands, from when on
  *   since the first, and how many they are
- * @property {() => number} began_s the first level on the page's clock
+ * @property {() => number} began_s the first level on the page's clock, by those that came last
  */
 
 /**
@@ -60,12 +62,13 @@ export async function openMicrophone({ kept_s, onEnd }) {
   /** @type {number[][]} */
   let bands = [[], [], []];
   let before = 0;
-  let began_s = Infinity;
+  /** When the first level was, as each message had it: when it came, and that. @type {[number, number][]} */
+  let clock = [];
   levels.port.onmessage = ({ data }) => {
     bands = bands.map((band, i) => [...band, ...pick(data, i)]);
     const count = pick(bands, 0).length;
-    // a message may be late and is never early: the earliest by its levels tells when they began
-    began_s = Math.min(began_s, performance.now() / 1000 - (before + count) / RATE_HZ);
+    const now_s = performance.now() / 1000;
+    clock = [...clock.filter(([at_s]) => at_s > now_s - RECENT_S), [now_s, now_s - (before + count) / RATE_HZ]];
     const over = count - kept_s * RATE_HZ;
     if (over <= 0) return;
     bands = bands.map((band) => band.slice(over));
@@ -82,7 +85,8 @@ export async function openMicrophone({ kept_s, onEnd }) {
   return {
     stop,
     levels: () => ({ bands, from_s: before / RATE_HZ, count: pick(bands, 0).length }),
-    began_s: () => began_s,
+    // a message may be late and is never early
+    began_s: () => Math.min(...clock.map(([, began_s]) => began_s)),
     warning: narrow
       ? 'A headset listens: its sound is narrow and late. Take the phone’s own microphone if strikes are missed.'
       : '',

@@ -5,6 +5,7 @@
  * @import {PracticePage} from '../../types.js'
  */
 import { openMicrophone, RATE_HZ } from '../../device/microphone.js';
+import { pick } from '../../pick.js';
 import { refusalWords } from '../../refusal.js';
 
 const EVERY_MS = 2000;
@@ -21,6 +22,8 @@ export function beatActions({ store, engine }, sound) {
   /** @type {ReturnType<typeof setInterval> | undefined} */
   let asking;
   let waits = false;
+  /** When the delay was known, s from the first level: what was heard before are notes. */
+  let known_s = 0;
 
   /** @param {string} action @param {Partial<PracticePage>} patch */
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
@@ -44,23 +47,26 @@ export function beatActions({ store, engine }, sound) {
     const { bands, from_s, count } = listens.levels();
     const began_s = left_s - listens.began_s() - from_s;
     const late_s = (loop?.delay_s ?? 0) + AROUND_S;
-    const notes = tempo.events.flatMap(({ at_s, kind, stroke }) =>
-      (loop ? kind === 'impact' : NOTES.includes(kind)) ? [{ at_s: began_s + at_s, stroke }] : [],
-    );
-    const near = notes.filter(({ at_s }) => at_s > AROUND_S && at_s + late_s < count / RATE_HZ);
+    const since_s = Math.max(0, loop ? known_s - from_s : 0) + AROUND_S;
+    // a strike that was told is told: by the clock of its own time
+    const told = new Set(offs_s.map(([stroke]) => stroke));
+    const near = tempo.events.flatMap(({ at_s, kind, stroke }) => {
+      const note = { at_s: began_s + at_s, stroke };
+      const wanted = loop ? kind === 'impact' && !told.has(stroke) : NOTES.includes(kind);
+      return wanted && note.at_s > since_s && note.at_s + late_s < count / RATE_HZ ? [note] : [];
+    });
     if (!near.length) return;
     waits = true;
     try {
-      const earlier = offs_s.filter(([stroke]) => near.every((note) => note.stroke !== stroke));
       const answer = await engine.ask('on_beat', {
         bands,
         rate_hz: RATE_HZ,
         beats_s: near.map(({ at_s }) => at_s),
         ...(loop ?? { delay_s: null }),
-        earlier_s: earlier.map(([, off_s]) => off_s),
+        earlier_s: offs_s.map(([, off_s]) => off_s),
       });
       // what was asked before another delay was measured, or after it was given up, counts no more
-      if (open === listens && store.state.practicePage.loop === loop) hear(answer, near, earlier);
+      if (open === listens && store.state.practicePage.loop === loop) hear(answer, near, from_s + count / RATE_HZ);
     } catch (error) {
       if (open === listens) stop(refusalWords(/** @type {any} */ (error), store.state.settings));
     }
@@ -69,15 +75,17 @@ export function beatActions({ store, engine }, sound) {
 
   /**
    * @param {import('../../engine/protocol.js').OnBeatAnswer} answer @param {{stroke: number}[]} near
-   * @param {PracticePage['offs_s']} earlier
+   * @param {number} heard_s so far, from the first level
    */
-  function hear({ delay_s, delay_sd_s, strikes, lean, spread }, near, earlier) {
-    if (!store.state.practicePage.loop) {
-      if (delay_s !== null && delay_sd_s !== null) turn('delay', { loop: { delay_s, delay_sd_s }, onBeat: 'on' });
-      return;
+  function hear({ delay_s, delay_sd_s, strikes, lean, spread }, near, heard_s) {
+    const { loop, offs_s } = store.state.practicePage;
+    if (!loop) {
+      if (delay_s === null || delay_sd_s === null) return;
+      known_s = heard_s;
+      return turn('delay', { loop: { delay_s, delay_sd_s }, onBeat: 'on' });
     }
-    const struck = strikes.map(({ beat, off_s }) => /** @type {[number, number]} */ ([near[beat]?.stroke ?? 0, off_s]));
-    turn('strikes', { offs_s: [...earlier, ...struck], beatHeard: { lean, spread } });
+    const struck = strikes.map(({ beat, off_s }) => /** @type {[number, number]} */ ([pick(near, beat).stroke, off_s]));
+    turn('strikes', { offs_s: [...offs_s, ...struck], beatHeard: { lean, spread } });
   }
 
   return {
@@ -88,6 +96,7 @@ export function beatActions({ store, engine }, sound) {
         const listens = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
         if (!asks()) return listens.stop();
         open = listens;
+        known_s = 0;
         turn('listen to the beat', { onBeat: store.state.practicePage.loop ? 'on' : 'delay', note: listens.warning });
         asking = setInterval(ask, EVERY_MS);
       } catch (error) {
