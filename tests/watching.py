@@ -10,6 +10,7 @@ from playwright.sync_api import Browser, Page, Playwright, expect
 
 import browser
 import environment
+from tests import touching
 from tests.filmed_balls import Scene, write
 from tests.struck_balls import Camera, Strike
 
@@ -50,14 +51,7 @@ def ready(page: Page, url: str) -> None:
 
 
 def touch(page: Page, place: tuple[float, float]) -> None:
-    page.locator(".film").evaluate(
-        """(film, [x, y]) => {
-          const box = film.getBoundingClientRect();
-          const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
-          film.dispatchEvent(new MouseEvent('click', at));
-        }""",
-        [place[0] / SIZE[0], place[1] / SIZE[1]],
-    )
+    touching.touch(page, ".film", place, SIZE)
 
 
 def mark(page: Page, seen: Scene) -> None:

@@ -85,6 +85,15 @@ def test_it_starts_from_its_files_and_the_next_time_from_the_snapshot(open_brows
     assert again.evaluate(FAIL, {**PUTT, "distance_m": -1})["code"] == "bad_field"
 
 
+def started_from(page, context, site, what):
+    """The app closed and started anew; it has answered, and from what."""
+    page.close()
+    page = start(context, site)
+    assert page.evaluate(ASK, PUTT)["aim_deg"]
+    assert page.evaluate("states.at(-1).from") == what
+    return page
+
+
 def test_a_spoiled_snapshot_is_replaced(open_browser, site, until):
     context = open_browser()
     page = start(context, site)
@@ -92,15 +101,9 @@ def test_a_spoiled_snapshot_is_replaced(open_browser, site, until):
     until(page, SNAPSHOT_KEPT)
     for length in (1_000_000, None):
         page.evaluate(SPOIL, length)
-        page.close()
-        page = start(context, site)
-        assert page.evaluate(ASK, PUTT)["aim_deg"]
-        assert page.evaluate("states.at(-1).from") == "files"
+        page = started_from(page, context, site, "files")
         until(page, SNAPSHOT_WHOLE)
-    page.close()
-    page = start(context, site)
-    assert page.evaluate(ASK, PUTT)["aim_deg"]
-    assert page.evaluate("states.at(-1).from") == "snapshot"
+    started_from(page, context, site, "snapshot")
 
 
 def test_a_snapshot_whose_last_start_did_not_answer_is_made_anew(open_browser, site, until):
@@ -109,15 +112,9 @@ def test_a_snapshot_whose_last_start_did_not_answer_is_made_anew(open_browser, s
     page.evaluate(ASK, PUTT)
     until(page, SNAPSHOT_KEPT)
     page.evaluate(TRY)
-    page.close()
-    page = start(context, site)
-    assert page.evaluate(ASK, PUTT)["aim_deg"]
-    assert page.evaluate("states.at(-1).from") == "files"
+    page = started_from(page, context, site, "files")
     until(page, SNAPSHOT_KEPT)
-    page.close()
-    page = start(context, site)
-    assert page.evaluate(ASK, PUTT)["aim_deg"]
-    assert page.evaluate("states.at(-1).from") == "snapshot"
+    started_from(page, context, site, "snapshot")
 
 
 def test_a_refusal_names_the_field_and_the_engine_lives_on(page):

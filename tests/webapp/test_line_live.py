@@ -12,6 +12,7 @@ from playwright.sync_api import Page, Playwright, ViewportSize, expect
 import browser
 import environment
 from bench.photograph import EYE_M, LENS_MM, PITCH_DEG, SIZE, Photograph
+from tests.touching import touch
 
 PUTT = {"distance_m": 4.0, "slope_percent": 4.5, "fall_deg": 80.0, "stimp_ft": 11.0, "past_m": 0.3048}
 SEEN = Photograph(PUTT)
@@ -43,18 +44,6 @@ def filmed(playwright: Playwright, site: Any, tmp_path: Path) -> Iterator[Page]:
     yield page
     launched.close()
     assert errors == []
-
-
-def touch(page: Page, place: tuple[float, float]) -> None:
-    """As a finger does, wherever the page is scrolled to."""
-    page.locator(".photo").evaluate(
-        """(photo, [x, y]) => {
-          const box = photo.getBoundingClientRect();
-          const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
-          photo.dispatchEvent(new MouseEvent('click', at));
-        }""",
-        [place[0] / SIZE[0], place[1] / SIZE[1]],
-    )
 
 
 def white_at(page: Page, canvas: str, places: list[tuple[float, float]]) -> list[bool]:
@@ -117,9 +106,9 @@ def test_the_line_stays_on_the_green_while_the_phone_turns(filmed: Page, soon: A
     wide, high = video.evaluate("video => [video.videoWidth, video.videoHeight]")
     assert wide / high == pytest.approx(SIZE[0] / SIZE[1], abs=0.01)
     is_taken_without_a_scroll(page)
-    touch(page, SEEN.pixel(0, 0))
+    touch(page, ".photo", SEEN.pixel(0, 0), SIZE)
     expect(page.get_by_text("Touch the middle of the hole")).to_be_visible()
-    touch(page, SEEN.pixel(PUTT["distance_m"], 0))
+    touch(page, ".photo", SEEN.pixel(PUTT["distance_m"], 0), SIZE)
     expect(page.get_by_text("Stand still, or mark again")).to_be_visible()
     expect(page.get_by_text("Off by up to")).to_be_visible()
     for attitude, green in ((HELD, SEEN), (TURNED, Photograph(PUTT, left_deg=-8, down_deg=PITCH_DEG + 4))):

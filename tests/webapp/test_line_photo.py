@@ -12,6 +12,7 @@ from PIL import Image
 from playwright.sync_api import Page, expect
 
 from bench.photograph import LENS_MM, SIZE, Photograph
+from tests import touching
 
 # so steep that the aim lies far out, where a plane that was not tilted would be seen to miss it
 PUTT = {"distance_m": 4.0, "slope_percent": 4.5, "fall_deg": 80.0, "stimp_ft": 11.0, "past_m": 0.3048}
@@ -50,15 +51,7 @@ def open_photo(page: Page, path: Path) -> None:
 
 
 def touch(page: Page, x: float, y: float) -> None:
-    page.locator("canvas#photo").scroll_into_view_if_needed()
-    page.evaluate(
-        """([x, y]) => {
-          const canvas = document.querySelector('canvas#photo'), box = canvas.getBoundingClientRect();
-          const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
-          canvas.dispatchEvent(new MouseEvent('click', at));
-        }""",
-        [x / SIZE[0], y / SIZE[1]],
-    )
+    touching.touch(page, "canvas#photo", (x, y), SIZE)
 
 
 def pixels(page: Page) -> np.ndarray:
