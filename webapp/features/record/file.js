@@ -5,7 +5,7 @@
  */
 import { html } from 'lit-html';
 import { dayWords, several } from '../../format.js';
-import { entryWords } from './words.js';
+import { asideWords, entryWords } from './words.js';
 
 const OLD_DAYS = 14;
 const MOST_SHOWN = 20;
@@ -59,7 +59,7 @@ export function file({ entries, recordPage, exported, aside, damaged, settings }
 
 /** @param {State['aside']} aside @param {string[]} damaged @param {RecordActions} act */
 function misfits(aside, damaged, act) {
-  const all = [...damaged, ...aside.map(({ what, value }) => `${what}: ${(JSON.stringify(value) ?? '').slice(0, 80)}`)];
+  const all = [...damaged, ...aside.map(asideWords)];
   if (!all.length) return '';
   return html`<section class="preview"><h2>Set aside</h2>
     <p>${several(all.length, 'thing', 'things')} on this phone did not fit; the rest works without. An export holds

@@ -92,3 +92,27 @@ function fieldWords(name, was, settings) {
   if (name === 'aim_deg') return `${number(value, 1)}°`;
   return typeof value === 'number' ? withUnit(value, entryUnit(name, settings)).trim() : value;
 }
+
+/** What is kept besides entries, as a player knows it. @type {Record<string, string>} */
+const PARTS = {
+  settings: 'Settings',
+  putt: 'The putt in hand',
+  player: 'The player',
+  you: 'Your own figures',
+  felt: 'The slope as felt',
+  calibration: 'Green',
+  sighted: 'Line',
+  practice: 'Practice',
+  draft: 'A note half written',
+  logging: 'Logging',
+  place: 'The place',
+  card: 'A round half entered',
+};
+const UNITS = /(_(m|mm|deg|ft|percent|mps|s|sd))+$/;
+
+/** One thing that did not fit. @param {{what: string, value: unknown}} misfit */
+export function asideWords({ what, value }) {
+  const [part = '', name = ''] = what.split('.');
+  const named = [PARTS[part] ?? what, name.replace(UNITS, '').replaceAll('_', ' ')].filter(Boolean).join(', ');
+  return `${named}: ${(JSON.stringify(value) ?? '').slice(0, 80)}`;
+}
