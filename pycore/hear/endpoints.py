@@ -76,7 +76,7 @@ def answer_paces(fields: requests.PacesFields) -> answers.PacesAnswer:
     few = len(errors) < 2
     return {
         "errors": errors,
-        "lean": None if few else _held(intervals.mean(errors)),
+        "lean": None if few else _held(_shared(intervals.mean(errors), fields.roll_sd_m / fields.meant_m)),
         "spread": None if few else _held(intervals.spread_estimate(errors)),
     }
 

@@ -85,3 +85,4 @@ class PacesFields:
 
     rolls_m: Annotated[tuple[Annotated[float, Range(0.0, 60.0, "m")], ...], Length(0, 2000), Doc("rolls", "heard")]
     meant_m: Annotated[float, Range(0.3, 40.0, "m"), Doc("meant", "how far the ball should run")]
+    roll_sd_m: Annotated[float, Range(0.0, 60.0, "m"), Doc("spread of a roll", "which all share: the floor's speed")] = 0.0

@@ -177,6 +177,7 @@ export const FIELDS = {
   PacesFields: {
     rolls_m: {"label": "rolls", "more": "heard", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 0, "high": 2000, "entry": {"kind": "number", "low": 0, "high": 60, "unit": "m"}},
     meant_m: {"label": "meant", "more": "how far the ball should run", "needed": true, "default": null, "nullable": false, "kind": "number", "low": 0.3, "high": 40, "unit": "m"},
+    roll_sd_m: {"label": "spread of a roll", "more": "which all share: the floor's speed", "needed": false, "default": 0.0, "nullable": false, "kind": "number", "low": 0, "high": 60, "unit": "m"},
   },
   RollTestFields: {
     rolls: {"label": "rolls", "more": "", "needed": true, "default": null, "nullable": false, "kind": "list", "low": 2, "high": 40, "entry": {"kind": "object", "type": "BallFields"}},

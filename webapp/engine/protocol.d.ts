@@ -447,6 +447,7 @@ export interface Held {
 export interface PacesFields {
   /** rolls: heard; 0 to 2000 */ rolls_m: Array<number>;
   /** meant: how far the ball should run; a number from 0.3 to 40 m */ meant_m: number;
+  /** spread of a roll: which all share: the floor's speed; a number from 0 to 60 m */ roll_sd_m?: number;
 }
 
 /** Errors of the rolls, as fractions of what was meant, long positive; lean and spread of two or more of them. */
@@ -1677,7 +1678,7 @@ export interface Fields {
   ArcFields: { lie_deg: Described & NumberTaken; length_m: Described & NumberTaken; above_grip_m: Described & NumberTaken; reach_m: Described & NumberTaken; };
   HeardFields: { bands: Described & ListTaken; rate_hz: Described & NumberTaken; marks_m: Described & ListTaken; stimp_ft: Described & NumberTaken; stimp_sd_ft: Described & NumberTaken; skid: Described & WordTaken; };
   OnBeatFields: { bands: Described & ListTaken; rate_hz: Described & NumberTaken; beats_s: Described & ListTaken; delay_s: Described & NumberTaken; delay_sd_s: Described & NumberTaken; earlier_s: Described & ListTaken; };
-  PacesFields: { rolls_m: Described & ListTaken; meant_m: Described & NumberTaken; };
+  PacesFields: { rolls_m: Described & ListTaken; meant_m: Described & NumberTaken; roll_sd_m: Described & NumberTaken; };
   RollTestFields: { rolls: Described & ListTaken; skid: Described & WordTaken; measure: Described & WordTaken; };
   BallFields: { distance_m: Described & NumberTaken; time_s: Described & NumberTaken; deceleration_mps2: Described & NumberTaken; deceleration_sd_mps2: Described & NumberTaken; way: Described & WordTaken; };
   StimpmeterFields: { out_ft: Described & ListTaken; back_ft: Described & ListTaken; };

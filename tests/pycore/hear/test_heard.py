@@ -141,3 +141,12 @@ def test_lean_and_spread_of_a_row(engine_ask):
     spread = {"value": 0.075, "low": 0.075 * np.sqrt(2 / 7.3778), "high": 0.075 * np.sqrt(2 / 0.050636)}
     assert answer["spread"] == pytest.approx(spread, rel=1e-3)
     assert engine_ask("paces", rolls_m=[4.0], meant_m=4.0)["lean"] is None
+
+
+def test_what_the_floor_leaves_open_is_in_the_lean(engine_ask):
+    """Of 400 putts the mean is known; a spread of 0.2 m that all of 4 m share leaves 1.96 times a twentieth to each side."""
+    rolls = [3.9, 4.1] * 200
+    sure, unsure = (engine_ask("paces", rolls_m=rolls, meant_m=4.0, roll_sd_m=sd) for sd in (0.0, 0.2))
+    assert sure["lean"]["high"] < 0.003
+    assert unsure["lean"]["high"] == pytest.approx(1.96 * 0.05, rel=0.01)
+    assert unsure["spread"] == sure["spread"]

@@ -116,7 +116,7 @@ export const questions = [
     ask: 'paces',
     when: pictured('heard'),
     follows: true,
-    fields: ({ practice: { run } }) => (run?.heard ? { rolls_m: run.heard.rolls_m, meant_m: run.heard.meant_m } : null),
+    fields: ({ practice: { run } }) => run?.heard ?? null,
   },
   {
     into: 'block',

@@ -45,7 +45,10 @@ export function ear({ practicePage, practice, answers: { paces }, settings }, ac
       !heard || last === undefined
         ? html`<p class="quiet">${hearing === 'on' ? 'Listening: strike, and let it meet the wall.' : ''}</p>`
         : html`<p class="ear-last" role="status"><span class="big">${paceWords(last / heard.meant_m - 1)}</span> <span
-          class="quiet">would have run ${withUnit(last, distanceUnit(settings))}</span></p>`
+          class="quiet">would have run ${withUnit(last, distanceUnit(settings))} ± ${withUnit(
+            heard.roll_sd_m,
+            distanceUnit(settings),
+          )}</span></p>`
     }
     ${
       heard && paces?.lean && paces.spread
