@@ -7,6 +7,8 @@ const WANTED = { audio: { echoCancellation: false, noiseSuppression: false, auto
 const PATIENCE_MS = 2000;
 /** Levels a second, as the worklet tells them. */
 export const RATE_HZ = 1000;
+/** A second touch so soon after the one that stopped it was meant for that. */
+export const TWICE_MS = 600;
 /** So much of what came last tells its clock: where levels were lost on the way, those after them count from later. */
 const RECENT_S = 5;
 /** A headset for calls hears no more than half of this. */

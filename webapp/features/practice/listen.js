@@ -4,7 +4,7 @@
  * @import {PracticePage, State} from '../../types.js'
  */
 import { say } from '../../device/speech.js';
-import { openMicrophone, RATE_HZ } from '../../device/microphone.js';
+import { openMicrophone, RATE_HZ, TWICE_MS } from '../../device/microphone.js';
 import { refusalWords } from '../../refusal.js';
 import { paceWords } from './words.js';
 
@@ -32,6 +32,7 @@ export function listenActions({ store, engine }, run) {
   /** @type {ReturnType<typeof setInterval> | undefined} */
   let asking;
   let waits = false;
+  let stopped_ms = -Infinity;
   /** When strikes were heard, s from the first level. @type {number[]} */
   let struck = [];
 
@@ -84,7 +85,11 @@ export function listenActions({ store, engine }, run) {
 
   return {
     async listen() {
-      if (store.state.practicePage.hearing !== 'off') return stop();
+      if (store.state.practicePage.hearing !== 'off') {
+        stopped_ms = performance.now();
+        return stop();
+      }
+      if (performance.now() - stopped_ms < TWICE_MS) return;
       turn('ask for the microphone', { hearing: 'asking', note: '' });
       try {
         struck = [];

@@ -4,7 +4,7 @@
  * @import {Sound} from '../../device/sound.js'
  * @import {PracticePage} from '../../types.js'
  */
-import { openMicrophone, RATE_HZ } from '../../device/microphone.js';
+import { openMicrophone, RATE_HZ, TWICE_MS } from '../../device/microphone.js';
 import { pick } from '../../pick.js';
 import { refusalWords } from '../../refusal.js';
 
@@ -22,6 +22,7 @@ export function beatActions({ store, engine }, sound) {
   /** @type {ReturnType<typeof setInterval> | undefined} */
   let asking;
   let waits = false;
+  let stopped_ms = -Infinity;
   /** When the delay was known, s from the first level: what was heard before are notes. */
   let known_s = 0;
 
@@ -90,7 +91,11 @@ export function beatActions({ store, engine }, sound) {
 
   return {
     async listenToBeat() {
-      if (store.state.practicePage.onBeat !== 'off') return stop();
+      if (store.state.practicePage.onBeat !== 'off') {
+        stopped_ms = performance.now();
+        return stop();
+      }
+      if (performance.now() - stopped_ms < TWICE_MS) return;
       turn('ask for the microphone', { onBeat: 'asking', note: '', offs_s: [], beatHeard: null });
       try {
         const listens = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });

@@ -115,7 +115,9 @@ export function session({ practice, practicePage, refusals, settings, entries },
  * @param {NonNullable<State['practicePage']['sentPlan']> | null} plan @param {Drill[]} drills @param {PracticeActions} act
  */
 function came(plan, drills, act) {
-  const unknown = plan && drills.length ? unknownOf(plan, drills) : [];
+  // what a drill is called, and whether it is known, the engine says
+  const told = drills.length > 0;
+  const unknown = plan && told ? unknownOf(plan, drills) : [];
   const problem = plan
     ? unknown.length && 'It holds drills that this version of the app does not have. Update the app, and open the link again.'
     : 'The link is cut short or damaged: ask for it once more.';
@@ -123,14 +125,14 @@ function came(plan, drills, act) {
     ${
       plan
         ? html`<p class="say">${minutesOf(plan)} min, ${plan.place === 'room' ? 'in the room' : 'on the practice green'}</p>
-          <ol>${plan.blocks.map(
+          <ol>${(told ? plan.blocks : []).map(
             ({ drill, minutes }) => html`<li>${drills.find(({ id }) => id === drill)?.name ?? drill}, ${minutes} min</li>`,
           )}</ol>`
         : ''
     }
     ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ''}
     <div class="does">${
-      plan && !problem ? html`<button type="button" class="word" @click=${act.takePlan}>Take it</button>` : ''
+      plan && told && !problem ? html`<button type="button" class="word" @click=${act.takePlan}>Take it</button>` : ''
     }
       <button type="button" class="word" @click=${act.leavePlan}>${plan ? 'Keep mine' : 'Close'}</button></div></section>`;
 }
