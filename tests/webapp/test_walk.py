@@ -144,6 +144,7 @@ def test_without_a_zeroed_phone_there_is_no_walk(phone: Any) -> None:
     expect(page.locator(".next .big")).to_have_text("10.5 on 7 right")
 
 
+@pytest.mark.alone
 def test_ball_and_hole_are_touched_and_the_putt_is_read(phone: Any, engine: Any) -> None:
     page = open_map(phone, aim="in")
     expect(page.get_by_text("Touch where the ball lies")).to_be_visible()

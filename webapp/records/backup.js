@@ -4,6 +4,7 @@
  * @import {Parts} from './parts.js'
  */
 import { give } from '../device/share.js';
+import { today } from '../format.js';
 import { readAll, readAllBefore } from './db.js';
 import { toJson } from './transfer.js';
 
@@ -15,5 +16,5 @@ export async function giveBackup(state, parts) {
   const entries = [...(await readAll()), ...state.unkept];
   const text = toJson(entries, await readAllBefore(), parts.phoneOf(state), state.aside);
   // Phones share .txt, but no .json
-  return give(new File([text], `borrowline-${new Date().toISOString().slice(0, 10)}.json.txt`, { type: 'text/plain' }));
+  return give(new File([text], `borrowline-${today()}.json.txt`, { type: 'text/plain' }));
 }

@@ -8,7 +8,7 @@ import { refusalWords } from '../../refusal.js';
 import { toldBy } from '../../device/exif.js';
 import { isCropped, openPicture } from '../../device/picture.js';
 import { give } from '../../device/share.js';
-import { number } from '../../format.js';
+import { number, today } from '../../format.js';
 import { enterSighted } from '../../parts/eye-height.js';
 import { isPutt } from '../../records/putt.js';
 import { FIELDS } from './fields.js';
@@ -89,7 +89,7 @@ export function actions({ store, engine }) {
         answers: { lens },
       } = store.state;
       if (!photo || !lens) return;
-      const date = new Date().toISOString().slice(0, 10);
+      const date = today();
       store.change('keep lens', {
         sighted: {
           ...sighted,

@@ -236,7 +236,7 @@ export function actions({ store, engine, record, parts }) {
     },
     async exportCsv() {
       const putts = toCsv(fitting(await readAll()));
-      const said = await give(new File([putts], `borrowline-putts-${now().slice(0, 10)}.csv`, { type: 'text/csv' }));
+      const said = await give(new File([putts], `borrowline-putts-${today()}.csv`, { type: 'text/csv' }));
       if (said) set('given', { said });
     },
     /** What was set aside is let go of. */

@@ -6,7 +6,7 @@
  * @import {Film} from '../../device/ball-watch.js'
  */
 import { ballNear, holeNear } from '../../device/ball-finder.js';
-import { number } from '../../format.js';
+import { number, today } from '../../format.js';
 
 /** Of the picture's shorter side: how far from a touch ball and hole are looked for. */
 const NEAR = 1 / 9;
@@ -94,7 +94,7 @@ export function markActions({ store, set, film, begin, stop, rolls }) {
       } = store.state;
       const { camera } = page();
       if (!filmLens) return;
-      const lens = { camera, mm: filmLens.lens_mm, date: new Date().toISOString().slice(0, 10) };
+      const lens = { camera, mm: filmLens.lens_mm, date: today() };
       const films = [...sighted.films.filter((each) => each.camera !== camera), lens].slice(-MOST_LENSES);
       store.change('keep lens', { sighted: { ...sighted, films } });
       set('lens kept', {
