@@ -1,12 +1,14 @@
 """``python3 build mutate [FOLDER]``: small wrong changes to the engine, one at a time, and those that no test notices.
 
 mutmut makes the changes; each is tried in a fork of a process that has the tests' libraries loaded, without a file being
-written. The tests of a module are those of its own name, then those of its folder, then the door's.
+written. The tests of a module are those of its own name, then those of its folder, then the door's and that of the page's
+table of fields; what passes them all is shown to mypy, as the test command would.
 """
 
 import os
 import random
 import resource
+import subprocess
 import sys
 from dataclasses import dataclass
 from difflib import ndiff
@@ -15,6 +17,7 @@ from importlib.abc import Loader, MetaPathFinder
 from importlib.machinery import ModuleSpec
 from importlib.util import find_spec, spec_from_loader
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from types import ModuleType
 from typing import Any
 
@@ -22,6 +25,7 @@ import environment
 from environment import LOCKS, ROOT, SetupError
 
 TESTS = ROOT / "tests" / "pycore"
+DOOR = TESTS / "test_api.py", ROOT / "tests" / "site" / "test_protocol.py"
 LONGEST_S = 300  # of the processor's time for one mutant's tests; one that runs for ever is noticed
 
 
@@ -91,7 +95,7 @@ def _survivors(chosen: list[Mutant]) -> list[Mutant]:
             running[_started(mutant, _tests(mutant.file))] = mutant
         process, status = os.wait()
         mutant = running.pop(process)
-        if status == 0:
+        if status == 0 and not _mistyped(mutant):
             survivors.append(mutant)
             print(mutant, flush=True)
         print(f"\r{done}/{len(chosen)}, {len(survivors)} survive ", end="", file=sys.stderr, flush=True)
@@ -129,10 +133,19 @@ def _started(mutant: Mutant | None, tests: list[str]) -> int:
         os._exit(status)
 
 
+def _mistyped(mutant: Mutant) -> bool:
+    """Whether its types do not hold."""
+    with TemporaryDirectory() as folder:
+        changed = Path(folder) / mutant.file.name
+        changed.write_text(mutant.changed)
+        mypy = [sys.executable, "-m", "mypy", "--shadow-file", str(mutant.file), str(changed)]
+        return subprocess.run(mypy, cwd=ROOT, capture_output=True).returncode != 0
+
+
 def _tests(file: Path) -> list[str]:
     """Its own first: they notice soonest."""
     folder = TESTS / file.relative_to(ROOT / "pycore").parent
-    tests = [folder / f"test_{file.stem}.py", *sorted(folder.glob("test_*.py")), TESTS / "test_api.py"]
+    tests = [folder / f"test_{file.stem}.py", *sorted(folder.glob("test_*.py")), *DOOR]
     return list(dict.fromkeys(str(test) for test in tests if test.exists()))
 
 
