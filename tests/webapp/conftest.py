@@ -147,7 +147,7 @@ def phone(request: pytest.FixtureRequest, forgetful: Browser) -> Iterator[Phone]
         held.show(**options)
         yield held
         for page in context.pages:
-            assert "[native code]" in page.evaluate("Date.toString()"), "a clock that is set stays with the context: mark it alone"
+            assert "[native code]" in page.evaluate("Date.toString()"), "its clock was set, which stays: mark it alone"
             page.close()
     assert held.errors == []
 

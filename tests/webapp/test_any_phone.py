@@ -68,10 +68,13 @@ def test_an_idle_page_draws_nothing_and_sets_no_clock(phone: Any) -> None:
         })()"""
     )
     phone.ready()
-    page.wait_for_timeout(1500)
-    before = page.evaluate("woken")
-    page.wait_for_timeout(2000)
-    assert page.evaluate("woken") == before
+    woken = []
+    for _ in range(10):  # a busy machine is a while longer at what the start leaves to do
+        woken.append(page.evaluate("woken"))
+        if len(woken) > 1 and woken[-1] == woken[-2]:
+            return
+        page.wait_for_timeout(2000)
+    pytest.fail(f"it wakes again and again: {woken}")
 
 
 def test_a_drag_that_ends_where_it_was_has_its_window(phone: Any) -> None:

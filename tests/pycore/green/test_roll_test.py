@@ -202,3 +202,13 @@ def test_rolls_that_were_watched():
     del rolls[1]["deceleration_sd_mps2"]
     reply = ask(ask="roll_test", rolls=rolls, skid="rolled")
     assert (reply["code"], reply["field"]) == ("missing_field", "rolls[1].deceleration_sd_mps2")
+
+
+@pytest.mark.parametrize(("launch", "slows"), [(1.5, 0.45), (3.0, 0.9)])
+def test_a_putted_ball_slides_first(launch, slows):
+    """Friction slows it to five sevenths of its speed, at which it rolls (a ball's inertia); then it slows evenly."""
+    grip = roll_test.SKID * GRAVITY
+    sliding, rolls_at = 2 * launch / (7 * grip), 5 / 7 * launch
+    time = sliding + rolls_at / slows
+    distance = (launch + rolls_at) / 2 * sliding + rolls_at**2 / (2 * slows)
+    assert slowing(Roll(distance, time, out=True), putted=True).value == pytest.approx(slows)

@@ -49,3 +49,13 @@ def test_tour_players_three_putts(engine_ask, published, distance_ft):
 def test_without_a_player_it_is_the_tours(engine_ask):
     named, unnamed = (engine_ask("best_pace", **putt(10, 1, 90), **who) for who in ({"player": TOUR}, {}))
     assert named["past_m"] == pytest.approx(unnamed["past_m"], abs=0.1 * INCH)
+
+
+def test_a_tour_player_needs_the_published_putts_from_ten_feet(engine_ask):
+    """M: 40 % holed and 1 % three-putts make 1.61; slopes and falls weighed as above."""
+    putts = 0.0
+    for slope, often in SLOPES:
+        for fall, much in FALLS if slope else ((0, 6),):
+            found = engine_ask("best_pace", **putt(10, slope, fall), player=TOUR)
+            putts += often * much / 600 * found["expected_putts"]
+    assert putts == pytest.approx(1.61, abs=0.04)

@@ -12,7 +12,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record.opening import opening
 from pycore.record.player import Holed, Miss, Passed
-from pycore.record.terms import LEVEL, Given, as_one, strokes
+from pycore.record.terms import LEVEL, Given, _moved, as_one, strokes
 
 B, S, C, Q = radians(0.4), radians(1.2), -0.03, 0.07
 T = radians(0.7)
@@ -81,3 +81,10 @@ def test_a_miss_that_nobody_saw_counts_by_all_that_is_not_the_opening():
     assert share(Holed(window, meant)) + missed == pytest.approx(1, abs=SHARE)
     assert sum(share(Passed(window, meant, side=side)) for side in ("left", "right")) == pytest.approx(missed, abs=SHARE)
     assert sum(share(Passed(window, meant, length=length)) for length in ("short", "long")) == pytest.approx(missed, abs=SHARE)
+
+
+def test_the_variances_of_what_is_not_known_of_a_putt_add_up():
+    given = Given(aim=0.05, aside=0.04, along=0.3, blur=0.01, stretch=0.06)
+    _, start, roll = _moved(given, S**2, Q**2, 0.2**2, 0.15**2)
+    assert start**2 == pytest.approx(S**2 + (0.2 * 0.05) ** 2 + (0.15 * 0.04) ** 2 + 0.01**2)
+    assert roll**2 == pytest.approx(Q**2 + (0.15 * 0.3) ** 2 + 0.06**2)

@@ -7,6 +7,7 @@ from collections import Counter
 import pytest
 
 from pycore import api
+from pycore.senses.look import STEP, _mixed, _steps
 
 LENGTH, BEHIND = 4.0, 2.5
 
@@ -44,3 +45,12 @@ def test_the_flag_stands_upright():
         (foot, top) = look(case)["flag"]
         assert foot[0] == top[0]
         assert math.isclose((foot[1] - top[1]) * (LENGTH + BEHIND), 2.13, abs_tol=1e-3)  # 7 ft: common practice
+
+
+def test_chance_is_splitmix64():
+    """The first two numbers of its authors' program from 0, from memory."""
+    assert [_mixed(0), _mixed(1)] == [0xE220A8397B1DCDAF, 0x6E789E6AA1B965F4]
+
+
+def test_lines_reach_the_end_and_no_farther():
+    assert list(_steps(1.0, 1.0 + 2 * STEP)) == [1.0, 1.0 + STEP, 1.0 + 2 * STEP]
