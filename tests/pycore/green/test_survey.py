@@ -80,6 +80,21 @@ def test_the_relief_is_the_survey_and_a_true_field_of_heights(green):
         assert before == pytest.approx(after, abs=1e-8)
 
 
+def test_a_roll_feels_the_slope_of_those_heights_in_its_own_axes(green):
+    """Also off the inner grid on one side or both."""
+    chance = np.random.default_rng(6)
+    origin, line, share, plane, e = complex(4, 3), np.exp(0.7j), 0.6, complex(0.01, -0.02), 1e-5
+    downhill = green.relief.downhill(origin, complex(line), share, plane)
+
+    def drop(x, y):
+        place = origin + complex(x, y) * line
+        return share * green.relief.at(place.real, place.imag)[0] + x * plane.real + y * plane.imag
+
+    for x, y in [*chance.uniform(-4, 7, (60, 2)), *chance.uniform(-20, 20, (20, 2))]:
+        by_x, by_y = (drop(x + e, y) - drop(x - e, y)) / (2 * e), (drop(x, y + e) - drop(x, y - e)) / (2 * e)
+        assert downhill(x, y) == pytest.approx((by_x, by_y), abs=1e-8)
+
+
 @pytest.mark.parametrize("unit", [0.01, 0.0254])
 def test_height_lines_keep_their_height_and_never_cross(green, unit):
     lines = green.contours(unit)

@@ -7,7 +7,11 @@ import numpy as np
 import pytest
 
 from pycore.api import answer
+from pycore.fields import parse
+from pycore.record.endpoints import answer_findings
+from pycore.record.requests import FindingsFields
 from pycore.record.tally import EARLIER
+from pycore.units import FOOT
 
 PUTT = {"distance_m": 3.0, "stimp_ft": 10.0, "slope_percent": 2.0, "fall_deg": 90.0, "past_m": 0.3}
 AIM_DEG = 5.954  # the read of PUTT
@@ -235,3 +239,18 @@ def test_greens_that_break_more_than_logged_are_told_from_the_misses(invented, l
     assert reading["bias_low"] < invented.players[player, 3, 0] < reading["bias_high"] < 0
     assert "The greens break more than you log" in reading["words"]
     assert "level" in reading["words"]
+
+
+def test_the_share_done_grows_to_the_end(players_putts):
+    shares = list(answer_findings(parse(FindingsFields, {"putts": players_putts})))
+    assert shares == sorted(shares)
+    assert 0 <= shares[0] < shares[-1] <= 1
+
+
+def test_the_tours_shares_stand_beside_the_players(published):
+    """P: see the file; as many distances as a chart has room for."""
+    shares = {row["distance_ft"]: row["tour"] for row in published("one_putt_share")}
+    tour = next(row for row in findings([])["published"] if row["name"] == "tour")
+    assert [(round(metres / FOOT, 6), share) for metres, share in tour["shares"]] == [
+        (feet, shares[feet]) for feet in (2, 3, 5, 8, 10)
+    ]

@@ -17,6 +17,7 @@ def test_the_ratio_is_found(engine_ask, swing_phone, hz, ratio, seed):
     found = engine_ask("find_tempo", rates=samples)
     assert len(found["strokes"]) >= 7
     assert found["ratio"] == pytest.approx(median(true), abs=RATIO)
+    assert found["ratio_low"] < median(true) < found["ratio_high"] < found["ratio_low"] + 0.7
     assert found["forward_s"] == pytest.approx(0.3, abs=0.02)
     assert found["back_s"] == pytest.approx(0.3 * ratio, abs=0.03)
 
