@@ -37,7 +37,6 @@ class Fitted:
     weights: Row
     places: list[Place]
     way: Way
-    cost: float
 
 
 @dataclass
@@ -199,7 +198,7 @@ class Fit:
         now = self.now
         alike = [self._alike(off) for off in (now.along, now.across, now.width)]
         gram, _ = self._normal(now, *alike)
-        return Fitted(now.numbers, inverse(cholesky(gram)), now.weights, now.places, now.way, now.cost)
+        return Fitted(now.numbers, inverse(cholesky(gram)), now.weights, now.places, now.way)
 
     def _alike(self, off: Sequence[float]) -> float:
         """How many frames tell as much as one would, were their errors apart from each other."""
