@@ -1,5 +1,7 @@
 """A tournament week: speed and survey first, then long putts, then short ones; light the day before."""
 
+import re
+
 import pytest
 
 
@@ -27,6 +29,13 @@ def test_each_session_can_be_planned(engine_ask):
         for session in day["sessions"]:
             fields = {name: session[name] for name in ("minutes", "place", "weights")}
             assert sum(block["minutes"] for block in engine_ask("plan", **fields)["blocks"]) == session["minutes"]
+
+
+@pytest.mark.parametrize("before", [1, 7])
+def test_each_session_says_why_in_a_sentence(engine_ask, before):
+    for day in engine_ask("week", first_tee="2026-03-02", days_before=before)["days"]:
+        for session in day["sessions"]:
+            assert re.fullmatch(r"[A-Z][a-z' ]+([:,] [a-z ]+)*\.", session["why"])
 
 
 def test_the_month_before(engine_ask):

@@ -70,7 +70,18 @@ def test_a_strike_that_was_seen_needs_no_finish():
     assert isinstance(told(logged(None, measured=replace(seen, start_sd=radians(1)))).strike, Holed)
 
 
-def test_half_a_measurement_is_refused(refused):
-    putt = {"id": "a", "at": "2026-05-03", "distance_m": 3, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
-    reply = refused("findings", putts=[{**putt, "result": "holed", "start_deg": 1}])
+TOLD = {"id": "a", "at": "2026-05-03", "distance_m": 3, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3}
+
+
+@pytest.mark.parametrize("lacking", ["start_deg", "start_sd_deg", "launch_mps", "launch_sd_mps"])
+def test_a_measurement_is_whole_or_refused(engine_ask, refused, lacking):
+    whole = {"start_deg": 6, "start_sd_deg": 0.1, "launch_mps": 1.9, "launch_sd_mps": 0.02}
+    engine_ask("findings", putts=[{**TOLD, **whole, "result": "missed"}])
+    part = {name: value for name, value in whole.items() if name != lacking}
+    reply = refused("findings", putts=[{**TOLD, **part, "result": "missed"}])
+    assert (reply["code"], reply["field"]) == ("missing_field", f"putts[0].{lacking}")
+
+
+def test_of_a_measurement_that_lacks_more_the_first_is_named(refused):
+    reply = refused("findings", putts=[{**TOLD, "result": "holed", "start_deg": 1}])
     assert (reply["code"], reply["field"]) == ("missing_field", "putts[0].start_sd_deg")

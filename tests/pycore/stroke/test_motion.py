@@ -6,6 +6,8 @@ from statistics import median
 
 import pytest
 
+from pycore.stroke.motion import _rest
+
 RATIO = 0.1  # how near the ratio over eight strokes has to be
 
 
@@ -45,13 +47,18 @@ def test_orientation_alone_will_do(engine_ask, swing_phone):
     assert found["ratio"] == pytest.approx(median(true), abs=RATIO)
 
 
-def test_it_says_what_it_could_not_use(engine_ask, swing_phone):
+@pytest.mark.parametrize(("since", "until"), [(-0.45, -0.05), (0.03, 0.24)])
+def test_a_stroke_is_not_used_that_is_torn_before_or_just_after_the_ball(engine_ask, swing_phone, since, until):
     samples, _ = swing_phone(2, 40)
     first_impact = 1.0 + 0.9
-    torn = [s for s in samples if not first_impact - 0.45 < s[0] < first_impact - 0.05]
+    torn = [s for s in samples if not first_impact + since < s[0] < first_impact + until]
     found = engine_ask("find_tempo", rates=torn)
     assert len(found["strokes"]) == 7
     assert [part["reason"] for part in found["unused"]] == ["gap"]
+
+
+def test_it_says_what_was_cut_off(engine_ask, swing_phone):
+    samples, _ = swing_phone(2, 40)
     cut = engine_ask("find_tempo", rates=[s for s in samples if s[0] > 1.5])
     assert "cut_off" in [part["reason"] for part in cut["unused"]]
 
@@ -60,6 +67,11 @@ def test_noise_alone_holds_no_stroke(refused, swing_phone):
     samples, _ = swing_phone(2, 40)
     still = [[t, 0.4 * sin(50 * t), 0.3 * cos(91 * t), 0.5] for t, *_ in samples]
     assert refused("find_tempo", rates=still)["code"] == "no_strokes"
+
+
+def test_a_rest_begins_where_the_recording_does():
+    still = [(i / 40, 0.0) for i in range(8)]
+    assert _rest(still, [0.0] * 6 + [-1.0] * 2, 6, 0.1) == (0, 5)
 
 
 def test_too_few_samples_a_second_are_refused(refused, swing_phone):

@@ -91,6 +91,21 @@ def test_holed_missed_and_unseen(engine_ask):
     assert (lost["result"], lost["stop"]) == ("unseen", None)
 
 
+@pytest.mark.parametrize("upto", [2.2, 2.6])
+def test_a_ball_that_rolls_away_from_a_low_lens_does_not_rest(engine_ask, upto):
+    """Its film ends at 0.7 or 0.5 m/s: a metre and less over the green are then 2 px and less in the picture's height."""
+    asked = shown(Strike(3.0, (0.0, 0.0), 10.0, 1.95, math.radians(2.5)), phone(back=1.5, height=0.1, pitch=0.03), upto)
+    told = engine_ask("watched", **asked, **READ)
+    assert (told["result"], told["stop"]) == ("unseen", None)
+
+
+@pytest.mark.parametrize("k1", [-0.05, 0.05])
+def test_a_bent_lens_moves_no_ball_that_rests_near_the_pictures_end(engine_ask, k1):
+    strike = Strike(3.0, (0.0, 0.0), 10.0, 1.95, math.radians(4))
+    stop = engine_ask("watched", **shown(strike, phone(k1=k1, height=1.2, back=0.6, pitch=0.7)), **READ)["stop"]
+    assert (stop["x_m"], stop["y_m"]) == pytest.approx(tuple(Rolled(strike).rest), abs=0.01)
+
+
 def test_a_ball_that_the_rim_throws_off_is_not_fitted_after_it(engine_ask):
     fast = Strike(3.0, (0.0, 0.0), 10.0, 2.6, math.atan2(0.04, 3.0))
     asked = shown(fast, phone())

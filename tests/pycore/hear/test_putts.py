@@ -1,0 +1,28 @@
+"""Which sounds are a putt, of sounds put there by hand."""
+
+import pytest
+
+from pycore.hear.clicks import Click
+from pycore.hear.pace import Floor
+from pycore.hear.putts import row
+from tests.sounds import slowing, time_to
+
+
+def click(at):
+    return Click(at, (0.3, 0.3, 0.3), round(1000 * at), 60.0, "click", strike=True)
+
+
+@pytest.mark.parametrize(("gap", "second", "met"), [(0.06, 1.60, []), (0.08, 1.63, [[0, 1]])])
+def test_sounds_60_ms_apart_are_one_mark_that_rattles(gap, second, met):
+    """Either could be a ball of 1.9 m/s that meets the second mark, by its moments."""
+    sounds = [click(1.0), click(1.8), click(1.8 + gap)]
+    assert [[mark for mark, _ in putt.met] for putt in row(sounds, (1.5, second), None, None)] == met
+
+
+def test_a_ball_that_the_floor_would_just_have_stopped_may_have_met_the_mark():
+    """It runs 3.05 m at 9.3 ft, which at the 9 ft told are 2.95: short of the mark at 3, by less than floors differ."""
+    launch = (2 * slowing(9.3) * 3.05) ** 0.5
+    marks = (1.4, 3.0)
+    sounds = [click(1.0), *(click(1.0 + time_to(mark, launch, 9.3)) for mark in marks)]
+    (putt,) = row(sounds, marks, Floor(slowing(9.0), 0.0), None)
+    assert [mark for mark, _ in putt.met] == [0, 1]
