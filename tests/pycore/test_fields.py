@@ -4,7 +4,7 @@ from typing import Annotated, Literal
 import pytest
 
 from pycore.errors import Refusal
-from pycore.fields import Length, Range, outside, parse
+from pycore.fields import MOST_SHOWN, Length, Range, outside, parse
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -75,7 +75,8 @@ def test_what_is_wrong_is_named(fields, code, field, words):
         ({}, None, 1, 9, "m"),
         ({"size": 2, "count": 4}, 4, 1, 3, ""),
         ({"size": 2, "side": "up"}, "up", None, None, None),
-        ({"size": 2, "side": "up" * 100}, None, None, None, None),
+        ({"size": 2, "side": "u" * MOST_SHOWN}, "u" * MOST_SHOWN, None, None, None),
+        ({"size": 2, "side": "u" * (MOST_SHOWN + 1)}, None, None, None, None),
         ({"size": 2, "sure": 1}, 1, None, None, None),
         ({"size": 2, "name": "longer"}, 6, 1, 5, "characters"),
         ({"size": 2, "name": True}, True, None, None, None),

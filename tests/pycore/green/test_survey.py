@@ -121,9 +121,13 @@ def points(readings):
 POINTS = points(invented(2).read(walk(4), np.random.default_rng(2)))
 
 
-def test_a_wild_reading_is_named(engine_ask):
-    wild = {**POINTS[5], "slope_percent": POINTS[5]["slope_percent"] + 5}
-    assert engine_ask("survey", points=[*POINTS[:5], wild, *POINTS[6:]])["suspects"] == [5]
+@pytest.mark.parametrize("i", [0, 5, 10])
+def test_a_wild_reading_is_named_and_not_those_beside_it(engine_ask, i):
+    wild = {**POINTS[i], "slope_percent": POINTS[i]["slope_percent"] + 5}
+    assert engine_ask("survey", points=[*POINTS[:i], wild, *POINTS[i + 1 :]])["suspects"] == [i]
+
+
+def test_no_reading_is_named_where_all_fit(engine_ask):
     assert engine_ask("survey", points=POINTS)["suspects"] == []
 
 
@@ -148,6 +152,8 @@ def test_too_few_and_too_many(refused, count):
 def test_a_ball_off_the_surveyed_part(refused):
     reply = refused("read", survey={"points": POINTS, "ball": [30, 3], "hole": [6, 6]}, stimp_ft=10, past_m=0.3)
     assert (reply["code"], reply["field"]) == ("off_survey", "survey.ball")
+    assert reply["value"] == pytest.approx(30 - max(each["x_m"] for each in POINTS))
+    assert "the ball lies 19.5 m outside the outermost readings" in reply["message"]
 
 
 def test_a_survey_stands_in_place_of_a_slope(refused):

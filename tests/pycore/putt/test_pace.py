@@ -1,7 +1,14 @@
 """The pace that costs least, against an independent simulation's figures and the published share of three putts."""
 
+from math import radians
+
 import pytest
 
+from bench import crowd
+from pycore.green.surface import Station, Surface
+from pycore.putt import chance
+from pycore.putt.pace import HABIT, _Second, _short
+from pycore.putt.putt import Putt
 from pycore.units import FOOT, INCH
 
 TOUR = {"start_line_sd_deg": 1.0, "pace_sd_fraction": 0.065, "slope_sd_percent": 0.31}
@@ -59,3 +66,23 @@ def test_a_tour_player_needs_the_published_putts_from_ten_feet(engine_ask):
             found = engine_ask("best_pace", **putt(10, slope, fall), player=TOUR)
             putts += often * much / 600 * found["expected_putts"]
     assert putts == pytest.approx(1.61, abs=0.04)
+
+
+def many(distance, slope, fall, player):
+    """Share holed of many strokes meant a foot past, by numpy and Penner's equations alone."""
+    golfer = crowd.Golfer(player.start_line_sd, player.pace_sd, player.slope_sd)
+    return crowd.make_share(crowd.green([(0, slope, fall)]), 11, distance, HABIT, golfer, 2**12, 1)
+
+
+@pytest.mark.parametrize(("distance", "slope", "fall"), [(1, 2, 90), (2.5, 2, 180), (2.5, 4, 0), (2.5, 4, 90)])
+def test_second_putts_holed_are_what_many_strokes_come_to(distance, slope, fall):
+    here = Putt(distance, Surface(Station.measured(0, slope, fall)), 11, HABIT)
+    player = chance.AMATEUR
+    assert _short(here, player) == pytest.approx(many(distance, slope, fall, player), abs=0.015)
+
+
+def test_a_third_putt_is_no_shorter_than_second_ones_run_past():
+    """However short the second was: a wild player misses many of them."""
+    wild = chance.Player(radians(8), 0.1)
+    second = _Second(Putt(3, Surface(Station.measured(0, 0, 0)), 11, HABIT), wild)
+    assert second.missed(0.0, 0.0) == pytest.approx(1 - many(HABIT, 0, 0, wild), abs=0.02)

@@ -10,7 +10,7 @@ from pycore.constants import GRAVITY
 from pycore.green.speed import deceleration, friction
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
-from pycore.putt.trace import Point, Trace, _step
+from pycore.putt.trace import LAST_ROLL, Point, Trace, _step
 
 TENTH_OF_A_MILLIMETRE = 1e-4
 
@@ -102,3 +102,13 @@ def test_a_step_is_of_the_fifth_order():
 
     assert off(0.4) < 1e-5
     assert off(0.4) / off(0.2) == pytest.approx(64, rel=0.3)
+
+
+@pytest.mark.parametrize("stimp_ft", [5, 10, 14])
+def test_steps_end_as_soon_as_two_millimetres_are_left(stimp_ft):
+    chance = random.Random(3)
+    for _ in range(200):
+        green = Putt(3, Surface(*(Station.measured(*station) for station in random_stations(chance, 3))), stimp_ft)
+        roll = green.roll(2.0, radians(chance.uniform(-180, 180)))
+        if isinstance(roll, Trace) and roll.tail and roll.steps:
+            assert roll.to_rest() - roll.steps[-1].point.q.imag > LAST_ROLL

@@ -6,7 +6,7 @@ import pytest
 from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
-from pycore.putt.window import aim_tolerance, pace_tolerance, window
+from pycore.putt.window import Window, aim_tolerance, pace_tolerance, window
 
 PUTTS = {
     "across": Putt(3, Surface(Station.measured(0, 2, 90)), 10, 0.3),
@@ -78,6 +78,12 @@ def test_most_borrow_is_soft_and_least_is_firm():
     most, least = window(putt, found).extremes(found.aim)
     assert most[0] < found.launch < least[0]
     assert most[1] > found.aim > least[1]
+
+
+def test_soft_is_to_the_middle_of_the_launches_and_firm_from_there():
+    """The middle one counts as both: by hand, on a putt that borrows to the left."""
+    whole = Window((1.0, 1.1, 2.0, 2.9, 3.0), (0.04, 0.03, -0.02, 0.0, 0.0), (0.04, 0.06, 0.09, 0.03, 0.0))
+    assert whole.extremes(0.02) == ((2.0, 0.09), (2.0, -0.02))
 
 
 @pytest.mark.parametrize(

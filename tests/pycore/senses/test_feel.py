@@ -36,15 +36,17 @@ def test_nothing_known_nothing_corrected():
     )
 
 
-def test_each_way_is_kept_apart():
-    made = trials(np.random.default_rng(7), 400, {"right": 0.6}, 0.2)
-    right, left = (ask(ask="felt", trials=made, felt_percent=1.5, fall=fall) for fall in ("right", "left"))
-    assert right["slope_percent"] == pytest.approx(2.5, abs=0.2)
-    assert left["slope_percent"] == pytest.approx(1.5, abs=0.1)
+@pytest.mark.parametrize(("less", "opposite", "neither"), [("right", "left", "toes"), ("heels", "toes", "left")])
+def test_each_way_is_kept_apart(less, opposite, neither):
+    made = trials(np.random.default_rng(7), 400, {less: 0.6}, 0.2)
+    one, other = (ask(ask="felt", trials=made, felt_percent=1.5, fall=fall) for fall in (less, opposite))
+    assert one["slope_percent"] == pytest.approx(2.5, abs=0.2)
+    assert other["slope_percent"] == pytest.approx(1.5, abs=0.1)
     pairs = {pair["one"]: pair for pair in ask(ask="feel", trials=made)["sides"]}
-    assert pairs["left"]["differs"]
-    assert pairs["left"]["difference"]["low"] > 0.5
-    assert not pairs["toes"]["differs"]
+    assert pairs[opposite]["differs"]
+    assert pairs[opposite]["other"] == less
+    assert pairs[opposite]["difference"]["low"] > 0.5
+    assert not pairs[neither]["differs"]
 
 
 def test_looking_again_after_every_trial_finds_no_more_than_chance_does():

@@ -65,6 +65,13 @@ def test_the_ball_of_a_view_ends_at_the_hole():
         assert min(vs) - 5 < line[-1][2] < max(vs) + 5
 
 
+def test_chalk_lies_high_chosen_low_on_the_side_that_borrows():
+    """The green falls right: the soft ball swings farthest left."""
+    rows = ask(ask="chalk", **PUTT, every_m=0.5)["value"]["rows"]
+    assert [row["at_m"] for row in rows] == [0.5, 1.0, 1.5, 2.0, 2.5]
+    assert all(row["high_m"] > row["chosen_m"] > row["low_m"] > 0 for row in rows)
+
+
 @pytest.mark.parametrize(("name", "more"), [("view", VIEW), ("chalk", {"every_m": 0.3})])
 def test_no_such_putt_is_refused(name, more):
     reply = ask(ask=name, **{**PUTT, "stimp_ft": 14, "slope_percent": 8, "fall_deg": 0}, **more)
