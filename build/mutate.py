@@ -70,8 +70,8 @@ def show(folder: str, sample: int | None, seed: int) -> int:
     print(f"{len(chosen)} of {len(found)} mutants", flush=True)
     _warm()
     tests = list(dict.fromkeys(test for mutant in chosen for test in _tests(mutant.file)))
-    if os.waitpid(_started(None, tests), 0)[1]:
-        raise SetupError("The tests fail as it is: nothing would be shown")
+    if os.waitpid(_started(None, tests), 0)[1] or _mistyped():
+        raise SetupError("The tests or types fail as it is: nothing would be shown")
     survivors = _survivors(chosen)
     killed = len(chosen) - len(survivors)
     print(f"{killed} of {len(chosen)} killed: {killed / len(chosen):.1%}")
@@ -133,12 +133,14 @@ def _started(mutant: Mutant | None, tests: list[str]) -> int:
         os._exit(status)
 
 
-def _mistyped(mutant: Mutant) -> bool:
-    """Whether its types do not hold."""
+def _mistyped(mutant: Mutant | None = None) -> bool:
+    """Whether its types do not hold, or those of what there is."""
     with TemporaryDirectory() as folder:
-        changed = Path(folder) / mutant.file.name
-        changed.write_text(mutant.changed)
-        mypy = [sys.executable, "-m", "mypy", "--shadow-file", str(mutant.file), str(changed)]
+        mypy = [sys.executable, "-m", "mypy"]
+        if mutant:
+            changed = Path(folder) / mutant.file.name
+            changed.write_text(mutant.changed)
+            mypy += ["--shadow-file", str(mutant.file), str(changed)]
         return subprocess.run(mypy, cwd=ROOT, capture_output=True).returncode != 0
 
 
