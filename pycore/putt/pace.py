@@ -191,7 +191,12 @@ class _Second:
 
 
 def _short(putt: Putt, player: Player) -> float:
-    """Share made of a short putt: the hole as wide as its speed lets it be, about the aim that each pace has."""
+    """Share made of a short putt: the hole as wide as its speed lets it be, about the aim that each pace has.
+
+    Ten times as fast as the window, and within 0.03 of many strokes up to 2 % of slope and straight up or down 4 %. Straight
+    across 4 % it is too low by as much as 0.11 at a metre, too high by 0.03 at six. With the window in its place, on 20 putts
+    of 3 to 60 ft and up to 5 %, the best pace moves 7 cm at most, putts by 0.03, the share of three by 0.025.
+    """
     reads = [solve(replace(putt, past=past)) for past in WITHIN]
     found = reads[USUAL]
     if not found or not all(reads):

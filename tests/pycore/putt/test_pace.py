@@ -81,6 +81,16 @@ def test_second_putts_holed_are_what_many_strokes_come_to(distance, slope, fall)
     assert _short(here, player) == pytest.approx(many(distance, slope, fall, player), abs=0.015)
 
 
+@pytest.mark.parametrize(
+    ("distance", "slope", "fall", "off"),
+    [(1, 2, 90, 0.03), (2.5, 2, 180, 0.03), (2.5, 4, 0, 0.03), (6, 2, 90, 0.03), (1, 4, 90, 0.12), (6, 4, 90, 0.03)],
+)
+def test_the_tours_too_but_straight_across_a_steep_slope(distance, slope, fall, off):
+    """Where it is coarse: its docstring says what that costs."""
+    here = Putt(distance, Surface(Station.measured(0, slope, fall)), 11, HABIT)
+    assert _short(here, chance.TOUR) == pytest.approx(many(distance, slope, fall, chance.TOUR), abs=off)
+
+
 def test_a_third_putt_is_no_shorter_than_second_ones_run_past():
     """However short the second was: a wild player misses many of them."""
     wild = chance.Player(radians(8), 0.1)
