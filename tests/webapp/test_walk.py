@@ -278,11 +278,20 @@ def test_a_drill_asks_the_map_for_its_putt(phone: Any) -> None:
     page.goto(phone.url + "#practice")
     page.get_by_role("button", name="Drills", exact=True).click()
     page.get_by_role("button", name="Shallow breaks").click()
+    expect(page.get_by_role("button", name="Where on the green")).to_be_visible()
+    # a block of it asks too, and goes on meanwhile
+    page.goto(phone.url + "#plan?place=green&do=shallow_breaks.8~foot_past.6")
+    page.get_by_role("button", name="Take it").click(timeout=60_000)
+    page.get_by_role("button", name="Start", exact=True).click()
+    expect(page.locator(".run-next")).to_contain_text("Let the phone watch")
+    assert phone.misfits((390, 844), (320, 640)) == []
     page.get_by_role("button", name="Where on the green").click()
     found = page.locator(".found button").first
     expect(found).to_contain_text(re.compile(r"(9|10|11)(\.\d)?\sft"), timeout=60_000)
     found.tap()
     expect(page.locator(".map-read")).to_contain_text("Make", timeout=60_000)
+    page.get_by_role("link", name="Practice").click()
+    expect(page.locator(".run-name")).to_have_text("Shallow breaks")
 
 
 @pytest.mark.parametrize(
