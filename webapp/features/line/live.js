@@ -5,6 +5,8 @@
  */
 import { refusalWords } from '../../refusal.js';
 import { html } from 'lit-html';
+// an object is set anew with every drawing, and the video would start over: black for some frames
+import { live as unlessSet } from 'lit-html/directives/live.js';
 import { against, doubts } from './doubts.js';
 import { lineField } from './line-field.js';
 import { cameraHeight } from './camera-height.js';
@@ -42,7 +44,7 @@ export function moving(state, live, act) {
   const told = live.hole && !refusals.follow ? marked : undefined;
   return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say"
     role="status">${words(live, measuring)}</p>${told ? doubts(told, state.settings) : ''}</div>
-    <div class="photo moving" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${live.stream}
+    <div class="photo moving" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${unlessSet(live.stream)}
       @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
       <canvas class="over-video" width=${live.width || 900} height=${live.height || 1200} aria-hidden="true"></canvas></div>
     ${

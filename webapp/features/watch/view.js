@@ -4,6 +4,8 @@
  * @import {WatchActions} from './actions.js'
  */
 import { html } from 'lit-html';
+// an object is set anew with every drawing, and the video would start over: black for some frames
+import { live as unlessSet } from 'lit-html/directives/live.js';
 import { distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
 import { blockRow } from '../../parts/watched-block.js';
 import { BUDGET, taken } from '../../records/pictures.js';
@@ -82,8 +84,8 @@ function watching(state, act) {
     act.touch(((event.clientX - box.left) / box.width) * width, ((event.clientY - box.top) / box.height) * height);
   };
   return html`<p class="say watch-says" role="status">${words(watchPage)}</p>
-    <div class="film" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${stream} @loadedmetadata=${sized}
-      @resize=${sized} aria-label="The camera’s moving picture"></video>
+    <div class="film" @click=${touch}><video autoplay playsinline .muted=${true} .srcObject=${unlessSet(stream)}
+      @loadedmetadata=${sized} @resize=${sized} aria-label="The camera’s moving picture"></video>
       <canvas class="over-film" width=${width || 720} height=${height || 1280} aria-hidden="true"></canvas></div>
     ${chosen && watchPage[chosen] ? magnifier(watchPage, act) : ''}
     <div class="does">
