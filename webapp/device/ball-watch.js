@@ -44,7 +44,7 @@ const between = (value, low, high) => Math.max(low, Math.min(high, value));
  * @param {Film} options.film
  * @param {{u: number, v: number, width?: number}} options.ball where it lies, and how wide it is where that is known
  * @param {(phase: Phase) => void} options.onPhase
- * @param {(sights: Sight[]) => void} options.onRoll
+ * @param {(sights: Sight[], left: boolean) => void} options.onRoll and whether it ended out of the picture
  */
 export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
   const { width, height } = film;
@@ -215,10 +215,14 @@ export function createBallWatch({ film, ball: mark, onPhase, onRoll }) {
     const at = /** @type {Ball} */ (lies);
     const farthest = Math.max(...sights.map(([, u, v]) => Math.hypot(u - at.u, v - at.v)));
     const rolled = sights;
-    const enough = rolled.length >= LEAST_SIGHTS + rest.length || leaves();
+    const left = leaves();
+    const enough = rolled.length >= LEAST_SIGHTS + rest.length || left;
     again();
-    if (farthest > ROLLED * at.width && enough) onRoll(rolled);
     rest = [];
+    if (farthest <= ROLLED * at.width || !enough) return;
+    // where a ball went before a phone that moved meanwhile nobody can tell
+    if (first && hasMoved(first, film.part(0, 0, width, height))) turn('moved');
+    else onRoll(rolled, left);
   }
 
   /** Whether the ball was last seen on its way out of the picture. */

@@ -191,13 +191,14 @@ test('in the dark it says so', () => {
   assert.deepEqual(played({ seconds: 1.5, things: () => [BALL], options: () => ({ lit: 0.1 }) }).phases, ['dark']);
 });
 
-test('a phone that was nudged is noticed once the picture is still again', () => {
-  const { phases } = played({
+test('a phone that was nudged while the ball rolled is noticed, and nothing is told of the putt', () => {
+  const { phases, rolls } = played({
     seconds: 6,
     things: (t) => [HOLE, { ...rolling(t, 1.5) }],
     options: (t) => ({ shift: t > 3 ? 5 : 0 }),
   });
   assert.equal(phases.at(-1), 'moved', phases.join());
+  assert.equal(rolls.length, 0);
 });
 
 test('a ball that is taken away is no putt', () => {

@@ -23,8 +23,6 @@ import { magnified } from './overlay.js';
 import { watchedFields } from './questions.js';
 
 const OTHERWISE = 'note the putt by hand';
-/** A putt of that few sights has left the picture at once. */
-const SHORT = 14;
 const LEFT = 'The ball left the picture at once. Turn the phone so that the whole way is in it, then mark again.';
 
 /** @param {App} app */
@@ -57,7 +55,7 @@ export function actions({ store, engine, record }) {
   function begin() {
     const { ball, hole } = page();
     if (!film || !ball || !hole) return;
-    ballWatch = createBallWatch({ film, ball, onPhase: turned, onRoll: (sights) => void rolled(sights) });
+    ballWatch = createBallWatch({ film, ball, onPhase: turned, onRoll: (sights, left) => void rolled(sights, left) });
     wake(true);
     set('watch', { phase: 'settling', problem: '', told: '' });
   }
@@ -70,11 +68,12 @@ export function actions({ store, engine, record }) {
       wake(false);
       ballWatch = null;
       set('phone moved', { ...UNMARKED, phase });
+      tell('The phone was moved. Mark again.');
     } else set(phase, more ? { phase, hole: more } : { phase });
   }
 
-  /** @param {Sight[]} sights */
-  async function rolled(sights) {
+  /** @param {Sight[]} sights @param {boolean} left */
+  async function rolled(sights, left) {
     const { state } = store;
     const still = video && frameOf(video);
     const { read: known, putt } = state;
@@ -85,8 +84,9 @@ export function actions({ store, engine, record }) {
       if (!asked) return;
       const value = await engine.ask('watched', asked, { onShare: (share) => set('share', { share }) });
       if (value.start_deg === null && value.launch_mps === null) {
-        set('not seen', { problem: sights.length < SHORT ? LEFT : value.words, share: 0 });
-        return tell(value.words);
+        const problem = left ? LEFT : value.words;
+        set('not seen', { problem, share: 0 });
+        return tell(problem);
       }
       const { aim_deg, launch_mps: meant_mps } = meant;
       const last = { value, asked, putt, aim_deg, meant_mps, still, kept: false };
