@@ -10,7 +10,7 @@ import numpy as np
 
 from pycore.api import answer
 from tests.filmed_balls import Scene, frames
-from tests.prove.filmed import played
+from tests.seen_films import played
 from tests.struck_balls import Camera, Strike
 
 SIZE = (720, 1280)
@@ -28,7 +28,7 @@ def take(path: Path) -> None:
     read = _ask("read", **PUTT, past_m=0.3)
     strike = Strike(DISTANCE, DOWNHILL, STIMP_FT, LAUNCH, math.radians(read["aim_deg"] + OFF_DEG))
     scene = Scene(strike, CAMERA, still_s=1.6, second=True, noise=2.0)
-    seen = played(scene, np.array([scene.pixel(0, 0, 0.02), scene.pixel(DISTANCE)]))
+    seen = played(scene, scene.pixel(0, 0, 0.02), scene.pixel(DISTANCE))
     told = _ask(
         "watched",
         **PUTT,

@@ -11,12 +11,20 @@ import browser
 import dist
 from prove import Proof, Row
 from server import Site
-from tests.watching import ENTRIES, launched, mark, ready, scene
+from tests.filmed_balls import write
+from tests.watching import ENTRIES, launched, mark, ready, scene, told
 
 SHORT = 0
 MB = 1e6
 MINUTE_MS = 60_000
 PAGE_B = 4096
+# How many cameras are on once the screen is left
+LEFT = """async () => {
+  const tracks = document.querySelector('.film video').srcObject.getVideoTracks();
+  location.hash = 'read';
+  while (document.querySelector('.film')) await new Promise((done) => setTimeout(done, 50));
+  return tracks.filter(({ readyState }) => readyState === 'live').length;
+}"""
 
 
 def prove(cases: int = 20) -> Proof:
@@ -28,20 +36,24 @@ def prove(cases: int = 20) -> Proof:
     site = Site(dist.build(), dist.modules())
     with sync_playwright() as playwright, tempfile.TemporaryDirectory() as folder:
         putts = [scene(1.62, 3.2, legs=True, second=True), scene(1.95, 4.4, second=True, slip=0.4)]
-        chromium = launched(playwright, Path(folder) / "putts.mjpeg", putts)
+        film = Path(folder) / "putts.mjpeg"
+        write(putts, film)
+        chromium = launched(playwright, film)
         page = chromium.new_context(viewport=browser.PHONE, has_touch=True).new_page()
-        ready(page, site.url)
-        mark(page, putts[0])
+        ready(page, site.url, told(putts[0]))
+        mark(page, told(putts[0]))
         for minute in range(cases):
             page.wait_for_timeout(MINUTE_MS)
             for into, value in zip((heap, nodes, resident), (*_of_script(page), _resident(chromium)), strict=True):
                 into.append(value)
             yield (minute + 1) / cases
         kept = page.evaluate(f"({ENTRIES})().then((putts) => putts.length)")
+        lights = page.evaluate(LEFT)
         chromium.close()
     site.stop()
     return [
         Row("putts kept without a touch, each minute", kept / cases, low=3),
+        Row("cameras on once the screen is left", lights, high=0),
         Row("script's memory at the end", heap[-1], unit="MB"),
         Row("what it grows by in the last half", _grown(heap), high=1, unit="MB"),
         Row("nodes of the page, the same", _grown(nodes), high=100),

@@ -10,9 +10,9 @@ import pytest
 from playwright.sync_api import Page, Playwright, expect
 
 import browser
-from tests.filmed_balls import Scene
+from tests.filmed_balls import Scene, write
 from tests.struck_balls import Rolled
-from tests.watching import DISTANCE, ENTRIES, HELD, PUTT, SIZE, launched, mark, ready, scene, touch
+from tests.watching import CAMERA, DISTANCE, ENTRIES, PUTT, SIZE, held, launched, mark, ready, scene, told, touch
 
 Filmed = Callable[..., Page]
 
@@ -24,11 +24,13 @@ def filmed(playwright: Playwright, site: Any, tmp_path: Path) -> Iterator[Filmed
     errors: list[str] = []
 
     def filmed(*scenes: Scene) -> Page:
-        opened.append(launched(playwright, tmp_path / "putts.mjpeg", list(scenes)))
+        film = tmp_path / "putts.mjpeg"
+        write(list(scenes), film)
+        opened.append(launched(playwright, film))
         page: Page = opened[-1].new_context(viewport=browser.PHONE, has_touch=True).new_page()
         page.on("console", lambda message: errors.append(message.text) if message.type == "error" else None)
         page.on("pageerror", lambda error: errors.append(str(error)))
-        ready(page, site.url)
+        ready(page, site.url, told(scenes[0]))
         return page
 
     yield filmed
@@ -42,8 +44,9 @@ def test_from_the_camera_to_the_kept_putt_without_another_touch(filmed: Filmed, 
     the launch in ``tests/prove/filmed.py``."""
     putts = [scene(1.62, 3.2, legs=True, second=True), scene(1.95, 4.4, second=True, slip=0.4)]
     page = filmed(*putts)
-    mark(page, putts[0])
+    mark(page, told(putts[0]))
     page.get_by_role("button", name="Keep pictures").click()
+    page.locator(".film video").evaluate("video => { video.onemptied = () => { video.dataset.beganAnew = ''; }; }")
     try:
         until(page, f"({ENTRIES})().then((putts) => putts.length >= 2)", 120)
     except BaseException:
@@ -57,6 +60,7 @@ def test_from_the_camera_to_the_kept_putt_without_another_touch(filmed: Filmed, 
         assert entry["finish_sd_m"] > 0
         assert 5_000 < len(entry["picture"]) < 100_000
     expect(page.locator(".watch-words")).to_have_text(re.compile("left|right|line"))
+    assert page.locator(".film video").get_attribute("data-began-anew") is None, "a video that begins anew is black at first"
     track = page.locator(".film video").evaluate_handle("video => video.srcObject.getVideoTracks()[0]")
     page.evaluate("location.hash = 'read'")
     until(page, "!document.querySelector('.film')")
@@ -69,7 +73,7 @@ def _start(rolled: Rolled) -> float:
 
 # A camera whose picture the page draws itself: rough grass, a ball and a hole, as `shown` has them
 DRAWN = """() => {
-  window.shown = { ball: false, lit: 1, shift: 0, every_ms: 33 };
+  window.shown = { ball: false, gone: 0, goes: 0, lit: 1, shift: 0, every_ms: 33 };
   const grass = new OffscreenCanvas(520, 800);
   const blade = grass.getContext('2d');
   for (let y = 0, state = 1; y < 800; y += 4)
@@ -91,7 +95,8 @@ DRAWN = """() => {
       pen.filter = `brightness(${shown.lit})`;
       pen.drawImage(grass, shown.shift - 35, 0);
       disc(240, 250, 14, 5, '#101010');
-      if (shown.ball) disc(225, 600, 15, 15, '#f0f0f0');
+      shown.gone += shown.goes;
+      if (shown.ball) disc(225 + shown.gone, 600, 15, 15, '#f0f0f0');
       setTimeout(draw, shown.every_ms);
     };
     draw();
@@ -116,7 +121,7 @@ def test_without_leave_for_the_camera_the_putt_is_noted_by_hand(phone: Any) -> N
 
 def drawn(phone: Any) -> Page:
     page: Page = phone.ready(putt=PUTT)
-    page.context.new_cdp_session(page).send("DeviceOrientation.setDeviceOrientationOverride", HELD)
+    page.context.new_cdp_session(page).send("DeviceOrientation.setDeviceOrientationOverride", held(CAMERA.pitch))
     page.evaluate(DRAWN)
     page.get_by_role("link", name="Watch it").click()
     page.get_by_role("button", name="Open the camera").click()
@@ -144,12 +149,26 @@ def test_the_lens_is_measured_once_and_each_way_to_fail_has_its_own_words(phone:
     expect(says).to_contain_text("Too dark to see a ball")
     page.evaluate("shown.lit = 1")
     expect(says).to_have_text("Ready. Putt when you like")
+    _strike_out(page)
     page.evaluate("Object.assign(shown, { shift: 14, every_ms: 150 })")
     expect(says).to_contain_text("The phone was moved")
     expect(page.get_by_text("Fewer than 15 pictures a second")).to_be_visible()
     page.evaluate("track.dispatchEvent(new Event('ended'))")
     expect(alert).to_contain_text("taken the camera away")
     assert page.evaluate("track.readyState") == "ended"
+
+
+def _strike_out(page: Page) -> None:
+    """Strikes the ball out of the picture at once; again where a busy machine has not seen it go."""
+    says, alert = page.locator(".watch-says"), page.get_by_role("alert")
+    for _ in range(6):
+        page.evaluate("Object.assign(shown, { goes: 40, every_ms: 100 })")
+        expect(says).to_have_text("No ball lies at the mark. Lay one there")
+        page.evaluate("Object.assign(shown, { goes: 0, gone: 0, every_ms: 33 })")
+        expect(says).to_have_text("Ready. Putt when you like")
+        if alert.count():
+            break
+    expect(alert).to_contain_text("The ball left the picture at once")
 
 
 def _measure(page: Page) -> None:
