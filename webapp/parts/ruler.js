@@ -9,6 +9,8 @@ import { grip } from './grip.js';
 const STOP_PX = 11;
 const HALF_PX = 400;
 const PAGE = 10;
+/** The tape is drawn anew at each so many stops only; between them it is moved. */
+const DRAWN_ANEW = 24;
 
 /**
  * @typedef {object} Ruler
@@ -68,11 +70,12 @@ export function ruler({ label, words, value, stops, mark, onValue }) {
     event.preventDefault();
     goTo(to);
   };
-  const reach = Math.ceil(HALF_PX / STOP_PX);
+  const middle = Math.round(place / DRAWN_ANEW) * DRAWN_ANEW;
+  const reach = Math.ceil(HALF_PX / STOP_PX) + DRAWN_ANEW / 2;
   const numbers = [];
   let ticks = '';
-  for (let i = Math.max(0, Math.floor(place) - reach); i <= Math.min(last, Math.ceil(place) + reach); i++) {
-    const x = HALF_PX + (i - place) * STOP_PX;
+  for (let i = Math.max(0, middle - reach); i <= Math.min(last, middle + reach); i++) {
+    const x = HALF_PX + (i - middle) * STOP_PX;
     const text = mark(pick(stops, i));
     ticks += `M${x} 14V${text ? 54 : 38}`;
     if (text) numbers.push(svg`<text class="tick-text" x=${x} y="86">${text}</text>`);
@@ -82,8 +85,8 @@ export function ruler({ label, words, value, stops, mark, onValue }) {
     aria-valuenow=${value} aria-valuetext=${words} @keydown=${key}
     @pointerdown=${(/** @type {PointerEvent} */ event) =>
       grip(event, { start: place, move: (dx, start) => onValue(nearest(stops, start - dx / STOP_PX)) })}>
-    <svg class="tape" width=${2 * HALF_PX} height="104" viewBox="0 0 ${2 * HALF_PX} 104" aria-hidden="true"><path class="tick"
-      d=${ticks}></path>${numbers}</svg>
+    <svg class="tape" width=${2 * HALF_PX} height="104" viewBox="0 0 ${2 * HALF_PX} 104" aria-hidden="true"><g
+      transform="translate(${(middle - place) * STOP_PX} 0)"><path class="tick" d=${ticks}></path>${numbers}</g></svg>
     <svg class="ruler-mark" width="16" height="104" viewBox="0 0 16 104" aria-hidden="true"><path
       d="M8 0V62M1 0H15L8 11Z"></path></svg>
   </div>`;

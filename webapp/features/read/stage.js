@@ -9,10 +9,12 @@ import { picture } from '../../parts/picture/picture.js';
 import { rollBall, stopRoll } from '../../parts/picture/roll.js';
 import { apexWords, pictureWords } from './words.js';
 
-const KEYS = /** @type {const} */ (['read', 'putt', 'window', 'refusal', 'settings', 'size', 'station']);
+/** The putt in hand is not in the picture while an older one's answer stands. @param {State} state */
+const hangsOn = ({ read, putt, window, refusal, settings, size, station }) =>
+  [read ?? putt, window, refusal, settings, size, station];
 /** A smaller aim than this is not worth a measure on the picture. */
 const SHOWN_M = 0.005;
-/** @type {{state: State, drawn: unknown} | undefined} */
+/** @type {{of: unknown[], drawn: unknown} | undefined} */
 let last;
 
 /** @param {State} state @returns {import('../../parts/picture/picture.js').Picture} */
@@ -28,7 +30,7 @@ function pictureOf({ read, putt, window, settings, size, station }) {
     window: window?.value,
     // By what they hold: a drag that comes back to the same putt makes another object of it
     stale: JSON.stringify(window?.putt) !== JSON.stringify(shown),
-    station: putt.stations ? station : undefined,
+    station,
     words: {
       aim: read && Math.abs(read.value.aim_offset_m) > SHOWN_M ? `${number}${unit === '°' ? '' : ' '}${unit}` : '',
       apex: read ? apexWords(read.value, settings) : '',
@@ -42,7 +44,8 @@ function pictureOf({ read, putt, window, settings, size, station }) {
 
 /** @param {State} state @param {ReadActions} act */
 export function stage(state, act) {
-  if (!last || KEYS.some((key) => last?.state[key] !== state[key])) last = { state, drawn: drawing(state, act) };
+  const of = hangsOn(state);
+  if (!last || of.some((each, i) => each !== last?.of[i])) last = { of, drawn: drawing(state, act) };
   return last.drawn;
 }
 

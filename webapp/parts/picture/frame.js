@@ -47,16 +47,11 @@ export const frameAtHole = (scale, distance_m, cx, cy) => ({
   px: (x, y) => [cx - y * scale, cy - (x - distance_m) * scale],
 });
 
+/** To a tenth of a pixel; of hundreds of numbers in each frame toFixed takes several times as long. @param {number} px */
+export const tenth = (px) => Math.round(px * 10) / 10;
+
 /** @param {Frame} frame @param {readonly PathPoint[]} path */
-export const line = (frame, path) =>
-  `M${path
-    .map(([, x, y]) =>
-      frame
-        .px(x, y)
-        .map((v) => v.toFixed(1))
-        .join(' '),
-    )
-    .join('L')}`;
+export const line = (frame, path) => `M${path.map(([, x, y]) => frame.px(x, y).map(tenth).join(' ')).join('L')}`;
 
 /** @param {readonly PathPoint[]} path @param {number} x_m @returns {PathPoint} the path's first point at or beyond x */
 export const pointBeyond = (path, x_m) => path.find(([, x]) => x >= x_m) ?? pick(path, path.length - 1);

@@ -3,6 +3,8 @@
  * @import {Putt} from '../../types.js'
  * @import {Frame} from './frame.js'
  */
+import { tenth } from './frame.js';
+
 const COLUMN_PX = 40;
 const ROW_PX = 30;
 
@@ -16,7 +18,7 @@ function stroke(cx, cy, percent, fall_deg) {
   const a = (fall_deg * Math.PI) / 180;
   const [dx, dy] = [Math.sin(a), -Math.cos(a)];
   const at = (/** @type {number} */ along, /** @type {number} */ across) =>
-    `${(cx + along * dx - across * dy).toFixed(1)} ${(cy + along * dy + across * dx).toFixed(1)}`;
+    `${tenth(cx + along * dx - across * dy)} ${tenth(cy + along * dy + across * dx)}`;
   return `M${at(half, 0)}L${at(-half, broad)}L${at(-half, -broad)}Z`;
 }
 
