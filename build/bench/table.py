@@ -7,7 +7,7 @@ from pathlib import Path
 from playwright.sync_api import Playwright, sync_playwright
 
 import dist
-from bench import answers, overlay, practice, record, slowest, solver, start, watch, weight
+from bench import answers, drag, overlay, practice, record, slowest, solver, start, watch, weight
 from bench.row import Row
 from environment import SetupError, step
 from table import markdown
@@ -18,6 +18,7 @@ PARTS: dict[str, Callable[[Playwright, Path, Path], Iterable[Row]]] = {
     "solver": lambda *_: solver.rows(),
     "start": start.rows,
     "answers": answers.rows,
+    "drag": drag.rows,
     "practice": practice.rows,
     "watch": watch.rows,
     "record": record.rows,
