@@ -10,8 +10,14 @@ import { rollBall, stopRoll } from '../../parts/picture/roll.js';
 import { apexWords, pictureWords } from './words.js';
 
 /** The putt in hand is not in the picture while an older one's answer stands. @param {State} state */
-const hangsOn = ({ read, putt, window, refusal, settings, size, station }) =>
-  [read ?? putt, window, refusal, settings, size, station];
+const hangsOn = ({ read, putt, window, refusal, settings, size, station }) => [
+  read ?? putt,
+  window,
+  refusal,
+  settings,
+  size,
+  station,
+];
 /** A smaller aim than this is not worth a measure on the picture. */
 const SHOWN_M = 0.005;
 /** @type {{of: unknown[], drawn: unknown} | undefined} */
