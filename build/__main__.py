@@ -83,6 +83,7 @@ def run(options: argparse.Namespace, rest: list[str]) -> int:
     import dist
 
     dist.build()
+    dist.weigh()
     return 0
 
 

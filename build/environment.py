@@ -130,6 +130,12 @@ def node() -> str:
     return found
 
 
+def browsers() -> None:
+    """All that the tests run beside Python and Node, installed with apt-get where it is missing."""
+    for present in (chromium, firefox, webkit, voice):
+        present()
+
+
 def chromium() -> str:
     """Path of a Chromium, installed with apt-get where there is none."""
     return _browser(("chromium", "chromium-browser", "google-chrome", "chrome"), "chromium", WINDOWLESS)
@@ -185,7 +191,8 @@ def _search_path() -> str:
 def install(lock: Path) -> None:
     """The Python packages of a lock, into .venv."""
     # --no-deps: the lock names every package, so none may come by another way
-    _quietly([str(PYTHON), "-m", "pip", "install", "-q", "--no-deps", "--require-hashes", "-r", str(lock)])
+    # --no-compile: what is compiled is kept in .venv/pycache, where pip puts nothing
+    _quietly([str(PYTHON), "-m", "pip", "install", "-q", "--no-deps", "--no-compile", "--require-hashes", "-r", str(lock)])
 
 
 def _quietly(command: list[str], cwd: Path | None = None) -> None:
@@ -208,3 +215,7 @@ def digest(*sources: Path) -> str:
             if path.is_file() and "__pycache__" not in path.parts:
                 seen.update(str(path.relative_to(source.parent)).encode() + hashlib.sha256(path.read_bytes()).digest())
     return seen.hexdigest()
+
+
+if __name__ == "__main__":
+    browsers()

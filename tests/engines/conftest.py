@@ -36,8 +36,7 @@ def webkit(display: str) -> Any:
     return webdriver.Browser(["WebKitWebDriver"], {"webkitgtk:browserOptions": options}, variables)
 
 
-# "webkit" holds every job but the tempo by hand; it joins once a machine without it has been seen to install it in time
-ENGINES = ("firefox",)
+ENGINES = ("firefox", "webkit")
 
 
 @pytest.fixture(scope="session", params=ENGINES)

@@ -108,10 +108,10 @@ def test_a_session_outlives_a_reload(used: Any) -> None:
     browser.until(f"{left} !== arguments[0]", before)
     press("Pause")
     paused = browser.until(left)
-    browser.until("document.querySelector('.go').innerText.trim() === 'Go on'")
+    browser.until("document.querySelector('.go')?.innerText.trim() === 'Go on'")
     browser.run("location.reload()")
     assert browser.until(left) == paused
-    browser.until("document.querySelector('.go').innerText.trim() === 'Go on'")
+    browser.until("document.querySelector('.go')?.innerText.trim() === 'Go on'")
     press("End")
 
 

@@ -12,7 +12,7 @@ from urllib.error import HTTPError, URLError
 from urllib.request import Request, urlopen
 
 ELEMENT = "element-6066-11e4-a52e-4f735466cecf"  # the standard's name for a reference to an element
-PATIENCE_S = 90  # a runtime that starts for the first time on a busy machine
+PATIENCE_S = 180  # a runtime that starts for the first time on a busy machine
 
 
 class RefusedError(Exception):
@@ -52,10 +52,15 @@ class Browser:
     def until(self, script: str, *arguments: object) -> Any:
         """Waits for an expression of the page, a promise too, to come true."""
         deadline = time.monotonic() + PATIENCE_S
-        while not (found := self.run(f"return {script}", *arguments)):
-            assert time.monotonic() < deadline, f"never came true: {script}"
+        why = ""
+        while True:
+            try:
+                if found := self.run(f"return {script}", *arguments):
+                    return found
+            except RefusedError as refused:  # what is not drawn yet has no text either
+                why = str(refused)
+            assert time.monotonic() < deadline, f"never came true: {script} {why}"
             time.sleep(0.1)
-        return found
 
     def find(self, selector: str, text: str = "") -> dict[str, str]:
         """The element of a CSS selector that says ``text`` or is labelled so, once it is there."""
@@ -72,7 +77,12 @@ class Browser:
 
     def type(self, selector: str, text: str) -> None:
         """Click a field and type, without emptying it first."""
-        self.click(selector)
+        focused = "document.activeElement === arguments[0]"
+        tries = 0
+        while not self.run(f"return {focused}", self.click(selector)):
+            tries += 1  # an answer that came moved the field from under the pointer
+            assert tries < 5, f"{selector} takes no click"
+            time.sleep(0.2)
         keys = [{"type": kind, "value": key} for key in text for kind in ("keyDown", "keyUp")]
         self._call("POST", "/actions", {"actions": [{"type": "key", "id": "keys", "actions": keys}]})
 

@@ -113,10 +113,15 @@ class Phone:
 
 
 @pytest.fixture(scope="session")
-def installed(dist: Path, modules: Path, forgetful: Browser) -> Iterator[tuple[BrowserContext, str]]:
+def installed(dist: Path, modules: Path, forgetful: Browser, until: Any) -> Iterator[tuple[BrowserContext, str]]:
     """A context in which the app has been used before, so that it starts as on the second day; and its address."""
     served = Site(dist, modules)
     context = forgetful.new_context(viewport=browser.PHONE, **TOUCHED)
+    first = context.new_page()
+    first.goto(served.url)
+    # the engine's memory, which spares each later start two seconds
+    until(first, "caches.open('borrowline-snapshots').then((kept) => kept.keys()).then((kept) => kept.length)", seconds=90)
+    first.close()
     yield context, served.url
     context.close()
     served.stop()
