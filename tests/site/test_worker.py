@@ -94,26 +94,15 @@ def started_from(page, context, site, what):
     return page
 
 
-def test_a_spoiled_snapshot_is_replaced(open_browser, site, until):
+def test_a_snapshot_that_is_spoiled_or_did_not_answer_is_made_anew(open_browser, site, until):
     context = open_browser()
     page = start(context, site)
     page.evaluate(ASK, PUTT)
     until(page, SNAPSHOT_KEPT)
-    for length in (1_000_000, None):
-        page.evaluate(SPOIL, length)
+    for harm, length in ((SPOIL, 1_000_000), (SPOIL, None), (TRY, None)):
+        page.evaluate(harm, length)
         page = started_from(page, context, site, "files")
         until(page, SNAPSHOT_WHOLE)
-    started_from(page, context, site, "snapshot")
-
-
-def test_a_snapshot_whose_last_start_did_not_answer_is_made_anew(open_browser, site, until):
-    context = open_browser()
-    page = start(context, site)
-    page.evaluate(ASK, PUTT)
-    until(page, SNAPSHOT_KEPT)
-    page.evaluate(TRY)
-    page = started_from(page, context, site, "files")
-    until(page, SNAPSHOT_KEPT)
     started_from(page, context, site, "snapshot")
 
 
