@@ -45,10 +45,11 @@ class Tilt:
 
 @dataclass(frozen=True)
 class Survey:
-    """``readings`` and the processes that may have made them, each with its weight, the likeliest first."""
+    """``readings``, of them the ``suspects``, and the processes that may have made the others, each with its weight, the
+    likeliest first."""
 
     readings: tuple[Reading, ...]
-    place_sd: float
+    suspects: tuple[int, ...]
     parts: tuple[tuple[float, Process], ...]
 
     @cached_property
@@ -106,20 +107,6 @@ class Survey:
                 doubt = [[v - row[i] / left * o for v, o in zip(row, own, strict=True)] for row in doubt]
         return chosen
 
-    @cached_property
-    def suspects(self) -> list[int]:
-        """Readings that do not fit the others.
-
-        A wild reading makes the whole green look rough, and a rough green forgives it. So they are judged by the kernel of
-        the calmer half of the readings, in one of which a single wild one is not.
-        """
-        if len(self.readings) < FEWEST_TO_JUDGE:
-            return []
-        halves = (self.readings[::2], self.readings[1::2])
-        kernels = [_likeliest(_tried(half, self.place_sd, self.best.kernel, inf)).kernel for half in halves]
-        calm = min([*kernels, self.best.kernel], key=lambda kernel: kernel.rate * kernel.spread)
-        return Process(calm, self.readings, self.place_sd).strangers(STRANGE)
-
 
 def _gain(first: Row, second: Row, i: int, noise: float) -> float:
     """By how much the sum of all variances falls with a reading at i and i + 1, whose covariances are given."""
@@ -129,7 +116,34 @@ def _gain(first: Row, second: Row, i: int, noise: float) -> float:
 
 
 def survey(readings: Sequence[Reading], place_sd: float) -> Survey:
-    """What readings of the tilt say of the green; ``place_sd`` is how far each coordinate of a place may be off, m."""
+    """What readings of the tilt say of the green; ``place_sd`` is how far each coordinate of a place may be off, m.
+
+    What does not fit the others is left out: one reading with the phone the wrong way round would make all of the green
+    look rough, and little known.
+    """
+    parts = _mixture(readings, place_sd)
+    suspects = _suspects(readings, place_sd, parts[0][1].kernel)
+    if suspects:
+        parts = _mixture([each for i, each in enumerate(readings) if i not in suspects], place_sd)
+    return Survey(tuple(readings), tuple(suspects), parts)
+
+
+def _suspects(readings: Sequence[Reading], place_sd: float, likeliest: Kernel) -> list[int]:
+    """Readings that do not fit the others.
+
+    A wild reading makes the whole green look rough, and a rough green forgives it. So they are judged by the kernel of
+    the calmer half of the readings, in one of which a single wild one is not.
+    """
+    if len(readings) < FEWEST_TO_JUDGE:
+        return []
+    halves = (readings[::2], readings[1::2])
+    kernels = [_likeliest(_tried(half, place_sd, likeliest, inf)).kernel for half in halves]
+    calm = min([*kernels, likeliest], key=lambda kernel: kernel.rate * kernel.spread)
+    return Process(calm, readings, place_sd).strangers(STRANGE)
+
+
+def _mixture(readings: Sequence[Reading], place_sd: float) -> tuple[tuple[float, Process], ...]:
+    """The processes that may have made the readings, with their weights."""
     start = Kernel("matern", LENGTHS[len(LENGTHS) // 2], SPREADS[len(SPREADS) // 2], TREND)
     if len(readings) > FEW:
         # begun where half of the readings lead, which costs an eighth
@@ -142,8 +156,7 @@ def survey(readings: Sequence[Reading], place_sd: float) -> Survey:
     likely = sorted((each for each in tried if each[0] > best - UNLIKELY), key=lambda each: -each[0])
     weights = [exp(evidence - best) for evidence, _ in likely]
     total = sum(weights)
-    parts = tuple((weight / total, process) for weight, (_, process) in zip(weights, likely, strict=True))
-    return Survey(tuple(readings), place_sd, parts)
+    return tuple((weight / total, process) for weight, (_, process) in zip(weights, likely, strict=True))
 
 
 def _likeliest(some: Sequence[Process]) -> Process:

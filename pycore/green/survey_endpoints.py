@@ -40,7 +40,8 @@ class ContourAnswer(TypedDict):
 
 class SurveyAnswer(TypedDict):
     """The green: tilts at the places asked for, height lines, tilts on a grid (whose spreads are for drawing: those of the
-    likeliest green alone), over what length it changes, readings that do not fit, and where one more would teach most."""
+    likeliest green alone), over what length it changes, readings that do not fit and are left out, and where one more would
+    teach most."""
 
     at: list[TiltAnswer]
     contours: list[ContourAnswer]
@@ -160,7 +161,7 @@ def answer_survey(fields: requests.SurveyFields) -> SurveyAnswer:
             for i, place in enumerate(green.drawn)
         ],
         "length_m": green.survey.length,
-        "suspects": green.survey.suspects,
+        "suspects": list(green.survey.suspects),
         "next": [_on_map(place) for place in green.next],
     }
 

@@ -511,7 +511,8 @@ export interface SurveyFields {
 
 /**
  * The green: tilts at the places asked for, height lines, tilts on a grid (whose spreads are for drawing: those of the
- * likeliest green alone), over what length it changes, readings that do not fit, and where one more would teach most.
+ * likeliest green alone), over what length it changes, readings that do not fit and are left out, and where one more would
+ * teach most.
  */
 export interface SurveyAnswer {
   at: Array<TiltAnswer>;

@@ -127,6 +127,20 @@ def test_a_wild_reading_is_named_and_not_those_beside_it(engine_ask, i):
     assert engine_ask("survey", points=[*POINTS[:i], wild, *POINTS[i + 1 :]])["suspects"] == [i]
 
 
+def test_a_reading_the_wrong_way_round_makes_the_rest_no_less_known(engine_ask):
+    """As known as without it, to a tenth; half as known again before it was left out."""
+    at = [[x, y] for x in (2, 5, 8) for y in (3, 7, 10)]
+    i = max(range(len(POINTS)), key=lambda j: POINTS[j]["slope_percent"])
+    turned = {**POINTS[i], "fall_deg": POINTS[i]["fall_deg"] + 180}
+    rest = [*POINTS[:i], *POINTS[i + 1 :]]
+    found, without = (
+        engine_ask("survey", points=each, at=at)["at"] for each in ([*POINTS[:i], turned, *POINTS[i + 1 :]], rest)
+    )
+    for one, other in zip(found, without, strict=True):
+        assert one["sd_percent"] == pytest.approx(other["sd_percent"], rel=0.1)
+        assert one["slope_percent"] == pytest.approx(other["slope_percent"], abs=0.1)
+
+
 def test_no_reading_is_named_where_all_fit(engine_ask):
     assert engine_ask("survey", points=POINTS)["suspects"] == []
 

@@ -179,6 +179,6 @@ function below(state, green, survey, act) {
       step_m ? `A line every ${withUnit(step_m, smallUnit(settings))} of height, counted from the lowest. ` : ''
     }Strokes point downhill; faint is little known.${
       isPart(green, survey) ? ' What lies beyond the readings is not known: walk the rest.' : ''
-    }${survey.suspects.length ? ' Ringed readings do not fit their neighbours.' : ''}</p>
+    }${survey.suspects.length ? ' Ringed readings do not fit their neighbours and are left out.' : ''}</p>
     <p class="quiet">${CAUTION}</p>`;
 }
