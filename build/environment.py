@@ -23,6 +23,7 @@ PYTHON = BIN / ("python.exe" if os.name == "nt" else "python")
 NODE_PACKAGES = VENV / "node" / "node_modules"
 WANTED = (3, 13)
 WINDOWLESS = "chromium-headless-shell"
+LIGHTHOUSE = "lighthouse@12.8.2"
 
 ADVICE = """Borrowline is built with Python 3.13, and none was found. Any one of these will do, then try again:
   uv python install 3.13
@@ -154,6 +155,18 @@ def webkit() -> str:
     if not found:
         raise SetupError("The browser tests need WebKitGTK's MiniBrowser: install webkit2gtk-driver")
     return str(found[0])
+
+
+def lighthouse() -> str:
+    """Path of Lighthouse, put under .venv when it is first asked for: no test needs its two hundred packages."""
+    folder = VENV / "lighthouse"
+    command = folder / "node_modules" / ".bin" / "lighthouse"
+    if not command.exists():
+        with step("Installing " + LIGHTHOUSE):
+            folder.mkdir(exist_ok=True)
+            line = [str(npm()), "install", "--ignore-scripts", "--no-audit", "--no-fund", "--prefix", str(folder), LIGHTHOUSE]
+            _quietly(line)
+    return str(command)
 
 
 def voice() -> str:

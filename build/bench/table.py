@@ -7,7 +7,7 @@ from pathlib import Path
 from playwright.sync_api import Playwright, sync_playwright
 
 import dist
-from bench import answers, drag, overlay, practice, record, slowest, solver, start, watch, weight
+from bench import answers, audit, drag, overlay, practice, record, slowest, solver, start, watch, weight
 from bench.row import Row
 from environment import SetupError, step
 from table import markdown
@@ -23,9 +23,10 @@ PARTS: dict[str, Callable[[Playwright, Path, Path], Iterable[Row]]] = {
     "watch": watch.rows,
     "record": record.rows,
     "overlay": overlay.rows,
+    "audit": audit.rows,
     "slowest": lambda *_: slowest.rows(),
 }
-LONG = {"slowest"}  # hours: made when asked for by name
+LONG = {"audit", "slowest"}  # minutes and hours: made when asked for by name
 
 
 def show(wanted: list[str]) -> int:
