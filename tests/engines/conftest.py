@@ -40,21 +40,31 @@ ENGINES = ("firefox", "webkit")
 
 
 @pytest.fixture(scope="session", params=ENGINES)
-def engine(request: pytest.FixtureRequest) -> Iterator[Any]:
-    if request.param == "firefox":
-        browser = firefox()
-        yield browser
-        browser.close()
+def engine_name(request: pytest.FixtureRequest) -> str:
+    name: str = request.param
+    return name
+
+
+@pytest.fixture(scope="session")
+def screen(engine_name: str) -> Iterator[str]:
+    """A display that nobody sees, for the engine that needs one."""
+    if engine_name != "webkit":
+        yield ""
         return
     environment.webkit()
     with subprocess.Popen(
         ["Xvfb", "-displayfd", "1", "-screen", "0", "800x1000x24"], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL
-    ) as screen:
-        assert screen.stdout
-        browser = webkit(f":{screen.stdout.readline().decode().strip()}")
-        yield browser
-        browser.close()
-        screen.terminate()
+    ) as server:
+        assert server.stdout
+        yield f":{server.stdout.readline().decode().strip()}"
+        server.terminate()
+
+
+@pytest.fixture(scope="session")
+def engine(engine_name: str, screen: str) -> Iterator[Any]:
+    browser = webkit(screen) if engine_name == "webkit" else firefox()
+    yield browser
+    browser.close()
 
 
 @pytest.fixture(scope="session")

@@ -44,6 +44,28 @@ def test_the_ruler_is_dragged(used: Any) -> None:
     assert browser.until(READ)
 
 
+def test_the_fall_line_is_dragged(used: Any) -> None:
+    browser, _ = used
+    browser.click(".cell", "Falls")
+    falls = "document.querySelector('#dial')?.getAttribute('aria-valuetext')"
+    before = browser.until(falls)
+    browser.drag("#dial", -40)
+    browser.until(f"{falls} !== arguments[0]", before)
+    assert browser.until(READ)
+    browser.click(".cell", "Distance")
+
+
+def test_a_putt_is_logged_and_listed(used: Any) -> None:
+    browser, _ = used
+    go(browser, "Record")
+    browser.click("button", "Holed")
+    browser.until("document.querySelector('.logged-line')?.innerText")
+    browser.run("location.reload()")
+    browser.until("!document.querySelector('.logged-line')")
+    browser.click(".pick", "Notes")
+    assert "holed" in browser.until("document.querySelector('.entry-what')?.textContent").lower()
+
+
 def test_a_file_is_taken_in_and_listed(used: Any, tmp_path: Path) -> None:
     browser, _ = used
     at = "2026-05-03T17:30:00.000Z"

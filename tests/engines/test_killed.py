@@ -13,7 +13,6 @@ from pathlib import Path
 from queue import SimpleQueue
 from typing import Any
 
-import pytest
 from flask import Flask, request
 
 import environment
@@ -70,16 +69,6 @@ def command(name: str, profile: Path, screen: str) -> tuple[list[str], Mapping[s
     return [environment.webkit()], {**places, "DISPLAY": screen, "WEBKIT_DISABLE_COMPOSITING_MODE": "1"}
 
 
-@pytest.fixture(scope="module")
-def screen() -> Iterator[str]:
-    """A display that nobody sees."""
-    environment.webkit()
-    with subprocess.Popen(["Xvfb", "-displayfd", "1"], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL) as server:
-        assert server.stdout
-        yield f":{server.stdout.readline().decode().strip()}"
-        server.terminate()
-
-
 @contextmanager
 def running(started: tuple[list[str], Mapping[str, str]], url: str) -> Iterator[None]:
     """A browser at ``url``, which is killed with all its processes at the end."""
@@ -112,10 +101,11 @@ def _session(leader: int) -> list[int]:
     return found
 
 
-@pytest.mark.parametrize("engine", ["firefox", "webkit"])
-def test_what_was_acknowledged_outlives_a_kill(engine: str, screen: str, dist: Path, modules: Path, tmp_path: Path) -> None:
+def test_what_was_acknowledged_outlives_a_kill(
+    engine_name: str, screen: str, dist: Path, modules: Path, tmp_path: Path
+) -> None:
     site = Heard(dist, modules, Path(__file__).with_name("pages"))
-    started = command(engine, tmp_path / "profile", screen)
+    started = command(engine_name, tmp_path / "profile", screen)
     for turn in range(KILLS + 1):
         with running(started, f"{site.url}killed.html?{turn}"):
             held = site.word("held")
