@@ -42,7 +42,8 @@ export function readings(state, act) {
   return html`<p>${several(green.points.length, 'reading')} of
     ${green.name}.${
       suspects.length
-        ? ` ${suspects.length} not like ${suspects.length > 1 ? 'their' : 'its'} neighbours and left out: read there again, or remove.`
+        ? ` ${suspects.length} not like ${suspects.length > 1 ? 'their' : 'its'} neighbours and left out: ` +
+          'read there again, or remove.'
         : ''
     }</p>
     <ol class="list">${green.points.map(row)}</ol>
