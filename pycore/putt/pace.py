@@ -25,7 +25,7 @@ LENGTHS, AIMS, MOST = 25, 9, 3.6  # points over lengths and aims, and how many s
 FAN, WIDEST = 12, 1.2  # pieces of the fan of balls that miss, and how far it opens at most, rad
 NEAR, APART, RINGS = 0.25, 1.35, 14  # m, ratio; rings about the hole from which second putts are told
 BEARINGS = 5  # from straight downhill to straight uphill
-WITHIN = (0.05, HABIT, 1.2)  # m past; paces that tell how aim and length of a second putt follow from pace
+WITHIN = (0.03, 0.12, HABIT, 0.7, 1.5)  # m past; paces that tell how aim and length of a second putt follow from pace
 USUAL = WITHIN.index(HABIT)
 PACES = 24  # points over the paces that hole a second putt
 ASIDE = 0.01  # rad; start off the aim that tells how far off it passes the hole
@@ -193,15 +193,18 @@ class _Second:
 def _short(putt: Putt, player: Player) -> float:
     """Share made of a short putt: the hole as wide as its speed lets it be, about the aim that each pace has.
 
-    Ten times as fast as the window, and within 0.03 of many strokes up to 2 % of slope and straight up or down 4 %. Straight
-    across 4 % it is too low by as much as 0.11 at a metre, too high by 0.03 at six. With the window in its place, on 20 putts
-    of 3 to 60 ft and up to 5 %, the best pace moves 7 cm at most, putts by 0.03, the share of three by 0.025.
+    Six times as fast as the window, and within 0.02 of many strokes up to 4 % of slope, but for a metre slantwise down 4 %,
+    where it is 0.04 too high. With the window in its place, on 20 putts of 3 to 60 ft and up to 5 %, the best pace moves 4 cm
+    at most, putts by 0.024, the share of three by 0.015.
     """
-    reads = [solve(replace(putt, past=past)) for past in WITHIN]
-    found = reads[USUAL]
-    if not found or not all(reads):
+    reads = [read for past in WITHIN if (read := solve(replace(putt, past=past)))]
+    if len(reads) < len(WITHIN):
         return 0.0
-    told = [(past, read.aim, (read.launch / found.launch) ** 2) for past, read in zip(WITHIN, reads, strict=True) if read]
+    found = reads[USUAL]
+    aims, lengths = [read.aim for read in reads], [(read.launch / found.launch) ** 2 for read in reads]
+    # downhill a ball that starts off the aim is drawn back to it, uphill farther away
+    asides = [putt.finish(putt.roll(read.launch, read.aim + ASIDE)).offset for read in reads]
+    levers = [max(aside / ASIDE, putt.distance / 10) for aside in asides]
     aim, length = found.aim + player.start_line_bias, 1 + player.pace_bias
     v_aim, v_length, shared = player.start_line_sd**2, player.pace_sd**2, 0.0
     if player.slope_sd:
@@ -215,14 +218,12 @@ def _short(putt: Putt, player: Player) -> float:
     aim_sd = max(sqrt(max(0.0, v_aim - (turn * sd) ** 2)), 1e-5)
     # what friction and slope together take of the ball at the hole, m/s2
     slows = putt.drag * max(0.05, 1 - putt.downhill.real / putt.rho)
-    # downhill a ball that starts off the aim is drawn back to it, uphill farther away
-    lever = max(putt.finish(putt.roll(found.launch, found.aim + ASIDE)).offset / ASIDE, putt.distance / 10)
     firmest = min(FIRMEST, CAPTURE_SPEED**2 / (2 * slows))
     total, step = 0.0, (firmest + HOLE_RADIUS) / PACES
     for i in range(PACES):
         past = (i + 0.5) * step - HOLE_RADIUS
-        middle, long = (_between([(each[0], each[k]) for each in told], past) for k in (1, 2))
-        onward = _between([(each[0], each[2]) for each in told], past + step) - long
+        middle, long, lever = (_between(WITHIN, of_each, past) for of_each in (aims, lengths, levers))
+        onward = _between(WITHIN, lengths, past + step) - long
         if past > 0:
             half = HOLE_RADIUS * sqrt(max(0.0, 1 - sqrt(2 * slows * past) / CAPTURE_SPEED))
         else:
@@ -234,9 +235,11 @@ def _short(putt: Putt, player: Player) -> float:
     return min(1.0, max(0.0, total))
 
 
-def _between(points: Sequence[tuple[float, float]], x: float) -> float:
-    """The parabola through three points, at ``x``."""
-    (a, u), (b, v), (c, w) = points
+def _between(places: Sequence[float], values: Sequence[float], x: float) -> float:
+    """The parabola through the three points about ``x``, there."""
+    i = min(max(bisect_right(places, x), 1), len(places) - 2)
+    a, b, c = places[i - 1 : i + 2]
+    u, v, w = values[i - 1 : i + 2]
     one, two = (v - u) / (b - a), (w - v) / (c - b)
     return u + (x - a) * (one + (x - b) * (two - one) / (c - a))
 
