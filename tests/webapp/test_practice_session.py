@@ -257,9 +257,13 @@ def test_a_coach_s_plan_comes_by_link(phone: Any) -> None:
     expect(came.get_by_role("listitem")).to_have_text(["Start gate, 12 min", "The putt that must drop, 8 min"], timeout=60_000)
     assert phone.violations() == []
     assert phone.misfits((390, 844), (320, 640)) == []
+    page.reload()  # the offer stands until it is answered
     press(page, "Take it")
     expect(came).to_have_count(0)
     expect(page.locator(".plan-minutes")).to_have_text(["12 min", "8 min"])
+    page.reload()
+    expect(page.locator(".plan-minutes")).to_have_text(["12 min", "8 min"])
+    expect(came).to_have_count(0)
     press(page, "Send this plan")
     assert page.get_by_label("Link").input_value().endswith("#plan?place=green&do=start_gate.12%7Elast_putt.8")
     press(page, "Start")

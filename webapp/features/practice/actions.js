@@ -135,9 +135,13 @@ export function actions(app, sound) {
       }));
       const taken = { ...practice(), place: sentPlan.place, minutes: minutesOf(sentPlan), blocks };
       keep('take the plan', { ...taken, planned: planFields(taken) });
+      history.replaceState(null, '');
       turn('the plan is taken', { sentPlan: undefined, changing: false });
     },
-    leavePlan: () => turn('leave the plan', { sentPlan: undefined }),
+    leavePlan() {
+      history.replaceState(null, '');
+      turn('leave the plan', { sentPlan: undefined });
+    },
     change: () => turn('change plan', { changing: !store.state.practicePage.changing }),
     /** One place up. Set-up stays first and the last putt last. @param {number} i */
     raise(i) {

@@ -101,15 +101,17 @@ export const practice = {
     keepTicking();
     if (location.hash === TEMPO && !store.state.practice.run) act.go('tempo');
 
-    function openPlan() {
-      const plan = planIn(location.hash.slice(1));
+    /** @param {unknown} fragment */
+    function openPlan(fragment) {
+      const plan = typeof fragment === 'string' ? planIn(fragment) : undefined;
       if (plan === undefined) return;
-      history.replaceState(null, '', '#practice');
+      // a reload finds it again until it is taken or left
+      history.replaceState(fragment, '', '#practice');
       store.change('open link', { screen: 'practice' });
       act.receivePlan(plan);
     }
-    addEventListener('hashchange', openPlan);
-    openPlan();
+    addEventListener('hashchange', () => openPlan(location.hash.slice(1)));
+    openPlan(history.state ?? location.hash.slice(1));
 
     store.subscribe((state, before, action) => {
       const { practice, practicePage, screen } = state;
