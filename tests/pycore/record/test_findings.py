@@ -216,6 +216,16 @@ def test_refusals_name_the_putt(change, field):
     assert said["field"] == field
 
 
+@pytest.mark.parametrize(
+    ("kind", "more"),
+    [("counted", {"distance_m": 2, "result": "holed"}), ("heard", {"meant_m": 3, "rolls_m": [3]})],
+)
+def test_refusals_name_what_was_counted_or_heard_too(refused, kind, more):
+    refusal = refused("findings", putts=[], **{kind: [{"at": "some evening", **more}]})
+    assert refusal["field"] == f"{kind}[0].at"
+    assert refusal["message"].startswith(f'{kind}[0]: at is "some evening"')
+
+
 def test_the_opening_shown_is_the_window_of_that_putt():
     shown = findings([])["opening"]
     putt = {"distance_m": 3.0, "stimp_ft": 10.0, "slope_percent": 0.0, "fall_deg": 0.0, "past_m": 0.3}

@@ -49,3 +49,10 @@ def test_it_declines_what_carries_no_line(refused, strokes, code):
     refusal = refused("stroke_length", strokes=strokes, launch_mps=2)
     assert refusal["code"] == code
     assert refusal["field"] == "strokes"
+
+
+def test_a_putt_too_short_for_the_line_is_refused_with_the_least(refused):
+    """By hand: 0.1 (v - 1) m of backswing for v m/s has none left at 1 m/s."""
+    refusal = refused("stroke_length", strokes=[stroke(0.1 * (v - 1), v) for v in (2, 3, 4)], launch_mps=0.9)
+    assert (refusal["code"], refusal["field"], refusal["value"], refusal["unit"]) == ("no_length", "launch_mps", 0.9, "m/s")
+    assert refusal["low"] == pytest.approx(1, abs=MILLIMETRE)
