@@ -71,13 +71,14 @@ def miss(green: Green, distance: float, past: float, launch: float, aim: float) 
 
 
 def shoot(green: Green, distance: float, past: float) -> tuple[float, float]:
-    """Launch (m/s) and aim (rad) of the putt, by shooting from the level putt along the straight line."""
+    """Launch (m/s) and aim (rad) of the putt, by shooting from the level putt along the straight line, or from beside it."""
     level = np.sqrt(2 * 5 / 7 * GRAVITY * green.rho * (distance + past))
 
     def missed(strike: Vector) -> tuple[float, float]:
         return miss(green, distance, past, float(strike[0]), float(strike[1]))
 
-    found = root(missed, [level, 0.0], tol=1e-8)
-    if not found.success:
-        raise ArithmeticError(found.message)
-    return float(found.x[0]), float(found.x[1])
+    for share, aim in ((1.0, 0.0), (0.9, 0.0), (0.9, 0.1), (0.9, -0.1)):
+        found = root(missed, [share * level, aim], tol=1e-8)
+        if found.success:
+            return float(found.x[0]), float(found.x[1])
+    raise ArithmeticError(found.message)
