@@ -45,6 +45,7 @@ def test_from_the_camera_to_the_kept_putt_without_another_touch(filmed: Filmed, 
     putts = [scene(1.62, 3.2, legs=True, second=True), scene(1.95, 4.4, second=True, slip=0.4)]
     page = filmed(*putts)
     mark(page, told(putts[0]))
+    page.get_by_label("the app’s").check(force=True)
     page.get_by_role("button", name="Keep pictures").click()
     page.locator(".film video").evaluate("video => { video.onemptied = () => { video.dataset.beganAnew = ''; }; }")
     try:
@@ -58,6 +59,7 @@ def test_from_the_camera_to_the_kept_putt_without_another_touch(filmed: Filmed, 
         stop = entry["result"]["x_m"], entry["result"]["y_m"]
         assert stop == pytest.approx((rolled.rest[0] - DISTANCE, rolled.rest[1]), abs=0.15)
         assert entry["finish_sd_m"] > 0
+        assert entry["read"] == "app"
         assert 5_000 < len(entry["picture"]) < 100_000
     expect(page.locator(".watch-words")).to_have_text(re.compile("left|right|line"))
     assert page.locator(".film video").get_attribute("data-began-anew") is None, "a video that begins anew is black at first"

@@ -9,8 +9,9 @@ import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
 import { leave } from '../../parts/leave.js';
+import { whoseAim } from '../../parts/whose-aim.js';
 import { entryUnit, FINISH, fromEdge } from './finish.js';
-import { extras, ownAim, READS, STARTS } from './log.js';
+import { extras, ownAim, STARTS } from './log.js';
 import { beforeWords, inputTime } from './words.js';
 
 const TITLES = { putt: 'Putt', note: 'Note', drill: 'Drill', green: 'Green', round: 'Round', worth: 'Putt worth keeping' };
@@ -159,12 +160,11 @@ function putt(entry, state, act) {
     <div class="fields pairs">${NUMBERS.map(([name, label]) =>
       entry[name] === undefined ? '' : field(name, label, entry[name]),
     )}</div>
-    ${choice({
+    ${whoseAim({
       label: 'Whose aim was played',
       name: 'entry-read',
       value: entry.read ?? '',
-      options: READS,
-      onValue: (read) => act.add(id, 'read', read || undefined),
+      onWhose: (read) => act.add(id, 'read', read || undefined),
     })}
     <div class="fields">${ownAim(entry, 'entry-aim_deg', settings, problem, act)}</div>
     ${choice({

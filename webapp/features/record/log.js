@@ -10,6 +10,7 @@ import { leave } from '../../parts/leave.js';
 import { numberField } from '../../parts/number-field.js';
 import { entryUnit, FINISH } from './finish.js';
 import { pad } from '../../parts/pad.js';
+import { whoseAim } from '../../parts/whose-aim.js';
 import { placeField } from './place.js';
 import { resultWords } from './words.js';
 
@@ -23,12 +24,6 @@ const REACHES = [
 const BY = [
   ['picture', 'where it finished'],
   ['words', 'in words'],
-];
-/** @type {[string, string][]} */
-export const READS = [
-  ['app', 'the app’s'],
-  ['own', 'my own'],
-  ['', 'not said'],
 ];
 /** @type {[string, string][]} */
 export const STARTS = [
@@ -45,13 +40,7 @@ export function log(state, act) {
   const last = kept[kept.length - 1];
   const asPutt = last?.kind === 'putt' ? last : null;
   return html`<h1 class="intent">${withUnit(putt.distance_m, distanceUnit(settings))}${meant(state)}</h1>
-    ${choice({
-      label: 'Whose aim do you play',
-      name: 'read',
-      value: logging.read,
-      options: READS,
-      onValue: (read) => act.logs({ read: /** @type {State['logging']['read']} */ (read) }),
-    })}
+    ${whoseAim({ label: 'Whose aim do you play', name: 'read', value: logging.read, onWhose: (read) => act.logs({ read }) })}
     <button type="button" class="holed" @click=${() => act.log('holed')}>Holed</button>
     <div class="logged-line" role="status">${
       asPutt

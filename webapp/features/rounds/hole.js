@@ -5,9 +5,9 @@
  */
 import { html } from 'lit-html';
 import { doesNotFit, fromText, inUnit, unitOf } from '../../format.js';
-import { choice } from '../../parts/choice.js';
 import { numberField } from '../../parts/number-field.js';
 import { sheet } from '../../parts/sheet.js';
+import { whoseAim } from '../../parts/whose-aim.js';
 import { RANGES } from '../../records/checks.js';
 
 /** @type {['slope_percent' | 'fall_deg' | 'felt_percent', string, string][]} */
@@ -15,12 +15,6 @@ const NUMBERS = [
   ['slope_percent', 'Slope', ''],
   ['fall_deg', 'Falls', '90 to the right, 180 uphill, 270 to the left.'],
   ['felt_percent', 'Slope you felt', 'Before you knew the number.'],
-];
-/** @type {[string, string][]} */
-const READS = [
-  ['app', 'the app’s'],
-  ['own', 'my own'],
-  ['', 'not said'],
 ];
 
 /** @param {State} state @param {RoundEntry} round @param {RoundsActions} act */
@@ -54,12 +48,11 @@ export function holeSheet({ roundsPage, settings, problem }, round, act) {
   const { read: whose = '' } = putt;
   const body = html`<p class="quiet">For afterwards: in a round Rule 4.3a does not allow a device to give you a line.</p>
     <div class="fields">${fields}</div>
-    ${choice({
+    ${whoseAim({
       label: 'Whose aim was played',
       name: 'hole-read',
       value: whose,
-      options: READS,
-      onValue: (read) => add({ read: /** @type {RoundPutt['read']} */ (read || undefined) }),
+      onWhose: (read) => add({ read: read || undefined }),
     })}`;
   return sheet({ title: `Hole ${hole.hole}, first putt`, body, onClose: () => act.openHole(0) });
 }

@@ -2,6 +2,7 @@
  * What a touch on the watch can do, and what it does by itself: waits, sees, follows, says, keeps, and waits again.
  * @import {App} from '../../app.js'
  * @import {Attitude, PuttEntry, Refusal, WatchPage} from '../../types.js'
+ * @import {Whose} from '../../parts/whose-aim.js'
  * @import {Film, Phase, Sight} from '../../device/ball-watch.js'
  */
 import { watchAttitude } from '../../device/attitude.js';
@@ -110,10 +111,10 @@ export function actions({ store, engine, record }) {
     if (!last || last.kept) return;
     const came = result ?? resultOf(last.value, last.putt.distance_m);
     if (!came) return;
-    const { entries, place } = store.state;
+    const { entries, place, logging } = store.state;
     // how much room there is, nobody knows before the record is read
     const picture = pictures && entries ? pictureOf(last, KEPT) : '';
-    const entry = entryOf(last, came, place, picture);
+    const entry = entryOf(last, came, { read: logging.read, place, picture });
     const room = picture ? makeRoom(entries ?? [], picture.length) : [];
     if ((await record.write([entry, ...room])) && page().last === last) set('kept', { last: { ...last, kept: true } });
   }
@@ -158,6 +159,8 @@ export function actions({ store, engine, record }) {
       stopFrames = watchFrames(shown, frame, pace);
       set('size of the film', { ...UNMARKED, width, height, camera: nameOf(stream, width, height), phase: 'marking' });
     },
+    /** Whose aim is played, here and where putts are logged by hand. @param {Whose} read */
+    play: (read) => store.change('whose aim', { logging: { ...store.state.logging, read } }),
     /** @param {boolean} silent */
     hush: (silent) => set('silent', { silent }),
     /** Whether pictures are kept with the putts. @param {boolean} pictures */

@@ -1,6 +1,7 @@
 /**
  * A putt that was seen, as the record has it; and its picture, small enough that a season of them fits.
  * @import {PuttEntry, WatchedPutt} from '../../types.js'
+ * @import {Whose} from '../../parts/whose-aim.js'
  */
 import { smallJpeg } from '../../device/picture.js';
 import { drawn } from './overlay.js';
@@ -19,10 +20,11 @@ export function resultOf({ result, stop }, distance_m) {
 }
 
 /**
- * @param {WatchedPutt} last @param {PuttEntry['result']} result @param {string} place @param {string} picture empty: none
+ * @param {WatchedPutt} last @param {PuttEntry['result']} result
+ * @param {{read: Whose, place: string, picture: string}} more whose aim was played; the picture, if any
  * @returns {PuttEntry}
  */
-export function entryOf({ value, putt, aim_deg }, result, place, picture) {
+export function entryOf({ value, putt, aim_deg }, result, { read, place, picture }) {
   const now = new Date().toISOString();
   const { start_deg, start_sd_deg, launch_mps, launch_sd_mps, stop } = value;
   const whole = start_deg !== null && start_sd_deg !== null && launch_mps !== null && launch_sd_mps !== null;
@@ -34,7 +36,8 @@ export function entryOf({ value, putt, aim_deg }, result, place, picture) {
     place,
     text: '',
     ...putt,
-    aim_deg,
+    ...(read && { read }),
+    ...(read === 'app' && { aim_deg }),
     result,
     ...(whole ? { start_deg, start_sd_deg, launch_mps, launch_sd_mps } : {}),
     ...(stop && typeof result === 'object' ? { finish_sd_m: stop.sd_m } : {}),

@@ -8,6 +8,7 @@ import { html } from 'lit-html';
 import { live as unlessSet } from 'lit-html/directives/live.js';
 import { distanceUnit, inUnit, number, smallUnit, withUnit } from '../../format.js';
 import { blockRow } from '../../parts/watched-block.js';
+import { whoseAim } from '../../parts/whose-aim.js';
 import { BUDGET, taken } from '../../records/pictures.js';
 import { field } from './field.js';
 import { lens, measuring } from './lens.js';
@@ -108,8 +109,9 @@ function watching(state, act) {
 }
 
 /** What may be as one likes it. @param {State} state @param {WatchActions} act */
-function chosenWays({ watchPage: { silent, pictures }, entries }, act) {
-  return html`<div class="does">
+function chosenWays({ watchPage: { silent, pictures }, entries, logging }, act) {
+  return html`${whoseAim({ label: 'Whose aim do you play', name: 'read', value: logging.read, onWhose: act.play })}
+    <div class="does">
       <button type="button" class="pick" aria-pressed=${!silent} @click=${() => act.hush(!silent)}>Voice</button>
       <button type="button" class="pick" aria-pressed=${pictures} @click=${() => act.picture(!pictures)}>Keep pictures</button>
     </div>
