@@ -9,7 +9,7 @@ right and y up the map, m.
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
-from math import exp, hypot, inf, log, sqrt, sumprod
+from math import exp, hypot, inf, log, pi, sqrt, sumprod
 
 from pycore.stats.intervals import median
 from pycore.stats.linear import Row, forward
@@ -27,6 +27,7 @@ UNLIKELY = 3.0  # of log likelihood below the best; what is worse says nothing t
 SMOOTH = 4.0  # of log likelihood that a squared exponential has to fit better by: greens with tiers belie it elsewhere
 FEW = 20  # readings with which every length and spread may be tried
 FEWEST_TO_JUDGE = 6  # readings; fewer tell nothing of each other
+WILD = 0.02  # share of readings that tell nothing of the green, as with the phone turned; assumed
 STRANGE = 4.3  # standard deviations; of a pair of parts, chance lies farther off once in ten thousand readings
 
 
@@ -118,14 +119,22 @@ def _gain(first: Row, second: Row, i: int, noise: float) -> float:
 def survey(readings: Sequence[Reading], place_sd: float) -> Survey:
     """What readings of the tilt say of the green; ``place_sd`` is how far each coordinate of a place may be off, m.
 
-    What does not fit the others is left out: one reading with the phone the wrong way round would make all of the green
-    look rough, and little known.
+    What does not fit the others is left out where they are clearly likelier without it: one reading with the phone the wrong
+    way round would make all of the green look rough, and little known.
     """
     parts = _mixture(readings, place_sd)
     suspects = _suspects(readings, place_sd, parts[0][1].kernel)
     if suspects:
-        parts = _mixture([each for i, each in enumerate(readings) if i not in suspects], place_sd)
-    return Survey(tuple(readings), tuple(suspects), parts)
+        rest = _mixture([each for i, each in enumerate(readings) if i not in suspects], place_sd)
+        wild = sum(_log_wild(readings[i]) for i in suspects)
+        if _likeliest([each for _, each in rest]).evidence + wild > _likeliest([each for _, each in parts]).evidence + UNLIKELY:
+            return Survey(tuple(readings), tuple(suspects), rest)
+    return Survey(tuple(readings), (), parts)
+
+
+def _log_wild(reading: Reading) -> float:
+    """Log likelihood of a reading that tells nothing of the green."""
+    return log(WILD / (2 * pi * TREND**2)) - (abs(reading.gradient) / TREND) ** 2 / 2
 
 
 def _suspects(readings: Sequence[Reading], place_sd: float, likeliest: Kernel) -> list[int]:
