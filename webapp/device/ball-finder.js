@@ -131,8 +131,8 @@ export function findBall(seen, still, expected) {
 }
 
 /**
- * The ball nearest to a touch, in the still picture: bright on the green, and of its width where that is known.
- * @param {Patch} seen @param {{u: number, v: number, width?: number}} touch @returns {Ball | null}
+ * The ball nearest to a touch, in the still picture: bright on the green.
+ * @param {Patch} seen @param {{u: number, v: number}} touch @returns {Ball | null}
  */
 export function ballNear(seen, touch) {
   const green = quantile(seen.light, 0.5);
@@ -140,13 +140,11 @@ export function ballNear(seen, touch) {
   // what is dark there (a leg) or bright (the ball) spreads the light to its own side
   const rough = Math.min(green - quantile(seen.light, ONE_BELOW), quantile(seen.light, 1 - ONE_BELOW) - green);
   if (contrast < Math.max(LEAST_CONTRAST, ROUGH * rough)) return null;
-  const find = (/** @type {number} */ width) => findBall(seen, null, { ...touch, width, contrast, reach: seen.width / 2 });
-  if (touch.width) return find(touch.width);
   /** @type {Ball | null} */
   let best = null;
-  // the most likely of some widths
+  // its width is not known yet: the most likely of some
   for (let width = seen.width / 1.6; width > 4; width /= 1.5) {
-    const found = find(width);
+    const found = findBall(seen, null, { ...touch, width, contrast, reach: seen.width / 2 });
     if (found && (!best || fits(found, width) < fits(best, width))) best = found;
   }
   return best;

@@ -16,8 +16,8 @@ import { ballNear, findBall, partOf, withoutBall } from './ball-finder.js';
 import { changed, hasMoved, mean } from './still-picture.js';
 
 const STILL_S = 0.6;
-/** Of the picture, that may change while it is still: a shadow, a leaf. */
-const RESTLESS = 0.02;
+/** Of the picture, that may change from frame to frame while it is still: a shadow, a player who shifts their feet. */
+const RESTLESS = 0.06;
 const CHANGED = 12;
 const DARK = 24;
 /** Sights of the ball at rest that go with a roll. */

@@ -149,6 +149,12 @@ test('legs, a putter, another ball and a light that changes are not followed', (
   assert.ok(off.length <= 0.05 * moving.length, `${off.length} of ${moving.length}`);
 });
 
+test('a player who sways beside the ball does not keep it from being ready', () => {
+  const legs = (t) => ({ u: 90 + 30 * Math.sin(3 * t), v: 430, width: 60, high: 300, light: 20 });
+  const { phases, rolls } = played({ seconds: 5, things: (t) => [HOLE, legs(t), rolling(t, 1.8)] });
+  assert.deepEqual([phases[0], rolls.length], ['ready', 1], phases.join());
+});
+
 test('a ball that is hidden for some frames is found again', () => {
   const { rolls } = played({ seconds: 5, things: (t) => [HOLE, ...(t > 2.2 && t < 2.5 ? [] : [rolling(t, 1.5)])] });
   assert.equal(rolls.length, 1);
