@@ -110,6 +110,14 @@ DRAWN = """() => {
 }"""
 
 
+SCREENS = [(320, 640), (390, 844)]
+# By how much the picture lies over the words above it, px
+COVERS = """() => {
+  const [says, film] = ['.watch-says', '.film'].map((each) => document.querySelector(each).getBoundingClientRect());
+  return document.querySelector('.watch-says').scrollHeight + says.top - film.top;
+}"""
+
+
 def test_without_leave_for_the_camera_the_putt_is_noted_by_hand(phone: Any) -> None:
     page = phone.ready(putt=PUTT)
     page.evaluate(
@@ -145,6 +153,8 @@ def test_the_lens_is_measured_once_and_each_way_to_fail_has_its_own_words(phone:
     page.evaluate("shown.ball = true")
     page.wait_for_timeout(150)
     touch_drawn(page, 228, 605)
+    expect(page.locator(".glass")).to_be_visible()
+    assert phone.misfits(*SCREENS) == []
     touch_drawn(page, 243, 252)
     expect(says).to_have_text("Ready. Putt when you like")
     page.evaluate("shown.lit = 0.1")
@@ -154,6 +164,8 @@ def test_the_lens_is_measured_once_and_each_way_to_fail_has_its_own_words(phone:
     _strike_out(page)
     page.evaluate("Object.assign(shown, { shift: 14, every_ms: 150 })")
     expect(says).to_contain_text("The phone was moved")
+    for size in phone.sized(*SCREENS):
+        assert page.evaluate(COVERS) <= 0, size
     expect(page.get_by_text("Fewer than 15 pictures a second")).to_be_visible()
     page.evaluate("track.dispatchEvent(new Event('ended'))")
     expect(alert).to_contain_text("taken the camera away")

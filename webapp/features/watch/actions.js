@@ -68,7 +68,7 @@ export function actions({ store, engine, record }) {
     if (phase === 'moved') {
       wake(false);
       ballWatch = null;
-      set('phone moved', { ...UNMARKED, phase });
+      set('phone moved', { ...UNMARKED, phase, problem: '' });
       tell('The phone was moved. Mark again.');
     } else set(phase, more ? { phase, hole: more } : { phase });
   }
