@@ -59,9 +59,8 @@ def test_a_putt_is_logged_and_listed(used: Any) -> None:
     browser, _ = used
     go(browser, "Record")
     browser.click("button", "Holed")
-    browser.until("document.querySelector('.logged-line')?.innerText")
-    browser.run("location.reload()")
-    browser.until("!document.querySelector('.logged-line')")
+    browser.until("document.querySelector('.logged-line button')")  # that takes it back
+    browser.reload()
     browser.click(".pick", "Notes")
     assert "holed" in browser.until("document.querySelector('.entry-what')?.textContent").lower()
 
@@ -131,7 +130,7 @@ def test_a_session_outlives_a_reload(used: Any) -> None:
     press("Pause")
     paused = browser.until(left)
     browser.until("document.querySelector('.go')?.innerText.trim() === 'Go on'")
-    browser.run("location.reload()")
+    browser.reload()
     assert browser.until(left) == paused
     browser.until("document.querySelector('.go')?.innerText.trim() === 'Go on'")
     press("End")

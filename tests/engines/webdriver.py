@@ -12,6 +12,7 @@ from urllib.error import HTTPError, URLError
 from urllib.request import Request, urlopen
 
 ELEMENT = "element-6066-11e4-a52e-4f735466cecf"  # the standard's name for a reference to an element
+TRIES = 5
 PATIENCE_S = 180  # a runtime that starts for the first time on a busy machine
 
 
@@ -45,6 +46,9 @@ class Browser:
     def open(self, url: str) -> None:
         self._call("POST", "/url", {"url": url})
 
+    def reload(self) -> None:
+        self._call("POST", "/refresh", {})
+
     def run(self, script: str, *arguments: object) -> Any:
         """What the body of a function of the page returns."""
         return self._call("POST", "/execute/sync", {"script": script, "args": arguments})
@@ -69,20 +73,26 @@ class Browser:
         found: dict[str, str] = self.until(script, selector, text)
         return found
 
-    def click(self, selector: str, text: str = "") -> dict[str, str]:
+    def click(self, selector: str, text: str = "") -> None:
         """As a mouse does."""
-        element = self.find(selector, text)
-        self._call("POST", f"/element/{element[ELEMENT]}/click", {})
-        return element
+        for left in reversed(range(TRIES)):
+            try:
+                self._call("POST", f"/element/{self.find(selector, text)[ELEMENT]}/click", {})
+                return
+            except RefusedError:  # an answer that came has drawn another in its place
+                if not left:
+                    raise
+                time.sleep(0.2)
 
     def type(self, selector: str, text: str) -> None:
         """Click a field and type, without emptying it first."""
-        focused = "document.activeElement === arguments[0]"
-        tries = 0
-        while not self.run(f"return {focused}", self.click(selector)):
-            tries += 1  # an answer that came moved the field from under the pointer
-            assert tries < 5, f"{selector} takes no click"
-            time.sleep(0.2)
+        for _ in range(TRIES):
+            self.click(selector)
+            if self.run("return document.activeElement?.matches(arguments[0])", selector):
+                break
+            time.sleep(0.2)  # an answer that came moved the field from under the pointer
+        else:
+            raise RefusedError(f"{selector} takes no click")
         keys = [{"type": kind, "value": key} for key in text for kind in ("keyDown", "keyUp")]
         self._call("POST", "/actions", {"actions": [{"type": "key", "id": "keys", "actions": keys}]})
 
