@@ -128,8 +128,8 @@ def test_a_session_outlives_a_reload(used: Any) -> None:
     before = browser.until(left)
     browser.until(f"{left} !== arguments[0]", before)
     press("Pause")
-    paused = browser.until(left)
     browser.until("document.querySelector('.go')?.innerText.trim() === 'Go on'")
+    paused = browser.until(left)
     browser.reload()
     assert browser.until(left) == paused
     browser.until("document.querySelector('.go')?.innerText.trim() === 'Go on'")
