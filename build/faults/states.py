@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from faults.phone import Phone
+from tests import touching
 
 PAGES = Path(__file__).with_name("pages")
 SETTLED_MS = 1200  # after which what a touch did is kept
@@ -89,6 +90,20 @@ def _log(phone: Phone, _: int) -> None:
     phone.page.locator(".holed").wait_for()
 
 
+def _watch(phone: Phone, _: int) -> None:
+    """Until a first putt has been seen, and what it was is being worked out."""
+    _forget(phone, "putt")
+    phone.page.context.grant_permissions(["accelerometer", "gyroscope", "magnetometer"])
+    phone.open("watch")
+    marks = phone.page.evaluate("async () => { const { MARKS, open } = await import('/camera.js'); open(); return MARKS; }")
+    phone.page.get_by_role("button", name="Open the camera").click()
+    phone.wait("document.querySelector('.watch-says')?.textContent === 'Touch the ball'")
+    phone.page.get_by_role("button", name="Keep pictures").click()
+    for mark in marks:
+        touching.touch(phone.page, ".film", mark, (1, 1))
+    phone.wait("document.querySelector('.watch-says')?.textContent.startsWith('Working')")
+
+
 def _forget(phone: Phone, kind: str) -> None:
     """What the rounds before have left."""
     phone.page.evaluate("async kind => (await import('/records/db.js')).erase(each => each.kind === kind)", kind)
@@ -126,6 +141,7 @@ STATES = [
     State("writing", "a note half written", _notes, every_ms=40),
     State("noted", "notes kept", _notes, says_kept=True),
     State("logged", "putts logged", _log, every_ms=250, longest_ms=4000, says_kept=True),
+    State("watched", "putts watched", _watch, every_ms=2000, longest_ms=1500, says_kept=True),
     State("importing", "an import under way", _file, every_ms=5, longest_ms=500, says_kept=True),
     State("erasing", "everything deleted", _all_there, every_ms=5, longest_ms=500, says_kept=True),
     State("older", "an older version's part that moves over", _older, every_ms=5, longest_ms=1200),

@@ -81,8 +81,12 @@ const connect = AudioNode.prototype.connect;
 AudioNode.prototype.connect = function (to, ...more) {
   if (to === this.context.destination && !(this instanceof AudioWorkletNode)) {
     window.air = this.context.createMediaStreamDestination();
-    window.earpiece = this;
     connect.call(this, window.air);
+    new MutationObserver((_, seen) => {
+      if (!document.body.textContent.includes('Earpiece back on')) return;
+      seen.disconnect();
+      this.disconnect(window.air);
+    }).observe(document, { childList: true, subtree: true });
   }
   return connect.call(this, to, ...more);
 };
@@ -94,11 +98,10 @@ AudioBufferSourceNode.prototype.start = function (when, ...more) {
 navigator.mediaDevices.getUserMedia = async () => new MediaStream(window.air.stream.getTracks().map(track => track.clone()));
 """
 STRIKE = """([first, cycle, off]) => {
-  earpiece.disconnect(air);
   const context = air.context;
   const buffer = context.createBuffer(1, 4800, context.sampleRate);
   buffer.copyToChannel(Float32Array.from({ length: 4800 }, (_, i) => 0.5 * Math.sin(0.24 * i) * Math.exp(-i / 190)), 0);
-  const next = Math.ceil((context.currentTime - began - first) / cycle) + 1;
+  const next = Math.ceil((context.currentTime + 3 - began - first) / cycle);  // the hand's time is over then
   for (let i = 0; i < 4; i++) {
     const strike = new AudioBufferSourceNode(context, { buffer });
     strike.connect(air);

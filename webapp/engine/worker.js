@@ -20,14 +20,14 @@ const IDLE_MS = 1500;
 const SIGN_MS = 500;
 
 // Everything that an answer may import is in memory once every kind of question has been answered; those that are computed
-// for longest need nothing that the others do not, and whoever asks meanwhile waits
-const WARM = `
+// for longest need nothing that the others do not
+const EXAMPLES = `
 import gc, json
 from pycore.api import EXAMPLES
-for example in EXAMPLES:
-    if example['ask'] not in ('best_pace', 'find_putts') and 'survey' not in example:
-        answer(json.dumps(example))
-gc.collect()
+examples = [
+    json.dumps(each) for each in EXAMPLES if each['ask'] not in ('best_pace', 'find_putts') and 'survey' not in each
+]
+len(examples)
 `;
 
 /** @param {FromWorker} message */
@@ -54,6 +54,9 @@ const PULSE = {
     // no signal was taken
   },
 };
+
+/** Lets what has come in meanwhile be heard. */
+const turn = () => new Promise((resolve) => setTimeout(resolve));
 
 /** @param {unknown} error */
 const die = (error) => tell({ kind: 'died', reason: String(error) });
@@ -118,9 +121,14 @@ async function fromFiles() {
   return python;
 }
 
-/** @param {PyodideAPI} python */
-async function keepSnapshot(python) {
-  python.runPython(WARM);
+/** @param {PyodideAPI} python @param {() => Promise<void>} free comes when nobody waits for an answer */
+async function keepSnapshot(python, free) {
+  for (let left = python.runPython(EXAMPLES); left > 0; left--) {
+    await free();
+    python.runPython('_ = answer(examples.pop())');
+  }
+  await free();
+  python.runPython('del _, examples; gc.collect()');
   const memory = python.makeMemorySnapshot();
   await caches.delete(SNAPSHOTS);
   const snapshots = await caches.open(SNAPSHOTS);
@@ -139,6 +147,14 @@ async function run() {
   clearInterval(starting);
   let stopped = false;
 
+  let answering = Promise.resolve();
+  async function free() {
+    for (let seen; seen !== answering; await turn()) {
+      seen = answering;
+      await seen;
+    }
+  }
+
   let idle = 0;
   let kept = from === 'snapshot' || !scope.caches;
   function rest() {
@@ -147,7 +163,7 @@ async function run() {
   function keep() {
     kept = true;
     // Without a snapshot the next start is slower, no more: a full disk is no reason to stop answering
-    keepSnapshot(python).catch((error) => console.warn(`No snapshot was kept: ${error}`));
+    keepSnapshot(python, free).catch((error) => console.warn(`No snapshot was kept: ${error}`));
   }
 
   let tried = awake !== null;
@@ -169,7 +185,7 @@ async function run() {
           return tell({ kind: 'reply', reply: step.value });
         }
         tell({ kind: 'share', share: step.value });
-        await new Promise((resolve) => setTimeout(resolve));
+        await turn();
         if (stopped) return tell({ kind: 'stopped' });
       }
     } finally {
@@ -180,7 +196,7 @@ async function run() {
 
   scope.addEventListener('message', ({ data }) => {
     if (data === STOP) stopped = true;
-    else answer(data).catch(die);
+    else answering = answer(data).catch(die);
   });
   tell({ kind: 'ready', from });
   rest();

@@ -124,6 +124,16 @@ export const STATES = {
       return { value: putts.length, wrong: twice(putts.map(({ result }) => result.x_m)) };
     },
   },
+  watched: {
+    acts() {},
+    shows: () => Number(find('.seen-putt')?.textContent.match(/(\d+) seen here/)?.[1] ?? 0) || null,
+    async held() {
+      const putts = (await kept()).all.filter(({ kind }) => kind === 'putt');
+      const bare = putts.filter(({ launch_mps, picture }) => !launch_mps || !picture);
+      const wrong = bare.length ? [`${bare.length} putts without what was seen`] : [];
+      return { value: putts.length, wrong: [...wrong, ...twice(putts.map(({ launch_mps }) => launch_mps))] };
+    },
+  },
   importing: {
     acts: (step) => step || press('replace settings'),
     shows: () => (find('.said')?.textContent.includes(' new') ? 1 : null),

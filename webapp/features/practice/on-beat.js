@@ -13,6 +13,8 @@ const EVERY_MS = 2000;
 const KEPT_S = 30;
 /** What of a beat has to have been heard around it. */
 const AROUND_S = 0.5;
+/** A hand takes so long to bring the earpiece back to the ear: until then the microphone hears notes. */
+const BACK_ON_S = 2.5;
 const NOTES = ['start', 'top', 'impact'];
 
 /** @param {App} app @param {Sound} sound */
@@ -23,8 +25,8 @@ export function beatActions({ store, engine }, sound) {
   let asking;
   let waits = false;
   let stopped_ms = -Infinity;
-  /** When the delay was known, s from the first level: what was heard before are notes. */
-  let known_s = 0;
+  /** What was heard before are notes, s from the first level. */
+  let notes_s = 0;
 
   /** @param {string} action @param {Partial<PracticePage>} patch */
   const turn = (action, patch) => store.change(action, { practicePage: { ...store.state.practicePage, ...patch } });
@@ -48,7 +50,7 @@ export function beatActions({ store, engine }, sound) {
     const { bands, from_s, count } = listens.levels();
     const began_s = left_s - listens.began_s() - from_s;
     const late_s = (loop?.delay_s ?? 0) + AROUND_S;
-    const since_s = Math.max(0, loop ? known_s - from_s : 0) + AROUND_S;
+    const since_s = Math.max(0, loop ? notes_s - from_s : 0) + AROUND_S;
     // a strike that was told is told: by the clock of its own time
     const told = new Set(offs_s.map(([stroke]) => stroke));
     const near = tempo.events.flatMap(({ at_s, kind, stroke }) => {
@@ -82,7 +84,7 @@ export function beatActions({ store, engine }, sound) {
     const { loop, offs_s } = store.state.practicePage;
     if (!loop) {
       if (delay_s === null || delay_sd_s === null) return;
-      known_s = heard_s;
+      notes_s = heard_s + BACK_ON_S;
       return turn('delay', { loop: { delay_s, delay_sd_s }, onBeat: 'on' });
     }
     const struck = strikes.map(({ beat, off_s }) => /** @type {[number, number]} */ ([pick(near, beat).stroke, off_s]));
@@ -101,7 +103,7 @@ export function beatActions({ store, engine }, sound) {
         const listens = await openMicrophone({ kept_s: KEPT_S, onEnd: stop });
         if (!asks()) return listens.stop();
         open = listens;
-        known_s = 0;
+        notes_s = 0;
         turn('listen to the beat', { onBeat: store.state.practicePage.loop ? 'on' : 'delay', note: listens.warning });
         asking = setInterval(ask, EVERY_MS);
       } catch (error) {
