@@ -133,7 +133,7 @@ def node() -> str:
 
 def browsers() -> None:
     """All that the tests run beside Python and Node, installed with apt-get where it is missing."""
-    for present in (chromium, firefox, voice):
+    for present in (chromium, firefox, webkit, voice):
         present()
 
 

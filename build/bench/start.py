@@ -10,6 +10,7 @@ from playwright.sync_api import Page, Playwright
 import archive
 import browser
 import runtime
+from bench.brake import slowed
 from bench.row import Row, milliseconds
 from server import Site
 
@@ -70,10 +71,11 @@ def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
 def _start(playwright: Playwright, store: Path, url: str, times: int) -> dict[str, float]:
     """Seconds from navigation until the app has painted the last read, and until its engine has answered."""
     context = browser.open_store(playwright, store)
-    page = _slowed(context.new_page(), times)
+    page = context.new_page()
     page.add_init_script(WATCH)
-    page.goto(url)
-    until(page, "() => took.live && took.painted")
+    with slowed(store, times):
+        page.goto(url)
+        until(page, "() => took.live && took.painted")
     took: dict[str, float] = page.evaluate("took")
     until(page, SNAPSHOT_KEPT)
     context.close()
@@ -82,16 +84,12 @@ def _start(playwright: Playwright, store: Path, url: str, times: int) -> dict[st
 
 def _answered(playwright: Playwright, store: Path, url: str, times: int) -> float:
     context = browser.open_store(playwright, store)
-    page = _slowed(context.new_page(), times)
-    page.goto(url + "bench.html")
-    took: dict[str, Any] = until(page, "() => window.took")
+    page = context.new_page()
+    with slowed(store, times):
+        page.goto(url + "bench.html")
+        took: dict[str, Any] = until(page, "() => window.took")
     context.close()
     return float(took["ms"]) / 1e3
-
-
-def _slowed(page: Page, times: int) -> Page:
-    page.context.new_cdp_session(page).send("Emulation.setCPUThrottlingRate", {"rate": times})
-    return page
 
 
 def _visit(playwright: Playwright, store: Path, folder: Path) -> str:

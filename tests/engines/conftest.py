@@ -36,8 +36,7 @@ def webkit(display: str) -> Any:
     return webdriver.Browser(["WebKitWebDriver"], {"webkitgtk:browserOptions": options}, variables)
 
 
-# "webkit" holds every job on a quiet machine; at more than twice its load an answer may fail to come, and why is not known yet
-ENGINES = ("firefox",)
+ENGINES = ("firefox", "webkit")
 
 
 @pytest.fixture(scope="session", params=ENGINES)

@@ -29,7 +29,7 @@ import { STOP } from './stop.js';
  */
 const PATIENCE_MS = {
   files: { silence: 20_000, whole: 90_000 },
-  snapshot: { silence: 10_000, whole: 30_000 },
+  snapshot: { silence: 20_000, whole: 60_000 },
   answer: { silence: 8_000, whole: 60_000 },
 };
 const TICK_MS = 500;

@@ -42,8 +42,8 @@ function sign() {
   tell({ kind: 'alive' });
 }
 /**
- * Python looks here for signals every so many steps of its own: a worker that works out a long answer hears and sends nothing
- * else, but its looking shows that it goes on.
+ * Python looks here for signals every so many steps of its own: a worker that imports the engine or works out a long answer
+ * hears and sends nothing else, but its looking shows that it goes on.
  */
 const PULSE = {
   get 0() {
@@ -73,6 +73,7 @@ async function load(memory) {
     }),
     ...memory,
   });
+  python.setInterruptBuffer(/** @type {any} */ (PULSE));
   const response = await engine;
   if (!response.ok) throw new Error(`engine.zip came with status ${response.status}`);
   python.FS.writeFile('/engine.zip', new Uint8Array(await response.arrayBuffer()));
@@ -143,7 +144,6 @@ async function run() {
   /** @type {Source} */
   const from = awake ? 'snapshot' : 'files';
   const steps = python.globals.get('steps');
-  python.setInterruptBuffer(/** @type {any} */ (PULSE));
   clearInterval(starting);
   let stopped = false;
 
