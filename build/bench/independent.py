@@ -1,7 +1,11 @@
 """Another way to the same putts: SciPy's DOP853 in time, written from Penner's equations without the engine's code."""
 
+from bisect import bisect
+from cmath import rect
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
+from math import hypot, radians, sqrt
 
 import numpy as np
 from numpy.typing import NDArray
@@ -24,34 +28,39 @@ class Green:
     stimp_ft: float
     stations: Sequence[tuple[float, float, float]]
 
-    @property
+    @cached_property
     def rho(self) -> float:
         return RELEASE**2 / (2 * self.stimp_ft * FOOT) / (5 / 7 * GRAVITY)
 
+    @cached_property
+    def _table(self) -> tuple[list[float], list[complex]]:
+        """Places, and the downhill vector at each, as x + iy."""
+        return [x for x, _, _ in self.stations], [rect(slope / 100, -radians(fall)) for _, slope, fall in self.stations]
+
     def downhill(self, x: float, y: float) -> tuple[float, float]:
         """Downhill vector, rise over run."""
-        places = [station[0] for station in self.stations]
-        gx = [slope / 100 * np.cos(np.radians(fall)) for _, slope, fall in self.stations]
-        gy = [-slope / 100 * np.sin(np.radians(fall)) for _, slope, fall in self.stations]
-        bend = 0.0
-        if places[0] < x < places[-1]:
-            i = int(np.searchsorted(places, x))
-            bend = (gy[i] - gy[i - 1]) / (places[i] - places[i - 1])
-        return float(np.interp(x, places, gx)) + y * bend, float(np.interp(x, places, gy))
+        places, vectors = self._table
+        i = bisect(places, x)
+        if not 0 < i < len(places):
+            vector = vectors[min(i, len(places) - 1)]
+            return vector.real, vector.imag
+        bend = (vectors[i] - vectors[i - 1]) / (places[i] - places[i - 1])
+        here = vectors[i - 1] + bend * (x - places[i - 1])
+        return here.real + y * bend.imag, here.imag
 
 
 def roll(green: Green, launch: float, aim: float) -> tuple[Vector, Vector]:
     """Times (s) and states (x, y, vx, vy, length of path; rows) of a ball, to its rest."""
 
     def rate(_: float, state: Vector) -> list[float]:
-        x, y, vx, vy, _length = state
+        x, y, vx, vy, _length = state.tolist()
         gx, gy = green.downhill(x, y)
-        speed = np.hypot(vx, vy)
-        force = 5 / 7 * GRAVITY / np.sqrt(1 + gx * gx + gy * gy)
+        speed = hypot(vx, vy)
+        force = 5 / 7 * GRAVITY / sqrt(1 + gx * gx + gy * gy)
         return [vx, vy, force * (gx - green.rho * vx / speed), force * (gy - green.rho * vy / speed), speed]
 
     def slow(_: float, state: Vector) -> float:
-        return float(np.hypot(state[2], state[3])) - AT_REST
+        return hypot(state[2], state[3]) - AT_REST
 
     slow.terminal = True  # type: ignore[attr-defined]
     start = [0.0, 0.0, launch * np.cos(aim), launch * np.sin(aim), 0.0]

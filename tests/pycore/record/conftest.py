@@ -76,15 +76,17 @@ def shoot(greens, past_m):
     ball whose way on is straight, then on the way that it did go, which a second, softer roll tells."""
     drag = RELEASE**2 / (2 * greens.stimp_ft * FOOT)
     launch, aim = np.sqrt(2 * drag * (greens.distance_m + past_m)), np.zeros(len(drag))
+    # the ball itself, one started a little to the left and one a little harder, all rolled at once
+    three, (left, harder) = greens.take(np.tile(np.arange(len(drag)), 3)), 1e-4 * np.eye(3)[1:].repeat(len(drag), 1)
     for _ in range(12):
-        off = _off(greens, launch, aim, past_m)
-        by_aim, by_launch = (
-            (_off(greens, launch * np.exp(b), aim + a, past_m) - off) / 1e-4 for a, b in ((1e-4, 0), (0, 1e-4))
-        )
+        off, *moved = np.split(_off(three, np.tile(launch, 3) * np.exp(harder), np.tile(aim, 3) + left, past_m), 3)
+        if np.abs(off).max() < 1e-6:
+            break
+        by_aim, by_launch = ((each - off) / 1e-4 for each in moved)
         area = (by_aim.conj() * by_launch).imag
         aim = aim + np.clip((by_launch.conj() * off).imag / area, -0.2, 0.2)
         launch = launch * np.exp(np.clip(-(by_aim.conj() * off).imag / area, -0.2, 0.2))
-    assert np.abs(_off(greens, launch, aim, past_m)).max() < 1e-4
+    assert np.abs(off).max() < 1e-4
     return launch, aim
 
 
