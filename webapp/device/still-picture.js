@@ -18,6 +18,8 @@ const ANCHORS = [
 const MOVED_PX = 2;
 /** As many have to say so: one may have a leg before it. */
 const FEWEST = 2;
+/** Of the places, that may seem to have stayed: a pattern that repeats looks alike farther on. */
+const SEEM = 1 / 4;
 /** A place fits so much better where it was than elsewhere; of less than that many levels, squared, there is nothing to fit. */
 const FITS = 0.6;
 const SMOOTH = 4;
@@ -42,8 +44,8 @@ export function changed(now, before, lit, most) {
 }
 
 /**
- * Whether the camera has moved: nothing is where it was. What stands before the green (feet, a bag) moves by itself, so one
- * place that has stayed is enough to tell that the camera has.
+ * Whether the camera has moved: next to nothing is where it was. What stands before the green (feet, a bag) moves by itself, so
+ * few places that have stayed are enough to tell that the camera has.
  * @param {Patch} before @param {Patch} now both whole pictures
  */
 export function hasMoved(before, now) {
@@ -51,7 +53,8 @@ export function hasMoved(before, now) {
     const found = shiftAt(before, now, Math.round(across * before.width), Math.round(down * before.height));
     return found === null ? [] : [found];
   });
-  return told.length >= FEWEST && told.every((shift) => shift > MOVED_PX);
+  const stayed = told.filter((shift) => shift <= MOVED_PX).length;
+  return told.length >= FEWEST && stayed <= SEEM * told.length;
 }
 
 /**

@@ -24,6 +24,12 @@ test('a camera that was nudged has moved, by little or by much', () => {
   for (const shift of [3, 5, -8, 20, 40]) assert.equal(hasMoved(drawn(), drawn({ shift })), true, `${shift}`);
 });
 
+test('a place that looks alike after the nudge hides it not', () => {
+  const [before, now] = [drawn(), drawn({ shift: 12 })];
+  for (let y = 400; y < 464; y++) now.light.set(before.light.subarray(y * WIDTH + 48, y * WIDTH + 112), y * WIDTH + 48);
+  assert.equal(hasMoved(before, now), true);
+});
+
 test('one that stood still has not, in other light, with noise', () => {
   for (const now of [{}, { lit: 0.7 }, { noise: 4 }, { shift: 1 }]) assert.equal(hasMoved(drawn(), drawn(now)), false);
 });
