@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from math import erfc, exp, sqrt
 
 from pycore.record.logged import Logged, Told
-from pycore.record.player import Found, Miss
+from pycore.record.player import Coarse, Found, Miss
 from pycore.record.published import expected
 from pycore.roots import zero
 from pycore.units import FOOT
@@ -23,9 +23,9 @@ BY_CHANCE = 0.05  # putts of a record that lie so far off by chance alone
 
 
 def told(putts: Sequence[Logged]) -> Told:
-    """Standard deviations (m) of distances and finishes from how coarsely they were told: evenly within a step."""
+    """How coarsely distances and finishes were told: evenly within a step."""
     stops = [part for each in putts if isinstance(each.stop, complex) for part in (each.stop.real, each.stop.imag)]
-    return Told(*(_step(values) / sqrt(12) for values in ([each.putt.distance for each in putts], stops)))
+    return Told(_step([each.putt.distance for each in putts]) / sqrt(12), _step(stops) / 2)
 
 
 def _step(values: Sequence[float]) -> float:
@@ -54,7 +54,7 @@ def missing(putts: Sequence[Logged]) -> Missing | None:
     return Missing(made, len(putts), usual) if made < least - FAR * sqrt(least) else None
 
 
-def untold(found: Found, misses: Sequence[Miss]) -> str:
+def untold(found: Found, misses: Sequence[Miss | Coarse]) -> str:
     """Why these putts do not tell a spread of start line and pace; empty where they do."""
     off = exp(found.best[TILT])
     if off > SURE:
@@ -71,7 +71,7 @@ def untold(found: Found, misses: Sequence[Miss]) -> str:
     return ""
 
 
-def _odd(found: Found, misses: Sequence[Miss]) -> int:
+def _odd(found: Found, misses: Sequence[Miss | Coarse]) -> int:
     """How many misses lie farther off than chance lets any, were errors normal."""
     if not misses:
         return 0
@@ -81,4 +81,4 @@ def _odd(found: Found, misses: Sequence[Miss]) -> int:
         return share - erfc(z / sqrt(2))
 
     far = zero(rarer, 1.0, FARTHEST, rarer(1.0), rarer(FARTHEST), CLOSE)
-    return sum(max(abs(start), abs(roll)) > far for start, roll in map(found.standardised, misses))
+    return sum(max(found.standardised(miss)) > far for miss in misses)

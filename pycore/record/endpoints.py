@@ -11,7 +11,7 @@ from pycore.record.cost import Cost, costs
 from pycore.record.findings import lines_suffice, skills
 from pycore.record.fixed_set import EXAMPLE_M, LENGTHS_M, SLOPE_PERCENT, Name, example
 from pycore.record.logged import Evidence, Tallied, evidence
-from pycore.record.player import Miss, Skill
+from pycore.record.player import Coarse, Miss, Skill
 from pycore.record.round_answers import answer_rounds
 from pycore.record.tally import Share
 
@@ -82,7 +82,7 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
         "weeks": [_week(*week) for week in tally.by_week(counted)],
         "changes": [_change(change) for change in changes],
         "made_change": _made_change(counted),
-        "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss)],
+        "strikes": [(degrees(e.strike.start), e.strike.length) for e in found if isinstance(e.strike, Miss | Coarse)],
         "opening": [(row.length, degrees(row.low), degrees(row.high)) for row in example()],
         "opening_m": EXAMPLE_M,
         "left_out": [{"id": putt.id, "why": why} for putt, why in said[len(earlier) :] if isinstance(why, str)],

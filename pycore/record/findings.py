@@ -9,7 +9,7 @@ from pycore.record import doubts
 from pycore.record.by_ear import Block
 from pycore.record.fixed_set import Name
 from pycore.record.logged import Evidence, off_the_ball_line, partition
-from pycore.record.player import Miss, Prior, Skill, fit, fit_plain, fit_with_lines
+from pycore.record.player import Coarse, Miss, Prior, Skill, fit, fit_plain, fit_with_lines
 
 LINES_NEEDED = 10  # putts with the ball's line recorded, from which alignment is told from the stroke
 
@@ -47,7 +47,7 @@ def skills(
         known["alignment"] = replace(strokes.skill(4), n=len(lines))
     else:
         strokes = fit(partition([each.strike for each in found]), [START_LINE, PACE, BREAK, TILT], heard)
-    misses = [each.strike for each in found if isinstance(each.strike, Miss) and each.logged.line_error is None]
+    misses = [each.strike for each in found if isinstance(each.strike, Miss | Coarse) and each.logged.line_error is None]
     why = doubts.untold(strokes, misses)
     names: tuple[Name, Name] = ("start_line", "pace")
     for i, name in enumerate(names):

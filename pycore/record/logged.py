@@ -14,7 +14,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import Read, near, solve
 from pycore.putt.strike import Strike
 from pycore.record.opening import Opening, opening
-from pycore.record.player import Holed, Miss, Passed
+from pycore.record.player import Coarse, Holed, Laid, Miss, Passed, Strikes
 from pycore.record.strike import strike_to
 from pycore.record.terms import Given
 
@@ -85,7 +85,7 @@ class Tallied(NamedTuple):
 
 
 class Told(NamedTuple):
-    """How coarsely distances and finishes were told, as standard deviations (m)."""
+    """How coarsely they were told, m: the standard deviation of distances; within how much of what was told finishes lay."""
 
     distance: float = 0.0
     finish: float = 0.0
@@ -100,7 +100,7 @@ class Evidence:
     allowed, less one; None where it says nothing."""
 
     logged: Logged
-    strike: Miss | Holed | Passed
+    strike: Miss | Laid
     reading: float | None
 
 
@@ -122,42 +122,47 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
         alone = Given(given.aim, blur=seen.start_sd, stretch=2 * seen.launch_sd)
         return Evidence(logged, Miss(seen.start - meant, (seen.launch / found.launch) ** 2 - 1, alone), reading)
     rolled = putt.distance + putt.past
-    finish = hypot(told.finish, logged.finish_sd)
     given = given._replace(stretch=told.distance / rolled)
     stop = logged.stop
-    if finish and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
-        stop = Unseen()  # told so coarsely it may have stopped anywhere about the hole
-    if stop is None or isinstance(stop, Unseen):
-        window = _opening(*_key(putt))
+    if logged.finish_sd and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
+        stop = Unseen()  # seen so unsurely it may have stopped anywhere about the hole
+    within = 0.0 if logged.finish_sd else told.finish / rolled
+    window = _opening(*_key(putt)) if within or not isinstance(stop, complex) else None
+    if not isinstance(stop, complex):
         if window is None:
             return "no pace that the hole takes could be found"
         if stop:
             return Evidence(logged, Passed(window, meant - found.aim, given, stop.side, stop.length), reading)
         least, most = (0.0 if logged.gate == "left" else -inf), (0.0 if logged.gate == "right" else inf)
         return Evidence(logged, Holed(window, meant - found.aim, least, most, given), reading)
-    if abs(stop) < HOLE_RADIUS:
+    if abs(stop) < HOLE_RADIUS and not within:
         return "a ball that stops over the hole is holed; mend what was logged"
     struck = _strike(*_key(putt), stop)
     if struck is None:
         return "no ball stops there as the green is given"
-    coarse = given._replace(blur=finish / rolled, stretch=hypot(told.distance, finish) / rolled)
-    return Evidence(logged, Miss(struck.aim - meant, (struck.launch / found.launch) ** 2 - 1, coarse), reading)
+    start, length = struck.aim - meant, (struck.launch / found.launch) ** 2 - 1
+    if window:
+        return Evidence(logged, Coarse(start, length, within, window, meant - found.aim, given), reading)
+    blur = logged.finish_sd / rolled
+    return Evidence(logged, Miss(start, length, given._replace(blur=blur, stretch=hypot(given.stretch, blur))), reading)
 
 
-def off_the_ball_line(each: Evidence) -> Miss | Holed | Passed:
+def off_the_ball_line(each: Evidence) -> Miss | Laid:
     """The errors of a putt whose ball's line is known, measured from that line."""
     line = each.logged.line_error
     assert line is not None
     strike = each.strike
     if isinstance(strike, Miss):
-        return Miss(strike.start - line, strike.length, strike.given)
+        return strike._replace(start=strike.start - line)
+    if isinstance(strike, Coarse):
+        return strike._replace(start=strike.start - line, meant=strike.meant + line)
     if isinstance(strike, Passed):
         return strike._replace(meant=strike.meant + line)
     return Holed(strike.opening, strike.meant + line, strike.least - line, strike.most - line, strike.given)
 
 
-def partition(strikes: Sequence[Miss | Holed | Passed]) -> tuple[list[Miss], list[Holed | Passed]]:
-    """Misses and holed putts."""
+def partition(strikes: Sequence[Miss | Laid]) -> Strikes:
+    """Those that are known, and those that are known to have lain somewhere."""
     return [each for each in strikes if isinstance(each, Miss)], [each for each in strikes if not isinstance(each, Miss)]
 
 

@@ -8,7 +8,7 @@ roll (fraction of its length), each with a prior that holds few putts back towar
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import exp, hypot, inf, log
+from math import exp, hypot, inf, log, sqrt
 from typing import Literal, NamedTuple
 
 from pycore.record.by_ear import Block, paces
@@ -20,7 +20,11 @@ from pycore.stats.likelihood import ENOUGH, Derivatives, LogLikelihood, Vector, 
 ANYWHERE = 1.0  # rad; no start is farther off
 ABOUT = 0.01  # of log-likelihood still to gain, where the openings are laid anew anyway
 
-type Strikes = tuple[Sequence["Miss"], Sequence["Holed | Passed"]]
+GAUSS = ((-sqrt(0.6), 5 / 9), (0.0, 8 / 9), (sqrt(0.6), 5 / 9))  # Gauss and Legendre's three places from -1 to 1, and weights
+
+type Laid = Coarse | Holed | Passed
+"""A strike that lay somewhere in what is laid out."""
+type Strikes = tuple[Sequence[Miss], Sequence[Laid]]
 
 
 @dataclass(frozen=True)
@@ -56,6 +60,31 @@ class Miss(NamedTuple):
     start: float
     length: float
     given: Given = LEVEL
+
+
+class Coarse(NamedTuple):
+    """A miss whose finish was told in steps: errors of start and roll that lead to where it was told, ``within`` how much of
+    them (rad, fraction) its own lay, the opening that the ball did not find, the start meant, ``given`` as a miss has it."""
+
+    start: float
+    length: float
+    within: float
+    opening: Opening
+    meant: float
+    given: Given = LEVEL
+
+    def rows(self, _bias: float, _sd: float) -> list[Row]:
+        """What is within the step, which is small beside the player's rolls, but the opening."""
+        window, low, high = self.opening, self.start - self.within, self.start + self.within
+        rows = []
+        for at, weight in GAUSS:
+            length = self.length + self.within * at
+            right, left = high, high
+            if window.shortest < length < window.longest:
+                right, left = (edge - self.meant for edge in window.edges(length))
+            parts = (low, min(high, right)), (max(low, left), high)
+            rows += [Row(length, self.within * weight, *part) for part in parts if part[0] < part[1]]
+        return rows
 
 
 class Holed(NamedTuple):
@@ -115,9 +144,12 @@ class Found:
     priors: Sequence[Prior]
     n: int
 
-    def standardised(self, miss: Miss) -> tuple[float, float]:
-        """Errors of start and roll of a miss, in the spreads that are most likely."""
-        return standardised(miss, self.best)
+    def standardised(self, miss: Miss | Coarse) -> tuple[float, float]:
+        """How large its errors of start and roll were at the least, in the spreads that are most likely."""
+        within = miss.within if isinstance(miss, Coarse) else 0.0
+        ends = ((miss.start + way, miss.length + way, miss.given) for way in (-within, within))
+        (right, short), (left, long) = (standardised(end, self.best) for end in ends)
+        return max(right, -left, 0.0), max(short, -long, 0.0)
 
     def skill(self, i: int) -> Skill:
         """Bias and spread of the skill that has the prior of index ``i``, by their profiles."""
@@ -186,7 +218,7 @@ def _laid_out(
     return Found(log_likelihood, best, highest, priors, n)
 
 
-def _rows(each: "Holed | Passed", place: Sequence[float]) -> list[Row]:
+def _rows(each: Laid, place: Sequence[float]) -> list[Row]:
     """The putt laid out where the rolls of a player may be."""
     given = each.given
     spread = hypot(exp(place[3]), exp(place[7]) * given.along, given.stretch)

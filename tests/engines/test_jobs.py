@@ -136,9 +136,11 @@ def test_a_session_outlives_a_reload(used: Any) -> None:
     press("End")
 
 
-def test_the_invented_player_is_found_out_and_exported(used: Any) -> None:
+def test_the_invented_player_is_found_out_shared_printed_and_exported(used: Any, engine_name: str) -> None:
     browser, site = used
+    reminder = "document.body.innerText.includes('This record has never been exported')"
     browser.open(site.url + "#record")
+    browser.until(reminder)
     browser.click(".pick", "File")
     browser.click(".word", "Load an invented player")
     browser.until("document.body.innerText.includes('An invented player is loaded')")
@@ -151,8 +153,17 @@ def test_the_invented_player_is_found_out_and_exported(used: Any) -> None:
     browser.click("button", "Export everything")
     file = json.loads(browser.until("window.given"))
     assert sum(each["kind"] == "putt" for each in file["entries"]) > 100
+    browser.until(f"!{reminder}")
     browser.open(site.url + "#findings")
     assert browser.until("document.querySelector('.findings h2') && document.querySelector('h1').innerText")
+    # Where there is no sheet to share by, a file is saved; where the driver prints, it is seen on paper
+    browser.click("button", "Share")
+    browser.until("document.body.innerText.includes('Saved with the downloads.')")
+    browser.run("window.print = () => { window.printed = true; }")
+    browser.click("button", "Print or save this page")
+    assert browser.run("return window.printed")
+    if engine_name == "firefox":
+        assert browser.pages() == 1
     browser.open(site.url + "#record")
     browser.click(".pick", "File")
     browser.click(".word", "Remove the invented player")

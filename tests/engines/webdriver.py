@@ -2,9 +2,12 @@
 
 import json
 import os
+import re
 import socket
 import subprocess
 import time
+import zlib
+from base64 import b64decode
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
@@ -108,6 +111,13 @@ class Browser:
     def choose(self, selector: str, file: Path) -> None:
         """A file for a field of files."""
         self._call("POST", f"/element/{self.find(selector)[ELEMENT]}/value", {"text": str(file)})
+
+    def pages(self) -> int:
+        """How many sheets of paper the page takes."""
+        whole = b64decode(self._call("POST", "/print", {}))
+        packed = re.findall(rb"stream\r?\n(.*?)endstream", whole, re.DOTALL)
+        parts = [zlib.decompressobj().decompress(each) for each in packed if each[:1] == b"\x78"]
+        return sum(len(re.findall(rb"/Type\s*/Page\b", each)) for each in (whole, *parts))
 
     def _when_up(self, path: str, body: Mapping[str, object]) -> Any:
         deadline = time.monotonic() + PATIENCE_S
