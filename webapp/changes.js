@@ -5,6 +5,8 @@ export const CHANGES = [
     date: '2026-11-26',
     what: [
       'A round is entered afterwards in a minute, and says what was gained and lost on its greens.',
+      'A slope that was measured counts as surely as it was measured when misses are weighed.',
+      'Finishes told to half a foot no longer make your start line look steadier than it is.',
       'A logged putt says whose aim it was; a miss may be side and length alone; another day can be logged.',
       'A place has its book: speeds by day, notes, and putts worth keeping, to be studied with the break hidden.',
       'Another player’s file opens beside yours, read only.',

@@ -94,3 +94,16 @@ export const speedTold = ({ putt: { stimp_source, stimp_sd_ft } }) => ({
   source: stimp_source ?? 'typed',
   sd: stimp_sd_ft ?? TOLD_SD_FT,
 });
+
+/** @type {Source[]} */
+const MEASURING = ['level', 'surveyed', 'filmed'];
+
+/**
+ * How far each part of a tilt may be off that was measured, by the least sure of its places; null where one was guessed.
+ * @param {Partial<Slope> & {stations?: Slope[]}} putt
+ */
+export function tiltMeasured(putt) {
+  const places = putt.stations ?? [putt];
+  if (!places.every(({ tilt_source }) => tilt_source && MEASURING.includes(tilt_source))) return null;
+  return Math.max(...places.map(({ tilt_sd_percent }) => tilt_sd_percent ?? 0));
+}

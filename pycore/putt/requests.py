@@ -16,6 +16,7 @@ from pycore.units import slope_from_percent
 
 SD = "standard deviation"
 NO_SPREAD = 1e-9  # of the roll; a thirty metre putt is off by less than a micrometre
+TiltSd = Annotated[float, Range(0.0, 4.0, "%")]
 LEAST_APART = 0.01  # m; two stations nearer to each other are one
 
 
@@ -98,9 +99,7 @@ class PuttFields(GreenFields):
 class ReadFields(PuttFields):
     """A putt, and how far its green may be off."""
 
-    tilt_sd_percent: (
-        Annotated[float, Range(0.0, 4.0, "%"), Doc("doubt of the tilt", f"{SD} of each part, along and across")] | None
-    ) = None
+    tilt_sd_percent: Annotated[TiltSd, Doc("doubt of the tilt", f"{SD} of each part, along and across")] | None = None
     stimp_sd_ft: Annotated[float, Range(0.0, 2.0, "ft"), Doc("doubt of the speed", SD)] | None = None
 
     @property

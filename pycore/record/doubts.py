@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import erfc, exp, sqrt
+from math import erfc, sqrt
 
 from pycore.record.logged import Logged, Told
 from pycore.record.player import Coarse, Found, Miss
@@ -17,7 +17,6 @@ FEWEST = 20  # numbers, in which a step shows
 HALF = 0.5  # of a 90-shooter's putts holed; our assumption of the least that any player holes
 FAR = 2.5  # standard errors below that, from which the holed ones are not all there
 SURE = 0.12  # of the tilt; where slopes are off by more, what they move outweighs a player's own spread
-TILT = 7  # the unknown of strokes that says so
 FARTHEST, CLOSE = 7.0, 1e-3  # standard deviations
 BY_CHANCE = 0.05  # putts of a record that lie so far off by chance alone
 
@@ -56,7 +55,7 @@ def missing(putts: Sequence[Logged]) -> Missing | None:
 
 def untold(found: Found, misses: Sequence[Miss | Coarse]) -> str:
     """Why these putts do not tell a spread of start line and pace; empty where they do."""
-    off = exp(found.best[TILT])
+    off = found.tilt_off
     if off > SURE:
         return (
             f"The slopes as logged are off by about {100 * off:.0f} %, and that moves the ball as much as you do: no spread is "

@@ -9,7 +9,8 @@ from pycore.record import doubts
 from pycore.record.by_ear import Block
 from pycore.record.fixed_set import Name
 from pycore.record.logged import Evidence, off_the_ball_line, partition
-from pycore.record.player import Coarse, Miss, Prior, Skill, fit, fit_plain, fit_with_lines
+from pycore.record.player import Coarse, Found, Miss, Prior, Skill, fit, fit_plain, fit_with_lines
+from pycore.stats.intervals import Estimate
 
 LINES_NEEDED = 10  # putts with the ball's line recorded, from which alignment is told from the stroke
 
@@ -59,7 +60,23 @@ def skills(
     if read:
         known["reading"] = fit_plain(read, READING)
     elif breaking := sum(each.strike.given.aim != 0 for each in found):
-        share = strokes.about(2)
+        share = _of_the_green(strokes, found)
         if share.bias.high - share.bias.low < 2 * SHOWN:
             known["reading"] = replace(share, n=breaking, logged=True)
     return known
+
+
+def _of_the_green(strokes: Found, found: Sequence[Evidence]) -> Skill:
+    """The share of its break by which a putt starts off where no read was logged.
+
+    Who plays the app's aim plays what was logged: of putts logged as steep more are less steep than more so, and seem to be
+    started too high. Of a tilt that was measured that is known: the variance of what measured it, beside that of the tilts.
+    Of one that is off by a share it hangs on what slopes there are, and is no more than the square of that share.
+    """
+    skill = strokes.about(2)
+    app = [each.logged for each in found if each.logged.read == "app"]
+    steep = sum(each.slope**2 for each in app)
+    high = 2 * sum(each.tilt_sd**2 for each in app) / steep if steep else 0.0
+    unknown = strokes.tilt_off**2 if app else 0.0
+    low, value, top = skill.bias.low - unknown, skill.bias.value, skill.bias.high + unknown
+    return replace(skill, bias=Estimate(value - high, low - high, top - high))

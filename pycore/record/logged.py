@@ -59,7 +59,8 @@ class Logged:
 
     ``line_error`` is how far left of the line meant the ball's line lay (rad), ``felt`` the slope felt (rise over run).
     ``read`` says whose aim it was, None if that is not known; an ``aim`` that is not known is taken to be the one needed.
-    A strike that was ``measured`` needs no finish. ``finish_sd`` is how sure it is where it stopped, m in each direction.
+    A strike that was ``measured`` needs no finish. ``finish_sd`` is how sure it is where it stopped, m in each direction,
+    ``tilt_sd`` how sure a tilt is that was measured, each of its parts.
     """
 
     id: str
@@ -73,6 +74,12 @@ class Logged:
     read: Source | None = None
     measured: Measured | None = None
     finish_sd: float = 0.0
+    tilt_sd: float = 0.0
+
+    @property
+    def slope(self) -> float:
+        """The tilt that does most nearly what its green does, rise over run."""
+        return self.putt.surface.mean(self.putt.distance).slope
 
 
 class Tallied(NamedTuple):
@@ -122,7 +129,8 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
         alone = Given(given.aim, blur=seen.start_sd, stretch=2 * seen.launch_sd)
         return Evidence(logged, Miss(seen.start - meant, (seen.launch / found.launch) ** 2 - 1, alone), reading)
     rolled = putt.distance + putt.past
-    given = given._replace(stretch=told.distance / rolled)
+    off = logged.tilt_sd / hypot(logged.slope, FLAT)
+    given = given._replace(blur=off * given.aside, stretch=hypot(off * given.along, told.distance / rolled))
     stop = logged.stop
     if logged.finish_sd and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
         stop = Unseen()  # seen so unsurely it may have stopped anywhere about the hole
@@ -143,8 +151,9 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
     start, length = struck.aim - meant, (struck.launch / found.launch) ** 2 - 1
     if window:
         return Evidence(logged, Coarse(start, length, within, window, meant - found.aim, given), reading)
-    blur = logged.finish_sd / rolled
-    return Evidence(logged, Miss(start, length, given._replace(blur=blur, stretch=hypot(given.stretch, blur))), reading)
+    unsure = logged.finish_sd / rolled
+    given = given._replace(blur=hypot(given.blur, unsure), stretch=hypot(given.stretch, unsure))
+    return Evidence(logged, Miss(start, length, given), reading)
 
 
 def off_the_ball_line(each: Evidence) -> Miss | Laid:

@@ -144,6 +144,11 @@ class Found:
     priors: Sequence[Prior]
     n: int
 
+    @property
+    def tilt_off(self) -> float:
+        """The share by which tilts as logged are off, as a standard deviation."""
+        return exp(self.best[7])
+
     def standardised(self, miss: Miss | Coarse) -> tuple[float, float]:
         """How large its errors of start and roll were at the least, in the spreads that are most likely."""
         within = miss.within if isinstance(miss, Coarse) else 0.0

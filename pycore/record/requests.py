@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 
 from pycore.errors import Refusal
 from pycore.fields import Doc, Length, Range
-from pycore.putt.requests import SD, PuttFields
+from pycore.putt.requests import SD, PuttFields, TiltSd
 from pycore.quantities import Fall, Launch, Slope
 from pycore.record.by_ear import Block, block
 from pycore.record.logged import Logged, Measured, Tallied, Unseen
@@ -49,6 +49,7 @@ class LoggedFields(PuttFields):
     launch_mps: Annotated[Launch, Doc("launch", "measured, of the ball as it rolls")] | None = None
     launch_sd_mps: Annotated[float, Range(0.0, 5.0, "m/s"), Doc("spread of the launch", SD)] | None = None
     finish_sd_m: Annotated[float, Range(0.0, 30.0, "m"), Doc("spread of the finish", SD)] | None = None
+    tilt_sd_percent: Annotated[TiltSd, Doc("doubt of a tilt that was measured", f"{SD} of each part")] | None = None
 
     def logged(self) -> Logged:
         """The putt in the engine's terms."""
@@ -67,6 +68,7 @@ class LoggedFields(PuttFields):
             self.read,
             self._measured(),
             self.finish_sd_m or 0.0,
+            slope_from_percent(self.tilt_sd_percent or 0.0),
         )
 
     def _measured(self) -> Measured | None:

@@ -25,6 +25,7 @@ WORLDS: dict[str, dict[str, Any]] = {
     "slopes logged 20 % low": {"scale": 0.8, "plays": "app", "fault": "reading"},
     "slopes off 12 %, falls 7 degrees": {"slope_sd": 0.12, "fall_sd": 7.0, "plays": "app"},
     "slopes off 30 %, falls 15 degrees": {"slope_sd": 0.30, "fall_sd": 15.0, "plays": "app"},
+    "slopes by the level, each part off 0.27 %": {"level_sd": 0.27, "plays": "app"},
     "felt slope logged, 20 % under-read": {"reading": -0.2, "felt": True, "fault": "reading"},
     "own read logged, 20 % under-read": {"reading": -0.2, "read": "own", "fault": "reading"},
     "no fault": {},
@@ -85,6 +86,7 @@ def _records(
     scale: float = 1.0,
     slope_sd: float = 0.0,
     fall_sd: float = 0.0,
+    level_sd: float = 0.0,
     plays: str = "own",
     read: str = "app",
     felt: bool = False,
@@ -101,7 +103,11 @@ def _records(
     stimp_ft = rng.choice([9.0, 10.0, 11.0], n)
     greens = Greens(rng.uniform(3, 20, n) * FOOT, stimp_ft, rng.uniform(0.5, 3, n), rng.uniform(0, 360, n))
     slope = np.clip(scale * greens.slope_percent * (1 + slope_sd * rng.standard_normal(n)), 0, 6)
-    logged = Greens(greens.distance_m, stimp_ft, slope, greens.fall_deg + fall_sd * rng.standard_normal(n))
+    fall = greens.fall_deg + fall_sd * rng.standard_normal(n)
+    if level_sd:
+        tilt = slope * np.exp(1j * np.radians(fall)) + level_sd * (rng.standard_normal(n) + 1j * rng.standard_normal(n))
+        slope, fall = np.abs(tilt), np.degrees(np.angle(tilt))
+    logged = Greens(greens.distance_m, stimp_ft, slope, fall)
     launch, needed = shoot(logged, PAST_M)
     # who plays the app's aim plays its numbers, right or wrong; who plays his own reads the green itself, well or badly
     lines = np.radians(alignment + ALIGNMENT_DEG * draw())
@@ -127,6 +133,7 @@ def _records(
             "read": read,
             "aim_deg": float(np.degrees((meant if read == "own" else needed)[i])),
             "result": "holed" if struck.holed[i] else {"x_m": float(stops[i].real), "y_m": float(stops[i].imag)},
+            **({"tilt_sd_percent": level_sd} if level_sd else {}),
             **({"felt_percent": float(np.clip(logged.slope_percent[i] * (1 + seen[i]), 0, 8))} if felt else {}),
             **({"line_error_deg": float(np.degrees(lines[i]))} if line else {}),
         }

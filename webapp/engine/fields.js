@@ -487,6 +487,7 @@ export const FIELDS = {
     launch_mps: {"label": "launch", "more": "measured, of the ball as it rolls", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0.05, "high": 15, "unit": "m/s"},
     launch_sd_mps: {"label": "spread of the launch", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 5, "unit": "m/s"},
     finish_sd_m: {"label": "spread of the finish", "more": "standard deviation", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 30, "unit": "m"},
+    tilt_sd_percent: {"label": "doubt of a tilt that was measured", "more": "standard deviation of each part", "needed": false, "default": null, "nullable": true, "kind": "number", "low": 0, "high": 4, "unit": "%"},
   },
   FinishFields: {
     x_m: {"label": "long", "more": "beyond the hole; short is negative", "needed": true, "default": null, "nullable": false, "kind": "number", "low": -30, "high": 30, "unit": "m"},

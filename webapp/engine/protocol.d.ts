@@ -1309,6 +1309,7 @@ export interface LoggedFields {
   /** launch: measured, of the ball as it rolls; a number from 0.05 to 15 m/s */ launch_mps?: number | null;
   /** spread of the launch: standard deviation; a number from 0 to 5 m/s */ launch_sd_mps?: number | null;
   /** spread of the finish: standard deviation; a number from 0 to 30 m */ finish_sd_m?: number | null;
+  /** doubt of a tilt that was measured: standard deviation of each part; a number from 0 to 4 % */ tilt_sd_percent?: number | null;
 }
 
 /** Where a ball stopped, from the hole's centre: x on along the line, y to its left. */
@@ -1721,7 +1722,7 @@ export interface Fields {
   ShimFields: { apart_m: Described & NumberTaken; };
   TournamentFields: { first_tee: Described & TextTaken; days_before: Described & NumberTaken; };
   FindingsFields: { putts: Described & ListTaken; counted: Described & ListTaken; heard: Described & ListTaken; handedness: Described & WordTaken; against: Described & WordTaken; };
-  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; finish_sd_m: Described & NumberTaken; };
+  LoggedFields: { distance_m: Described & NumberTaken; slope_percent: Described & NumberTaken; fall_deg: Described & NumberTaken; stations: Described & ListTaken; survey: Described & ObjectTaken; stimp_ft: Described & NumberTaken; past_m: Described & NumberTaken; id: Described & TextTaken; at: Described & TextTaken; aim_deg: Described & NumberTaken; read: Described & WordTaken; result: Described & EitherTaken; side: Described & WordTaken; length: Described & WordTaken; gate: Described & WordTaken; line_error_deg: Described & NumberTaken; felt_percent: Described & NumberTaken; start_deg: Described & NumberTaken; start_sd_deg: Described & NumberTaken; launch_mps: Described & NumberTaken; launch_sd_mps: Described & NumberTaken; finish_sd_m: Described & NumberTaken; tilt_sd_percent: Described & NumberTaken; };
   FinishFields: { x_m: Described & NumberTaken; y_m: Described & NumberTaken; };
   CountedFields: { at: Described & TextTaken; distance_m: Described & NumberTaken; result: Described & WordTaken; length: Described & WordTaken; };
   HeardBlockFields: { at: Described & TextTaken; meant_m: Described & NumberTaken; rolls_m: Described & ListTaken; roll_sd_m: Described & NumberTaken; };

@@ -11,7 +11,7 @@ from pycore.green.surface import Station, Surface
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record import doubts
-from pycore.record.findings import BREAK, PACE, START_LINE, TILT
+from pycore.record.findings import BREAK, PACE, START_LINE, TILT, skills
 from pycore.record.logged import Logged, Told, Unseen, evidence, partition
 from pycore.record.player import Coarse, Miss, Passed, fit
 
@@ -23,6 +23,15 @@ FEW_PERCENT = 0.06  # of a shift; a slope that is a tenth steeper bends it by mo
 def putt(distance_m=3.0, stop=None, slope_percent=2.0, fall_deg=60.0):
     green = Surface(Station.measured(0.0, slope_percent, fall_deg))
     return Logged("a", AT, Putt(distance_m, green, 10.0, 0.3), None, stop)
+
+
+def at_once(work):
+    """What a generator returns."""
+    while True:
+        try:
+            next(work)
+        except StopIteration as done:
+            return done.value
 
 
 def test_how_coarsely_it_was_told_shows_in_the_numbers():
@@ -124,3 +133,31 @@ def test_a_finish_that_was_measured_carries_its_own_doubt():
     near = evidence(replace(putt(3.0, complex(0.03, 0.0)), finish_sd=0.15))
     assert not isinstance(near, str)
     assert isinstance(near.strike, Passed)
+
+
+def test_a_tilt_that_was_measured_moves_start_and_roll_by_as_much_as_it_may_be_off():
+    """Solved anew with a hundredth of a per cent more tilt along the line, and across it."""
+    logged = putt(4.0, complex(0.6, 0.4))
+    known = evidence(replace(logged, tilt_sd=0.0027))
+    assert not isinstance(known, str)
+    tilt = 0.02 * np.exp(-1j * np.radians(60.0))
+    read, *nudged = (
+        solve(putt(4.0, None, 100 * abs(each), -np.degrees(np.angle(each))).putt) for each in (tilt, tilt + 1e-4, tilt + 1e-4j)
+    )
+    start = 27 * hypot(*(each.aim - read.aim for each in nudged))
+    roll = 27 * hypot(*((each.launch / read.launch) ** 2 - 1 for each in nudged))
+    assert known.strike.given.blur == pytest.approx(start, rel=FEW_PERCENT)
+    assert known.strike.given.stretch == pytest.approx(roll, rel=FEW_PERCENT)
+
+
+def test_of_slopes_that_were_measured_the_steep_ones_are_less_steep():
+    """Two normal errors of 0.4 % in slopes of 2 %: 2 (0.4 / 2)^2 of the break is theirs (regression to the mean)."""
+    rng = np.random.default_rng(4)
+    said = [
+        evidence(replace(putt(3.0, complex(0.6, y), 2.0, fall), read="app", tilt_sd=0.004))
+        for y, fall in zip(rng.normal(0, 0.1, 250), rng.uniform(0, 360, 250), strict=True)
+    ]
+    found = [each for each in said if not isinstance(each, str)]
+    bare = [replace(each, logged=replace(each.logged, tilt_sd=0.0)) for each in found]
+    with_it, without = (at_once(skills(each, False))["reading"].bias.value for each in (found, bare))
+    assert without - with_it == pytest.approx(0.08)

@@ -6,6 +6,7 @@
  */
 import './findings.css';
 import { give } from '../../device/share.js';
+import { tiltMeasured } from '../../doubt.js';
 import { localTime } from '../../format.js';
 import { FIELDS } from '../../engine/fields.js';
 import { countedOf, hasGreen, heardOf, puttsOf } from '../../records/chosen.js';
@@ -23,6 +24,7 @@ const asked = (entry, i) => ({
   ...Object.fromEntries(TAKEN.map((name) => [name, entry[name]])),
   id: String(i),
   at: localTime(entry.at),
+  tilt_sd_percent: tiltMeasured(entry),
   stations: entry.stations?.map(({ at_m, slope_percent, fall_deg }) => ({ at_m, slope_percent, fall_deg })),
 });
 
