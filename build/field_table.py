@@ -13,6 +13,7 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_typ
 from pycore.fields import Doc, Length, Range, door_name
 from pycore.putt.endpoints import answer_presets
 from pycore.putt.requests import NoFields
+from pycore.record.rounds import BANDS_M
 
 type Asked = Mapping[str, tuple[Any, Any]]
 """The types of request and answer of each endpoint."""
@@ -86,6 +87,9 @@ def script(asked: Asked) -> str:
             "",
             "/** The players that come with the engine. @type {Preset[]} */",
             f"export const PRESETS = {json.dumps(answer_presets(NoFields())['players'], indent=2)};",
+            "",
+            "/** From and to which length, m, first putts of rounds are taken together. @type {[number, number][]} */",
+            f"export const BANDS_M = {json.dumps(BANDS_M)};",
             "",
         ]
     )

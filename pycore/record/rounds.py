@@ -14,7 +14,8 @@ from pycore.record.published import Expected, Yardstick, expected
 from pycore.stats.intervals import Estimate, student
 from pycore.units import FOOT
 
-BANDS_FT = (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 200.0)  # ft of the first putt; the trade's usual steps, assumed
+# Of the first putt; the trade's usual steps, assumed
+BANDS_M = tuple(pairwise(feet * FOOT for feet in (0.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0, 200.0)))
 PRIOR_PUTTS = 10  # how many putts the published spread counts for beside the player's own
 FEWEST = 18  # first putts on either side of a change, below which none is looked for
 BEYOND = 1.39  # times a 95 % interval: the same for eight changes at once (Bonferroni)
@@ -123,8 +124,7 @@ def turned(before: Sequence[First], now: Sequence[First]) -> Turn | None:
 
 def by_distance(putts: Sequence[First]) -> list[tuple[float, float, list[First]]]:
     """First putts in each band of distance (m, m) that has any."""
-    bands = pairwise(edge * FOOT for edge in BANDS_FT)
-    filled = [(low, high, [each for each in putts if low <= each.distance < high]) for low, high in bands]
+    filled = [(low, high, [each for each in putts if low <= each.distance < high]) for low, high in BANDS_M]
     return [band for band in filled if band[2]]
 
 

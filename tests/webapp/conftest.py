@@ -4,7 +4,7 @@ import json
 import re
 from collections.abc import Callable, Iterator
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, expect
@@ -92,11 +92,15 @@ class Phone:
             part = part[name]
         return part
 
-    def violations(self) -> list[str]:
-        """What axe finds wrong with what is on the screen."""
+    def violations(self, *colours: Literal["light", "dark"]) -> list[str]:
+        """What axe finds wrong with what is on the screen, as it is or in each of these colours."""
         if not self.page.evaluate("'axe' in window"):
             self.page.evaluate(AXE)
-        return self.page.evaluate(VIOLATIONS)
+        found = [] if colours else self.page.evaluate(VIOLATIONS)
+        for each in colours:
+            self.page.emulate_media(color_scheme=each)
+            found += [f"{each}: {violation}" for violation in self.page.evaluate(VIOLATIONS)]
+        return found
 
     def misfits(self, *sizes: tuple[int, int]) -> list[str]:
         """What does not fit the screen or a thumb, on a screen as it is or of each of these sizes."""

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from typing import Any
 
-import pytest
 from playwright.sync_api import Page, expect
 
 WIDTHS = [(320, 568), (390, 844), (844, 390), (1280, 800)]
@@ -46,16 +45,10 @@ def screens(page: Page) -> Iterator[str]:
     yield "done"
 
 
-@pytest.mark.parametrize("theme", ["light", "dark"])
-def test_axe_finds_nothing(phone: Any, theme: str) -> None:
-    page = phone.open("#practice", settings={"theme": theme}, practice=PLANNED)
+def test_everything_fits_and_axe_finds_nothing(phone: Any) -> None:
+    page = phone.open("#practice", practice=PLANNED)
     for screen in screens(page):
-        assert phone.violations() == [], screen
-
-
-def test_everything_fits(phone: Any) -> None:
-    page = phone.open("#practice", settings={"theme": "light"}, practice=PLANNED)
-    for screen in screens(page):
+        assert phone.violations("dark", "light") == [], screen
         for size in phone.sized(*WIDTHS):
             assert phone.misfits() == [], (screen, size)
             if screen.startswith("run"):  # it lies on the floor

@@ -544,3 +544,6 @@ export const PRESETS = [
     "slope_sd_percent": 0.61
   }
 ];
+
+/** From and to which length, m, first putts of rounds are taken together. @type {[number, number][]} */
+export const BANDS_M = [[0.0, 0.9144000000000001], [0.9144000000000001, 1.524], [1.524, 2.4384], [2.4384, 3.6576000000000004], [3.6576000000000004, 6.096], [6.096, 12.192], [12.192, 60.96]];

@@ -3,7 +3,8 @@
  * @import {Entry, Only, Settings} from '../types.js'
  */
 import { html } from 'lit-html';
-import { dayWords, distanceUnit, FOOT_M, inUnit, today } from '../format.js';
+import { BANDS_M } from '../engine/fields.js';
+import { dayWords, distanceUnit, inUnit, today } from '../format.js';
 import { choice } from './choice.js';
 
 /** @type {[string, string][]} */
@@ -19,11 +20,7 @@ const HOW = [
   ['practice', 'practice'],
   ['competition', 'competition'],
 ];
-/** As the engine bands first putts, m. */
-const EDGES_M = [3, 5, 8, 12, 20, 40].map((feet) => feet * FOOT_M);
-const FARTHEST_M = 200 * FOOT_M;
-/** @type {[number, number][]} */
-const BANDS = [...EDGES_M, FARTHEST_M].map((most, i) => [EDGES_M[i - 1] ?? 0, most]);
+const FARTHEST_M = BANDS_M.at(-1)?.[1] ?? 0;
 
 /** @param {[number, number]} band @param {Settings} settings */
 export function bandWords([from_m, to_m], settings) {
@@ -77,8 +74,8 @@ export function filters({ only, entries, settings, onOnly }) {
         onValue: (how) => onOnly({ how: /** @type {Only['how']} */ (how) }),
       })}
       <label class="text-field">Distance<select id="filter-band"
-        @change=${(/** @type {Event} */ event) => onOnly({ band: BANDS[Number(value(event))] ?? null })}>
-        <option value="-1">every distance</option>${BANDS.map(
+        @change=${(/** @type {Event} */ event) => onOnly({ band: BANDS_M[Number(value(event))] ?? null })}>
+        <option value="-1">every distance</option>${BANDS_M.map(
           (band, i) => html`<option value=${i} .selected=${only.band?.[0] === band[0]}>${bandWords(band, settings)}</option>`,
         )}</select></label>
       ${

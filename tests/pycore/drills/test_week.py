@@ -31,6 +31,25 @@ def test_each_session_can_be_planned(engine_ask):
             assert sum(block["minutes"] for block in engine_ask("plan", **fields)["blocks"]) == session["minutes"]
 
 
+def test_each_session_serves_what_it_is_for(engine_ask):
+    """What weighs most in each, then what else weighs: common practice."""
+    served = {
+        "Greens": ["reading", "pace"],
+        "Long putts": ["pace"],
+        "Short putts": ["start_line", "alignment"],
+        "In the room": ["tempo"],
+        "Light": ["tempo"],
+        "Warm-up": ["pace"],
+    }
+    for day in engine_ask("week", first_tee="2026-03-02", days_before=7)["days"]:
+        for session in day["sessions"]:
+            weights = session["weights"]
+            most = sorted((skill for skill in weights if weights[skill] > 1), key=weights.__getitem__, reverse=True)
+            assert most == served[session["name"]]
+            assert len({weights[skill] for skill in most}) == len(most)
+            assert {weights[skill] for skill in weights if skill not in most} == {1}
+
+
 @pytest.mark.parametrize("before", [1, 7])
 def test_each_session_says_why_in_a_sentence(engine_ask, before):
     for day in engine_ask("week", first_tee="2026-03-02", days_before=before)["days"]:

@@ -32,19 +32,24 @@ def noisy(scenes):
     return made
 
 
-@pytest.mark.parametrize("told", ["height and pitch", "height"])
-def test_the_stated_error_covers_noisy_scenes(noisy, told):
-    covered = []
+def test_the_stated_error_covers_noisy_scenes_and_a_told_pitch_brings_it_down(noisy):
+    off, stated = [], []
     for each, picture in noisy:
-        known = picture if told == "height and pitch" else replace(picture, pitch=None)
+        both = [picture, replace(picture, pitch=None)]
         try:
-            found = likeliest(known)
+            found = [likeliest(known) for known in both]
         except Refusal:
             continue
-        stated = error(known, found, each.points)
-        covered.append(stated is None or each.off(found).max() <= stated)
-    assert len(covered) > 0.95 * len(noisy)
-    assert np.mean(covered) >= COVERED
+        off.append([each.off(camera).max() for camera in found])
+        stated.append([error(known, camera, each.points) for known, camera in zip(both, found, strict=True)])
+    assert len(off) > 0.95 * len(noisy)
+    # what is not known at all is no promise
+    bounds = np.array(stated, float)
+    assert np.all(np.mean(np.isnan(bounds) | (off <= bounds), axis=0) >= COVERED)
+    with_pitch, without = np.mean(off, axis=0)
+    assert with_pitch < 0.97 * without
+    with_pitch, without = np.nanmedian(bounds, axis=0)
+    assert with_pitch < 0.98 * without
 
 
 def test_the_stated_error_is_no_empty_promise(scenes):
@@ -54,19 +59,6 @@ def test_the_stated_error_is_no_empty_promise(scenes):
         for picture in (replace(each.picture, pitch=None) for each in scenes)
     ]
     assert np.median([value for value in stated if value is not None]) < scenes[0].picture.size[1] / 20
-
-
-def test_a_told_pitch_brings_the_line_nearer_and_the_stated_error_down(noisy):
-    off, stated = [], []
-    for each, picture in noisy:
-        both = [picture, replace(picture, pitch=None)]
-        found = [likeliest(known) for known in both]
-        off.append([each.off(camera).max() for camera in found])
-        stated.append([error(known, camera, each.points) for known, camera in zip(both, found, strict=True)])
-    with_pitch, without = np.mean(off, axis=0)
-    assert with_pitch < 0.97 * without
-    with_pitch, without = np.median(stated, axis=0)
-    assert with_pitch < 0.98 * without
 
 
 def test_what_is_told_exactly_stays_exact(scenes):

@@ -76,7 +76,9 @@ def test_a_rest_begins_where_the_recording_does():
 
 def test_too_few_samples_a_second_are_refused(refused, swing_phone):
     samples, _ = swing_phone(2, 10)
-    assert refused("find_tempo", rates=samples)["code"] == "too_slow"
+    for name in ("rates", "angles"):
+        said = refused("find_tempo", **{name: samples})
+        assert (said["code"], said["field"], said["unit"]) == ("too_slow", name, "a second")
 
 
 def test_samples_out_of_order_are_refused(refused, swing_phone):

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 
 from pycore.units import FOOT
+from pycore.watch import endpoints
 from pycore.watch.examples import EXAMPLES
 from tests.struck_balls import HOLE, RADIUS, Camera, Film, Rolled, Strike, film
 
@@ -212,3 +213,17 @@ def test_a_rim_beyond_the_first_guess_is_heeded(engine_ask):
     seen = engine_ask("watched", **shot.request)
     assert seen["start_deg"] == pytest.approx(shot.start_deg, abs=0.15)
     assert seen["result"] == shot.result == "missed"
+
+
+def test_what_was_believed_before_is_taken_out_of_what_a_film_says():
+    """Two normals multiplied: 0 and 2, each of spread 1, make 1 of variance a half; a film that told nothing tells nothing."""
+    assert endpoints._apart(1.0, 0.5, 0.0, 1.0) == pytest.approx((2.0, 1.0))
+    assert endpoints._apart(0.3, 1.0, 0.3, 1.0) == (0.3, math.inf)
+
+
+def test_a_ball_whose_width_is_not_known_is_no_ruler(engine_ask):
+    """Without its width, and with the lens's height unknown, nothing but the marks says how large the picture is."""
+    asked = {**shown(STRAIGHT, phone(), upto=1.2), **READ, "eye_height_m": None, "hole_px": None, "distance_m": None}
+    bare = {**asked, "frames": [[t, u, v, None] for t, u, v, _ in asked["frames"]]}
+    with_it, without = (engine_ask("watched", **each)["launch_sd_mps"] for each in (asked, bare))
+    assert without is None or without > 1.3 * with_it
