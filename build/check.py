@@ -26,7 +26,7 @@ def run(pytest: list[str]) -> int:
         dist.build()
     statuses = [stale, *(_told(name, look.result()) for name, look in looks.items())]
     statuses.append(_call("node --test", *_node_tests()))
-    return max(*statuses, _call("pytest", *PYTEST, "--numprocesses", "2", "--dist", "worksteal"))
+    return max(*statuses, _call("pytest", *PYTEST, "--numprocesses", "3", "--dist", "worksteal"))
 
 
 def _checks() -> dict[str, list[str]]:
