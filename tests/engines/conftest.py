@@ -1,4 +1,4 @@
-"""The engines beside Chromium's, each with the app open in it; one browser of each for all tests."""
+"""The engines beside Chromium's, each with the app open in it: one browser for all jobs, closed after the last."""
 
 import subprocess
 from collections.abc import Iterator
@@ -39,13 +39,13 @@ def webkit(display: str) -> Any:
 ENGINES = ("firefox", "webkit")
 
 
-@pytest.fixture(scope="session", params=ENGINES)
+@pytest.fixture(scope="module", params=ENGINES)
 def engine_name(request: pytest.FixtureRequest) -> str:
     name: str = request.param
     return name
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def screen(engine_name: str) -> Iterator[str]:
     """A display that nobody sees, for the engine that needs one."""
     if engine_name != "webkit":
@@ -60,14 +60,14 @@ def screen(engine_name: str) -> Iterator[str]:
         server.terminate()
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def engine(engine_name: str, screen: str) -> Iterator[Any]:
     browser = webkit(screen) if engine_name == "webkit" else firefox()
     yield browser
     browser.close()
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def used(engine: Any, dist: Path) -> Iterator[tuple[Any, Site]]:
     """A browser on its first visit, and the site."""
     site = Site(dist)

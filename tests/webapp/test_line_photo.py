@@ -89,7 +89,9 @@ def test_both_marks_are_set_without_a_finger(phone: Any, tmp_path: Path) -> None
         page.keyboard.press("Enter")
         mark = page.get_by_role("button", name=f"Mark of {name}")
         expect(mark).to_be_focused()
+        before = mark.get_attribute("data-at") or ""
         page.keyboard.press("ArrowUp")
+        expect(mark).not_to_have_attribute("data-at", before)
         x, y = map(float, (mark.get_attribute("data-at") or "").split())
         assert (x, y) == pytest.approx((at[0], at[1] - 1 / 390))
     expect(page.get_by_text("Drag a mark to correct it")).to_be_visible()
