@@ -4,6 +4,7 @@ from math import degrees, radians
 import pytest
 
 from pycore.green.surface import Station, Surface
+from pycore.putt.edges import Search
 from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.putt.window import Window, aim_tolerance, pace_tolerance, window
@@ -119,3 +120,13 @@ def test_a_pace_too_firm_for_the_hole_has_no_tolerance_yet_there_is_a_window():
     assert pace_tolerance(firm, found) is None
     softer = replace(firm, past=0.3)
     assert window(firm, found).launch == pytest.approx(window(softer, solve(softer)).launch, rel=1e-3)
+
+
+def test_where_a_harder_ball_is_started_is_known_from_the_first_alone():
+    """Beside the read of the same putt to five centimetres more."""
+    putt = PUTTS["stations"]
+    found, harder = solve(putt), solve(replace(putt, past=0.35))
+    search = Search(putt)
+    search.begin(found)
+    assert search.along(found.launch) == found.aim
+    assert abs(search.along(harder.launch) - harder.aim) < abs(found.aim - harder.aim) / 4

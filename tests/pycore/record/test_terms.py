@@ -12,7 +12,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record.opening import opening
 from pycore.record.player import Holed, Miss, Passed
-from pycore.record.terms import LEVEL, Given, _moved, as_one, strokes
+from pycore.record.terms import LEVEL, Given, _moved, as_one, normal, strokes
 
 B, S, C, Q = radians(0.4), radians(1.2), -0.03, 0.07
 T = radians(0.7)
@@ -88,3 +88,15 @@ def test_the_variances_of_what_is_not_known_of_a_putt_add_up():
     _, start, roll = _moved(given, S**2, Q**2, 0.2**2, 0.15**2)
     assert start**2 == pytest.approx(S**2 + (0.2 * 0.05) ** 2 + (0.15 * 0.04) ** 2 + 0.01**2)
     assert roll**2 == pytest.approx(Q**2 + (0.15 * 0.3) ** 2 + 0.06**2)
+
+
+def test_of_errors_that_are_known_the_information_is_fishers():
+    """At its top a normal likelihood of n errors is known to n / sd^2 of its mean, and to 2 n of the log of its spread."""
+    errors = [0.3, -0.1, 0.25, 0.05, -0.2]
+    mean = sum(errors) / 5
+    sd = (sum((each - mean) ** 2 for each in errors) / 5) ** 0.5
+    top = normal(errors)([mean, log(sd)])
+    assert top.gradient == pytest.approx([0, 0], abs=1e-12)
+    for matrix in (top.information, top.complete):
+        assert matrix[0] == pytest.approx([5 / sd**2, 0])
+        assert matrix[1] == pytest.approx([0, 10])

@@ -22,6 +22,9 @@ def test_the_ratio_is_found(engine_ask, swing_phone, hz, ratio, seed):
     assert found["ratio_low"] < median(true) < found["ratio_high"] < found["ratio_low"] + 0.7
     assert found["forward_s"] == pytest.approx(0.3, abs=0.02)
     assert found["back_s"] == pytest.approx(0.3 * ratio, abs=0.03)
+    starts = [stroke["at_s"] for stroke in found["strokes"]]
+    assert samples[0][0] <= starts[0] < starts[-1] < samples[-1][0]
+    assert starts == sorted(starts)
 
 
 @pytest.mark.parametrize("axis", [(1, 0, 0), (0, 0, -1), (-0.6, 0.6, 0.53)])
