@@ -10,7 +10,8 @@ def test_of_several_bells_mean_and_variance_are_those_of_their_mixture():
     """The variance of a mixture is the mean square less the square of the mean, whatever its parts are."""
     weights, (starts, ends) = np.array([0.2, 0.5, 0.3]), np.array([[0.1, 0.14, 0.2], [0.9, 1.0, 0.95]])
     start_vars, end_vars = np.array([[1e-4, 4e-4, 9e-4], [2e-4, 1e-4, 3e-4]])
-    bells = [Bell(*map(float, each), 1.0, 0.5) for each in zip(starts, ends, start_vars, end_vars, strict=True)]
+    columns = zip(starts, ends, start_vars, end_vars, strict=True)
+    bells = [Bell(start, end, its, others, 1.0, 0.5) for start, end, its, others in columns]
     found = _mean(list(zip(weights.tolist(), bells, strict=True)))
     ends_found = (found.start, found.start_var, starts, start_vars), (found.end, found.end_var, ends, end_vars)
     for middle, variance, at, own in ends_found:
