@@ -70,13 +70,14 @@ def _of_the_green(strokes: Found, found: Sequence[Evidence]) -> Skill:
     """The share of its break by which a putt starts off where no read was logged.
 
     Who plays the app's aim plays what was logged: of putts logged as steep more are less steep than more so, and seem to be
-    started too high. Of a tilt that was measured that is known: the variance of what measured it, beside that of the tilts.
-    Of one that is off by a share it hangs on what slopes there are, and is no more than the square of that share.
+    started too high, unless the start itself was seen. Of a tilt that was measured that is known: the variance of what
+    measured it, beside that of the tilts. Of one that is off by a share it hangs on what slopes there are, and is no more
+    than the square of that share.
     """
     skill = strokes.about(2)
-    app = [each.logged for each in found if each.logged.read == "app"]
-    steep = sum(each.slope**2 for each in app)
-    high = 2 * sum(each.tilt_sd**2 for each in app) / steep if steep else 0.0
-    unknown = strokes.tilt_off**2 if app else 0.0
+    whole = sum(each.logged.slope**2 for each in found)
+    played = [each.logged for each in found if each.logged.read == "app" and each.strike.given.aside]
+    high = 2 * sum(logged.tilt_sd**2 for logged in played) / whole if whole else 0.0
+    unknown = strokes.tilt_off**2 * sum(logged.slope**2 for logged in played) / whole if whole else 0.0
     low, value, top = skill.bias.low - unknown, skill.bias.value, skill.bias.high + unknown
     return replace(skill, bias=Estimate(value - high, low - high, top - high))

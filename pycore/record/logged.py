@@ -135,14 +135,16 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
     if logged.finish_sd and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
         stop = Unseen()  # seen so unsurely it may have stopped anywhere about the hole
     within = 0.0 if logged.finish_sd else told.finish / rolled
-    window = _opening(*_key(putt)) if within or not isinstance(stop, complex) else None
-    if not isinstance(stop, complex):
-        if window is None:
-            return "no pace that the hole takes could be found"
+    laid = bool(within) or not isinstance(stop, complex)
+    window = _opening(*_key(putt)) if laid else None
+    if laid and window is None:
+        return "no pace that the hole takes could be found"
+    if window and not isinstance(stop, complex):
         if stop:
             return Evidence(logged, Passed(window, meant - found.aim, given, stop.side, stop.length), reading)
         least, most = (0.0 if logged.gate == "left" else -inf), (0.0 if logged.gate == "right" else inf)
         return Evidence(logged, Holed(window, meant - found.aim, least, most, given), reading)
+    assert isinstance(stop, complex)
     if abs(stop) < HOLE_RADIUS and not within:
         return "a ball that stops over the hole is holed; mend what was logged"
     struck = _strike(*_key(putt), stop)

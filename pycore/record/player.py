@@ -20,6 +20,7 @@ from pycore.stats.likelihood import ENOUGH, Derivatives, LogLikelihood, Vector, 
 ANYWHERE = 1.0  # rad; no start is farther off
 ABOUT = 0.01  # of log-likelihood still to gain, where the openings are laid anew anyway
 
+TILT_SD = 7  # of the unknowns of strokes, the log of the share by which tilts are off
 GAUSS = ((-sqrt(0.6), 5 / 9), (0.0, 8 / 9), (sqrt(0.6), 5 / 9))  # Gauss and Legendre's three places from -1 to 1, and weights
 
 type Laid = Coarse | Holed | Passed
@@ -147,7 +148,7 @@ class Found:
     @property
     def tilt_off(self) -> float:
         """The share by which tilts as logged are off, as a standard deviation."""
-        return exp(self.best[7])
+        return exp(self.best[TILT_SD])
 
     def standardised(self, miss: Miss | Coarse) -> tuple[float, float]:
         """How large its errors of start and roll were at the least, in the spreads that are most likely."""
@@ -226,7 +227,7 @@ def _laid_out(
 def _rows(each: Laid, place: Sequence[float]) -> list[Row]:
     """The putt laid out where the rolls of a player may be."""
     given = each.given
-    spread = hypot(exp(place[3]), exp(place[7]) * given.along, given.stretch)
+    spread = hypot(exp(place[3]), exp(place[TILT_SD]) * given.along, given.stretch)
     return each.rows(place[2] + place[6] * given.roll, spread)
 
 

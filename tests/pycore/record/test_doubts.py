@@ -12,8 +12,9 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record import doubts
 from pycore.record.findings import BREAK, PACE, START_LINE, TILT, skills
-from pycore.record.logged import Logged, Told, Unseen, evidence, partition
+from pycore.record.logged import Logged, Measured, Told, Unseen, evidence, partition
 from pycore.record.player import Coarse, Miss, Passed, fit
+from tests.prove.recovery import at_once
 
 FOOT = 0.3048
 AT = datetime(2026, 5, 3, tzinfo=UTC)
@@ -23,15 +24,6 @@ FEW_PERCENT = 0.06  # of a shift; a slope that is a tenth steeper bends it by mo
 def putt(distance_m=3.0, stop=None, slope_percent=2.0, fall_deg=60.0):
     green = Surface(Station.measured(0.0, slope_percent, fall_deg))
     return Logged("a", AT, Putt(distance_m, green, 10.0, 0.3), None, stop)
-
-
-def at_once(work):
-    """What a generator returns."""
-    while True:
-        try:
-            next(work)
-        except StopIteration as done:
-            return done.value
 
 
 def test_how_coarsely_it_was_told_shows_in_the_numbers():
@@ -161,3 +153,16 @@ def test_of_slopes_that_were_measured_the_steep_ones_are_less_steep():
     bare = [replace(each, logged=replace(each.logged, tilt_sd=0.0)) for each in found]
     with_it, without = (at_once(skills(each, False))["reading"].bias.value for each in (found, bare))
     assert without - with_it == pytest.approx(0.08)
+
+
+def test_a_start_that_was_seen_owes_nothing_to_the_slope():
+    """What is taken off for slopes logged too steep is no concern of a strike that was measured."""
+    rng = np.random.default_rng(5)
+    said = [
+        evidence(replace(putt(3.0, complex(0.6, 0.1), 2.0, fall), read="app", measured=Measured(start, 0.001, 2.0, 0.005)))
+        for start, fall in zip(rng.normal(0, 0.01, 250), rng.uniform(0, 360, 250), strict=True)
+    ]
+    found = [each for each in said if not isinstance(each, str)]
+    doubted = [replace(each, logged=replace(each.logged, tilt_sd=0.004)) for each in found]
+    with_it, without = (at_once(skills(each, False))["reading"].bias for each in (doubted, found))
+    assert with_it == without
