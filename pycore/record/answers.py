@@ -167,8 +167,8 @@ class FindingsAnswer(TypedDict):
 
 
 class RoundBandAnswer(TypedDict):
-    """First putts between two distances: putts gained with its 95 % interval, the shares of one and of three putts or more,
-    and the yardstick's shares from the player's own distances. ``mean_m`` is their mean distance."""
+    """First putts between two distances: putts gained, the shares of one and of three putts or more, each with its 95 %
+    interval, and the yardstick's shares from the player's own distances. ``mean_m`` is their mean distance."""
 
     from_m: float
     to_m: float
@@ -180,8 +180,12 @@ class RoundBandAnswer(TypedDict):
     gained_low: float
     gained_high: float
     one_putts: int
+    one_low: float
+    one_high: float
     one_published: float
     three_putts: int
+    three_low: float
+    three_high: float
     three_published: float
 
 

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from pycore.record import answers, requests
 from pycore.record.published import TOUR_SOURCE
 from pycore.record.rounds import First, Hole, by_distance, firsts, gained, misses, turned
+from pycore.stats.intervals import wilson
 
 RECENT = timedelta(days=28)
 SOURCES = {
@@ -78,6 +79,7 @@ def _putted(holes: Sequence[Hole], putts: Sequence[First]) -> answers.PuttedAnsw
 def _band(low: float, high: float, putts: Sequence[First]) -> answers.RoundBandAnswer:
     n, found = len(putts), gained(putts)
     one, three = sum(each.taken == 1 for each in putts), sum(each.taken > 2 for each in putts)
+    (one_low, one_high), (three_low, three_high) = wilson(one, n), wilson(three, n)
     return {
         "from_m": low,
         "to_m": high,
@@ -89,8 +91,12 @@ def _band(low: float, high: float, putts: Sequence[First]) -> answers.RoundBandA
         "gained_low": found.low,
         "gained_high": found.high,
         "one_putts": one,
+        "one_low": one_low,
+        "one_high": one_high,
         "one_published": sum(each.expected.one for each in putts) / n,
         "three_putts": three,
+        "three_low": three_low,
+        "three_high": three_high,
         "three_published": sum(each.expected.three for each in putts) / n,
     }
 

@@ -1543,8 +1543,8 @@ export interface RoundAnswer {
 }
 
 /**
- * First putts between two distances: putts gained with its 95 % interval, the shares of one and of three putts or more,
- * and the yardstick's shares from the player's own distances. `mean_m` is their mean distance.
+ * First putts between two distances: putts gained, the shares of one and of three putts or more, each with its 95 %
+ * interval, and the yardstick's shares from the player's own distances. `mean_m` is their mean distance.
  */
 export interface RoundBandAnswer {
   from_m: number;
@@ -1557,8 +1557,12 @@ export interface RoundBandAnswer {
   gained_low: number;
   gained_high: number;
   one_putts: number;
+  one_low: number;
+  one_high: number;
   one_published: number;
   three_putts: number;
+  three_low: number;
+  three_high: number;
   three_published: number;
 }
 

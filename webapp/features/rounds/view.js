@@ -128,8 +128,9 @@ const one = (
 /** @param {PuttedAnswer} all @param {Settings} settings @param {RoundsActions} act */
 function putted(all, settings, act) {
   const bad = worst(all.bands);
-  const share = (/** @type {number} */ part, /** @type {number} */ of, /** @type {number} */ usual) =>
-    `${part} of ${of}; ${number(of * usual, 1)}`;
+  /** @param {number} part @param {number} of @param {number} usual @param {[number, number]} range both shares */
+  const share = (part, of, usual, [low, high]) => html`${part} of ${of}; ${number(of * usual, 1)}<br><span
+    class="quiet">${number(of * low, 1)} to ${number(of * high, 1)}</span>`;
   return html`${
     bad
       ? html`<div class="follow">
@@ -141,14 +142,16 @@ function putted(all, settings, act) {
         it</button></div>`
       : ''
   }
-    <table><caption>By length of the first putt; after each count what is usual</caption><thead><tr><th scope="col">From</th>
-      <th scope="col">Gained</th><th scope="col">One putt</th><th scope="col">Three</th></tr></thead>
+    <table><caption>By length of the first putt, each with its range; after a count what is usual</caption>
+      <thead><tr><th scope="col">From</th><th scope="col">Gained</th><th scope="col">One putt</th>
+        <th scope="col">Three</th></tr></thead>
     <tbody>${all.bands.map(
       (band) =>
         html`<tr><th scope="row">${bandWords([band.from_m, band.to_m], settings)}</th>
           <td>${signed(band.gained, 1)}<br><span class="quiet">${signed(band.gained_low, 1)} to
-          ${signed(band.gained_high, 1)}</span></td><td>${share(band.one_putts, band.holes, band.one_published)}</td>
-          <td>${share(band.three_putts, band.holes, band.three_published)}</td></tr>`,
+          ${signed(band.gained_high, 1)}</span></td>
+          <td>${share(band.one_putts, band.holes, band.one_published, [band.one_low, band.one_high])}</td>
+          <td>${share(band.three_putts, band.holes, band.three_published, [band.three_low, band.three_high])}</td></tr>`,
     )}</tbody></table>
     <p>${leaveWords(all.leaves)}</p>
     ${leftOut(all) ? html`<p class="quiet">${leftOut(all)}.</p>` : ''}`;
