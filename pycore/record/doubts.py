@@ -4,13 +4,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import erfc, sqrt
 
-from pycore.record.logged import Logged, Told
+from pycore.record.logged import Logged
 from pycore.record.player import Coarse, Found, Miss
 from pycore.record.published import expected
 from pycore.roots import zero
 from pycore.units import FOOT
 
-STEPS_M = (FOOT, 0.5, 0.25, FOOT / 2, 0.1)  # the largest that fits is how finely it was told
+STEPS_M = (FOOT, 0.5, 0.25, FOOT / 2, 0.1)  # the largest that fits is how finely finishes were told
 WHOLE = 1e-3  # of a step; so near to whole ones a number was told in them
 ALL_BUT = 0.97  # of the numbers
 FEWEST = 20  # numbers, in which a step shows
@@ -21,18 +21,14 @@ FARTHEST, CLOSE = 7.0, 1e-3  # standard deviations
 BY_CHANCE = 0.05  # putts of a record that lie so far off by chance alone
 
 
-def told(putts: Sequence[Logged]) -> Told:
-    """How coarsely distances and finishes were told: evenly within a step."""
-    stops = [part for each in putts if isinstance(each.stop, complex) for part in (each.stop.real, each.stop.imag)]
-    return Told(_step([each.putt.distance for each in putts]) / sqrt(12), _step(stops) / 2)
-
-
-def _step(values: Sequence[float]) -> float:
+def step(putts: Sequence[Logged]) -> float:
+    """In steps of how much finishes were told, m; none where they were told exactly."""
+    values = [part for each in putts if isinstance(each.stop, complex) for part in (each.stop.real, each.stop.imag)]
     if len(values) < FEWEST:
         return 0.0
-    for step in STEPS_M:
-        if sum(abs(value / step - round(value / step)) < WHOLE for value in values) >= ALL_BUT * len(values):
-            return step
+    for each in STEPS_M:
+        if sum(abs(value / each - round(value / each)) < WHOLE for value in values) >= ALL_BUT * len(values):
+            return each
     return 0.0
 
 

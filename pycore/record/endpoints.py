@@ -34,12 +34,12 @@ def answer_findings(fields: requests.FindingsFields) -> Generator[float, None, a
     counted = fields.tallied(putts)
     latest = putts[-LATEST:]
     earlier = tally.wanted_before(putts[:-LATEST], latest)
-    coarse = doubts.told(latest)
+    step = doubts.step(latest)
     said = []
     for i, putt in enumerate([*earlier, *latest]):
         if i % STEP == 0:
             yield READ_IN + (STRUCK - READ_IN) * (i + 1) / (len(earlier) + len(latest) + 1)
-        said.append((putt, evidence(putt, coarse)))
+        said.append((putt, evidence(putt, step)))
     before, found = (
         [each for _, each in some if isinstance(each, Evidence)] for some in (said[: len(earlier)], said[len(earlier) :])
     )

@@ -91,16 +91,6 @@ class Tallied(NamedTuple):
     past: float
 
 
-class Told(NamedTuple):
-    """How coarsely they were told, m: the standard deviation of distances; within how much of what was told finishes lay."""
-
-    distance: float = 0.0
-    finish: float = 0.0
-
-
-EXACTLY = Told()
-
-
 @dataclass(frozen=True)
 class Evidence:
     """What a logged putt says: of start and roll (from the line meant), of the ball's line, and of the share of break
@@ -111,8 +101,11 @@ class Evidence:
     reading: float | None
 
 
-def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
-    """What the putt says, told as coarsely as that; or why it says nothing."""
+def evidence(logged: Logged, step: float = 0.0) -> Evidence | str:
+    """What the putt says, its finish told in steps of so much (m); or why it says nothing.
+
+    Steps of a distance need no such care: how far a ball ran beyond the pace meant is told from the hole, wherever that was.
+    """
     putt = logged.putt
     found = _read(*_key(putt))
     if found is None:
@@ -130,11 +123,11 @@ def evidence(logged: Logged, told: Told = EXACTLY) -> Evidence | str:
         return Evidence(logged, Miss(seen.start - meant, (seen.launch / found.launch) ** 2 - 1, alone), reading)
     rolled = putt.distance + putt.past
     off = logged.tilt_sd / hypot(logged.slope, FLAT)
-    given = given._replace(blur=off * given.aside, stretch=hypot(off * given.along, told.distance / rolled))
+    given = given._replace(blur=off * given.aside, stretch=off * given.along)
     stop = logged.stop
     if logged.finish_sd and isinstance(stop, complex) and abs(stop) < HOLE_RADIUS:
         stop = Unseen()  # seen so unsurely it may have stopped anywhere about the hole
-    within = 0.0 if logged.finish_sd else told.finish / rolled
+    within = 0.0 if logged.finish_sd else step / 2 / rolled
     laid = bool(within) or not isinstance(stop, complex)
     window = _opening(*_key(putt)) if laid else None
     if laid and window is None:

@@ -17,7 +17,7 @@ class Given(NamedTuple):
 
     ``aim`` and ``roll`` are what its slope asks for, shares of which may be off alike on all putts; ``aside`` and ``along``
     are what a tilt as large as the one logged would shift, across or along: shares of them are off by chance. ``blur`` and
-    ``stretch`` are standard deviations that come of how coarsely finish and distance were told.
+    ``stretch`` are standard deviations that come of how finish and tilt were measured.
     """
 
     aim: float = 0.0
