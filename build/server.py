@@ -2,6 +2,7 @@
 
 import logging
 import mimetypes
+import random
 import socket
 import threading
 from http import HTTPStatus
@@ -66,7 +67,7 @@ class Site:
     def __init__(self, folder: Path, *more: Path) -> None:
         self.folder = folder
         self.more = more
-        self.port = 0
+        self.port = _port()
         self._server: BaseWSGIServer | None = None
         self.start()
 
@@ -81,7 +82,6 @@ class Site:
     def start(self) -> None:
         """Serve, at the same address as before."""
         self._server = make_server("localhost", self.port, self.application(), threaded=True)
-        self.port = self._server.port
         threading.Thread(target=self._server.serve_forever, daemon=True).start()
 
     def stop(self) -> None:
@@ -89,6 +89,15 @@ class Site:
             self._server.shutdown()
             self._server.server_close()
             self._server = None
+
+
+def _port() -> int:
+    """A free one below those that a system gives by itself: what is stopped finds it free when it starts again."""
+    while True:
+        port = random.randrange(20_000, 30_000)
+        with socket.socket() as probe:
+            if probe.connect_ex(("localhost", port)):
+                return port
 
 
 def serve(port: int, lan: bool) -> int:

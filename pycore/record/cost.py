@@ -22,11 +22,14 @@ YARDSTICKS: Mapping[Yardstick, Mapping[Name, float]] = {
     "amateur": {"start_line": radians(1.35), "alignment": radians(0.675), "pace": 0.085, "reading": 0.15},
 }
 FIRST_ORDER = 0.07  # of a cost, as a standard deviation: how far the set's first order is off rolls of it (``prove recovery``)
-LEANS = 1.22  # times a 95 % interval: the same for three biases at once (Bonferroni)
+# Three biases and three spreads are looked at, and of a player as good as the yardstick nothing shall be told 95 times in a
+# hundred (Bonferroni): how many times as far as half a 95 % interval a bias has to be from none, and a spread from usual
+LEANS, SPREADS = 2.638 / Z, 2.394 / Z
 
 
 class Cost(NamedTuple):
-    """Putts in a hundred that a skill costs, and whether it leans: its bias is beyond chance for three at once."""
+    """Putts in a hundred that a skill costs, and whether it leans: its bias is beyond chance. The interval is as wide as it
+    has to be where three are looked at."""
 
     putts: Estimate
     lean: bool
@@ -56,7 +59,9 @@ def costs(skills: Mapping[Name, Skill], against: Yardstick = "tour") -> dict[Nam
     found = {}
     for name, value in cost.items():
         changes = [[each[name] - value for each in some] for some in ends]
-        down, up = (sqrt((Z * FIRST_ORDER * value) ** 2 + sum(end(0.0, *some) ** 2 for some in changes)) for end in (min, max))
+        down, up = (
+            SPREADS * sqrt((Z * FIRST_ORDER * value) ** 2 + sum(end(0.0, *some) ** 2 for some in changes)) for end in (min, max)
+        )
         found[name] = Cost(Estimate(value, value - down, value + up), leans(skills[name].bias))
     return dict(sorted(found.items(), key=lambda item: (not item[1].lean, -item[1].putts.value)))
 
@@ -71,7 +76,7 @@ def _nearest(bias: Estimate) -> float:
 
 
 def leans(bias: Estimate) -> bool:
-    """Whether a bias is beyond chance, three being looked at."""
+    """Whether a bias is beyond chance, among all that is looked at."""
     return bias.value - LEANS * (bias.value - bias.low) > 0 or bias.value + LEANS * (bias.high - bias.value) < 0
 
 

@@ -71,13 +71,13 @@ def _of_the_green(strokes: Found, found: Sequence[Evidence]) -> Skill:
 
     Who plays the app's aim plays what was logged: of putts logged as steep more are less steep than more so, and seem to be
     started too high, unless the start itself was seen. Of a tilt that was measured that is known: the variance of what
-    measured it, beside that of the tilts. Of one that is off by a share it hangs on what slopes there are, and is no more
-    than the square of that share.
+    measured it, beside that of the tilts. Of any other it may be as much, by the share by which tilts are off, or nothing,
+    where what was logged was a round number near the truth.
     """
     skill = strokes.about(2)
     whole = sum(each.logged.slope**2 for each in found)
     played = [each.logged for each in found if each.logged.read == "app" and each.strike.given.aside]
     high = 2 * sum(logged.tilt_sd**2 for logged in played) / whole if whole else 0.0
-    unknown = strokes.tilt_off**2 * sum(logged.slope**2 for logged in played) / whole if whole else 0.0
-    low, value, top = skill.bias.low - unknown, skill.bias.value, skill.bias.high + unknown
+    most = 2 * strokes.tilt_off**2 * sum(logged.slope**2 for logged in played if not logged.tilt_sd) / whole if whole else 0.0
+    low, value, top = skill.bias.low - most, skill.bias.value, skill.bias.high
     return replace(skill, bias=Estimate(value - high, low - high, top - high))

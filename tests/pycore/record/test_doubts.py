@@ -119,7 +119,10 @@ def test_a_spread_is_found_again_among_distances_told_in_feet(strike, engine_ask
             "id": str(i),
             "at": f"2026-05-03T10:{i // 60:02}:{i % 60:02}Z",
             "distance_m": FOOT * round(distance[i] / FOOT),
-            **{"stimp_ft": 10, "slope_percent": 0, "fall_deg": 0, "past_m": 0.3},
+            "stimp_ft": 10,
+            "slope_percent": 0,
+            "fall_deg": 0,
+            "past_m": 0.3,
             "result": "holed" if struck.holed[i] else {"x_m": stop.real, "y_m": stop.imag},
         }
         for i, stop in enumerate(struck.stop - distance)
