@@ -13,8 +13,6 @@ const LYING = 5;
 const TO_EXIF = 0x8769;
 const [WIDTH, HEIGHT, FOCAL_35MM] = [0xa002, 0xa003, 0xa405];
 const LONG = 4;
-/** Lenses there are; another number is no lens's. */
-const [SHORTEST_MM, LONGEST_MM] = [10, 500];
 
 /** @type {Told} */
 const NOTHING = { lens_mm: null, size: null };
@@ -52,6 +50,5 @@ function toldAt(tiff) {
   if (!exif) return NOTHING;
   const [width, height] = [value(exif, WIDTH), value(exif, HEIGHT)];
   const size = value(first, ORIENTATION) >= LYING ? { width: height, height: width } : { width, height };
-  const lens_mm = value(exif, FOCAL_35MM);
-  return { lens_mm: lens_mm >= SHORTEST_MM && lens_mm <= LONGEST_MM ? lens_mm : null, size: width && height ? size : null };
+  return { lens_mm: value(exif, FOCAL_35MM) || null, size: width && height ? size : null };
 }

@@ -48,6 +48,8 @@ export function timeOf(value) {
 /** @param {number} low @param {number} high @returns {Check} */
 export const between = (low, high) => (value) =>
   typeof value === 'number' && value >= low - ROUNDING && value <= high + ROUNDING;
+/** A focal length, as for 35 mm film, that lenses have. */
+export const isLens = between(...OWN.lens_mm);
 /** @param {number} low @param {number} high @returns {Check} */
 export const whole = (low, high) => (value) => Number.isInteger(value) && between(low, high)(value);
 /** @param {...string} words @returns {Check} */

@@ -10,6 +10,7 @@ import { isCropped, openPicture } from '../../device/picture.js';
 import { give } from '../../device/share.js';
 import { number, today } from '../../format.js';
 import { enterSighted } from '../../parts/eye-height.js';
+import { isLens } from '../../records/forms.js';
 import { isPutt } from '../../records/putt.js';
 import { FIELDS } from './fields.js';
 import { UNMARKED } from './marks.js';
@@ -58,7 +59,8 @@ export function actions({ store, engine }) {
     async choosePhoto(file) {
       set('open photo', { photoProblem: '', told: 'Opening the photograph' });
       try {
-        const [picture, { lens_mm, size }] = await Promise.all([openPicture(file), toldBy(file)]);
+        const [picture, { lens_mm: told_mm, size }] = await Promise.all([openPicture(file), toldBy(file)]);
+        const lens_mm = isLens(told_mm) ? told_mm : null;
         set('photo', {
           photo: { ...UNMARKED, picture, lens_mm, cropped: isCropped(picture, size), live: false, attitude: null },
           told: '',

@@ -4,7 +4,7 @@
  * @import {Check} from '../../records/forms.js'
  * @import {Each} from '../../records/part.js'
  */
-import { between, field, isDate, isText, oneOf, OWN, orNull, record } from '../../records/forms.js';
+import { between, field, isDate, isLens, isText, oneOf, OWN, orNull, record } from '../../records/forms.js';
 import { fields } from '../../records/part.js';
 
 /** @type {Sighted} */
@@ -35,11 +35,11 @@ const CHECKS = {
   standing_m: height,
   crouching_m: height,
   back_m: field('ViewFields', 'back_m'),
-  lens_mm: between(...OWN.lens_mm),
-  live_mm: between(...OWN.lens_mm),
+  lens_mm: isLens,
+  live_mm: isLens,
   film_m: field('WatchedFields', 'eye_height_m'),
-  film_mm: between(...OWN.lens_mm),
-  films: { each: record({ camera: isText, mm: between(...OWN.lens_mm), date: isDate }) },
+  film_mm: isLens,
+  films: { each: record({ camera: isText, mm: isLens, date: isDate }) },
   lens_date: isDate,
   live_date: isDate,
   thing_m: field('LensFields', 'length_m'),
