@@ -21,11 +21,12 @@ def run(pytest: list[str]) -> int:
         dist.build()
         return _call("pytest", *PYTEST, *pytest)
     stale = max(_stale_protocol(), _long_lines())
-    with ThreadPoolExecutor(os.cpu_count()) as pool:
+    # one more than there are cores: the browsers wait for a network
+    with ThreadPoolExecutor((os.cpu_count() or 1) + 1) as pool:
         looks = {name: pool.submit(_look, command) for name, command in _checks().items()}
         dist.build()
+        looks["node --test"] = pool.submit(_look, _node_tests())
     statuses = [stale, *(_told(name, look.result()) for name, look in looks.items())]
-    statuses.append(_call("node --test", *_node_tests()))
     return max(*statuses, _call("pytest", *PYTEST, "--numprocesses", "3", "--dist", "worksteal"))
 
 

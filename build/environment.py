@@ -12,6 +12,7 @@ import subprocess
 import sys
 import time
 from contextlib import contextmanager
+from functools import lru_cache
 from pathlib import Path
 from typing import Iterator
 
@@ -179,13 +180,18 @@ def _browser(names: tuple[str, ...], package: str, *more: str) -> str:
     found = next(filter(None, map(shutil.which, names)), None)
     if found is None and shutil.which("apt-get"):
         with step("Installing " + package):
-            _quietly(["apt-get", "update"])
+            _update()
             known = [name for name in more if _is_known(name)]
             _quietly(["apt-get", "install", "-y", "--no-install-recommends", package, *known])
         found = next(filter(None, map(shutil.which, names)), None)
     if found is None:
         raise SetupError(f"The tests need {package}: install it so that `{names[0]}` is on the PATH")
     return found
+
+
+@lru_cache
+def _update() -> None:
+    _quietly(["apt-get", "update"])
 
 
 def _is_known(package: str) -> bool:

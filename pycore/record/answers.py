@@ -35,8 +35,8 @@ class SkillsAnswer(TypedDict):
 
 
 class CostAnswer(TypedDict):
-    """Putts that a skill costs in a hundred of a fixed set, against the yardstick's; ``lean`` says that its bias is beyond
-    chance. Leans come first, then spreads."""
+    """Putts that a skill costs in a hundred of a fixed set, against the yardstick's, in intervals as wide as three at once ask
+    for; ``lean`` says that its bias is beyond chance. Leans come first, then spreads."""
 
     skill: Name
     putts_per_100: float

@@ -15,7 +15,7 @@ from pycore.record.player import Skill
 from pycore.record.requests import FindingsFields
 from tests.pycore.record.conftest import PAST_M, Greens, putts_of, record, roll, shoot
 
-SHORT = 30
+SHORT = 24
 FOOT = 0.3048
 COVERED = (90.0, 98.0)  # of a hundred 95 % intervals
 FAIR = 100  # intervals of a kind that are enough for a bound of their own
@@ -43,7 +43,7 @@ def prove(cases: int = 300) -> Proof:
                 covered.setdefault(f"{name} bias", []).append(skill.bias.low <= bias <= skill.bias.high)
                 covered.setdefault(f"{name} sd", []).append(skill.sd.low <= sd <= skill.sd.high)
         cost = {name: cost_of(true, name) for name in true}
-        costs_covered += [said[name].putts.low <= cost[name] <= said[name].putts.high for name in cost if name in said]
+        costs_covered.append(all(said[name].putts.low <= cost[name] <= said[name].putts.high for name in cost if name in said))
         dearest, second = sorted(cost, key=cost.__getitem__, reverse=True)[:2]
         if cost[dearest] - cost[second] >= DIFFERS:
             first.append(next(iter(said)) == dearest)
@@ -58,7 +58,7 @@ def prove(cases: int = 300) -> Proof:
         rows.append(Row(f"of them {what}", _percent(each), *bounds, "%"))
     return [
         *rows,
-        Row("intervals of costs", _percent(costs_covered), low, high, "%"),
+        Row("players whose costs all lie in their intervals", _percent(costs_covered), low, high, "%"),
         Row("players whose dearest fault is clear", len(first), low=1),
         Row("of them named first", _percent(first), low=NAMED_FIRST, unit="%"),
     ]

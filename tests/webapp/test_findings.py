@@ -96,14 +96,6 @@ def is_one_page(page: Page) -> None:
         assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(prefer_css_page_size=True, format=paper))) == 1, paper
 
 
-def test_weeks_begin_on_a_monday_west_of_greenwich(phone: Any) -> None:
-    phone.page.context.new_cdp_session(phone.page).send("Emulation.setTimezoneOverride", {"timezoneId": "America/Los_Angeles"})
-    page = found(with_the_sample(phone))
-    weeks = page.get_by_role("table", name="Putts made, by week").locator("tbody th").all_inner_texts()
-    assert weeks
-    assert {page.evaluate("day => new Date(day).getDay()", week) for week in weeks} == {1}
-
-
 def test_nothing_is_claimed_of_nothing(phone: Any) -> None:
     page = found(phone.open("#findings", putt=PUTT))
     expect(page.get_by_role("heading", level=1)).to_have_text("Log putts, and this says what costs you most.")
@@ -111,17 +103,16 @@ def test_nothing_is_claimed_of_nothing(phone: Any) -> None:
     expect(page.locator("table")).to_have_count(0)
 
 
-def test_the_other_hand_pushes_what_this_one_pulls(phone: Any) -> None:
+def test_the_answer_follows_the_other_hand_and_a_new_putt_west_of_greenwich(phone: Any) -> None:
+    phone.page.context.new_cdp_session(phone.page).send("Emulation.setTimezoneOverride", {"timezoneId": "America/Los_Angeles"})
     page = found(with_the_sample(phone))
+    weeks = page.get_by_role("table", name="Putts made, by week").locator("tbody th").all_inner_texts()
+    assert {page.evaluate("day => new Date(day).getDay()", week) for week in weeks} == {1}  # Mondays
     expect(page.get_by_text("left, a pull")).to_be_visible()
     page.get_by_label("left-handed").check(force=True)
     expect(page.get_by_text("left, a push")).to_be_visible(timeout=30_000)
     page.reload()
     expect(page.get_by_text("left, a push")).to_be_visible(timeout=60_000)
-
-
-def test_a_new_putt_changes_the_answer(phone: Any) -> None:
-    page = found(with_the_sample(phone))
     rests = page.get_by_text(re.compile(r"^From \d+ putts"))
     before = rests.inner_text()
     page.get_by_role("link", name="Record").first.click()
