@@ -5,6 +5,7 @@ written. The tests of a module are those of its own name, then those of its fold
 table of fields; what passes them all is shown to mypy, as the test command would.
 """
 
+import ast
 import os
 import random
 import resource
@@ -16,6 +17,7 @@ from functools import cached_property
 from importlib.abc import Loader, MetaPathFinder
 from importlib.machinery import ModuleSpec
 from importlib.util import find_spec, spec_from_loader
+from itertools import islice, zip_longest
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from types import ModuleType
@@ -47,13 +49,23 @@ class Mutant:
     def module(self) -> str:
         return ".".join(self.file.relative_to(ROOT).with_suffix("").parts)
 
+    @property
+    def line(self) -> int:
+        """The first that differs."""
+        pairs = zip_longest(self.file.read_text().splitlines(), self.changed.splitlines())
+        return next(number for number, (own, its) in enumerate(pairs, 1) if own != its)
+
+    @property
+    def is_example(self) -> bool:
+        """Whether it changes nothing but a question that the build exercises."""
+        texts = [each for each in ast.parse(self.file.read_text()).body if "EXAMPLES" in ast.unparse(each).split(" = ")[0]]
+        return self.file.stem == "examples" or any(each.lineno <= self.line <= (each.end_lineno or 0) for each in texts)
+
     def __str__(self) -> str:
         """Where it is, with the lines that differ."""
-        lines = list(ndiff(self.file.read_text().splitlines(), self.changed.splitlines()))
-        first = next(i for i, line in enumerate(lines) if line[:1] in "-+")
-        number = sum(line[:1] != "+" for line in lines[:first]) + 1
+        lines = ndiff(self.file.read_text().splitlines(), self.changed.splitlines())
         differ = [f"  {line[0]} {line[1:].strip()}" for line in lines if line[:1] in ("-", "+")]
-        return "\n".join([f"{self.file.relative_to(ROOT)}:{number}", *differ])
+        return "\n".join([f"{self.file.relative_to(ROOT)}:{self.line}", *differ])
 
 
 def show(folder: str, sample: int | None, seed: int) -> int:
@@ -66,7 +78,9 @@ def show(folder: str, sample: int | None, seed: int) -> int:
     if not files:
         raise SetupError(f"There is no pycore/{folder}")
     found = [mutant for file in files for mutant in mutants(file)]
-    chosen = random.Random(seed).sample(found, min(sample, len(found))) if sample else found
+    if sample:
+        random.Random(seed).shuffle(found)
+    chosen = list(islice((mutant for mutant in found if not mutant.is_example), sample))
     print(f"{len(chosen)} of {len(found)} mutants", flush=True)
     _warm()
     tests = list(dict.fromkeys(test for mutant in chosen for test in _tests(mutant.file)))
@@ -128,7 +142,8 @@ def _started(mutant: Mutant | None, tests: list[str]) -> int:
             sys.meta_path.insert(0, _Finder(mutant))
         import pytest
 
-        status = int(pytest.main(["-x", "-q", "-p", "no:xdist", *tests]))
+        # plain: what pytest rewrites it reads from the file, and a module named as a test is might be ours
+        status = int(pytest.main(["-x", "-q", "-p", "no:xdist", "--assert=plain", *tests]))
     finally:
         os._exit(status)
 
