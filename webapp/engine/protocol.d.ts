@@ -1387,8 +1387,8 @@ export interface SkillAnswer {
 }
 
 /**
- * Putts that a skill costs in a hundred of a fixed set, against the yardstick's; `lean` says that its bias is beyond
- * chance. Leans come first, then spreads.
+ * Putts that a skill costs in a hundred of a fixed set, against the yardstick's, in intervals as wide as three at once ask
+ * for; `lean` says that its bias is beyond chance. Leans come first, then spreads.
  */
 export interface CostAnswer {
   skill: "alignment" | "start_line" | "pace" | "reading";
