@@ -9,7 +9,7 @@ from pycore.record import doubts
 from pycore.record.by_ear import Block
 from pycore.record.fixed_set import Name
 from pycore.record.logged import Evidence, off_the_ball_line, partition
-from pycore.record.player import Coarse, Found, Miss, Prior, Skill, fit, fit_plain, fit_with_lines
+from pycore.record.player import Coarse, Miss, Prior, Skill, fit, fit_plain, fit_with_lines
 from pycore.stats.intervals import Estimate
 
 LINES_NEEDED = 10  # putts with the ball's line recorded, from which alignment is told from the stroke
@@ -60,24 +60,23 @@ def skills(
     if read:
         known["reading"] = fit_plain(read, READING)
     elif breaking := sum(each.strike.given.aim != 0 for each in found):
-        share = _of_the_green(strokes, found)
+        share = strokes.about(2)
         if share.bias.high - share.bias.low < 2 * SHOWN:
-            known["reading"] = replace(share, n=breaking, logged=True)
+            of_break = _of_the_green(share.bias, strokes.about(3).sd.high, found)
+            known["reading"] = replace(share, bias=of_break, n=breaking, logged=True)
     return known
 
 
-def _of_the_green(strokes: Found, found: Sequence[Evidence]) -> Skill:
-    """The share of its break by which a putt starts off where no read was logged.
+def _of_the_green(share: Estimate, off: float, found: Sequence[Evidence]) -> Estimate:
+    """The share of its break by which a putt starts off where no read was logged; tilts are off by a share ``off`` at the most.
 
     Who plays the app's aim plays what was logged: of putts logged as steep more are less steep than more so, and seem to be
     started too high, unless the start itself was seen. Of a tilt that was measured that is known: the variance of what
     measured it, beside that of the tilts. Of any other it may be as much, by the share by which tilts are off, or nothing,
     where what was logged was a round number near the truth.
     """
-    skill = strokes.about(2)
     whole = sum(each.logged.slope**2 for each in found)
     played = [each.logged for each in found if each.logged.read == "app" and each.strike.given.aside]
     high = 2 * sum(logged.tilt_sd**2 for logged in played) / whole if whole else 0.0
-    most = 2 * strokes.tilt_off**2 * sum(logged.slope**2 for logged in played if not logged.tilt_sd) / whole if whole else 0.0
-    low, value, top = skill.bias.low - most, skill.bias.value, skill.bias.high
-    return replace(skill, bias=Estimate(value - high, low - high, top - high))
+    most = 2 * off**2 * sum(logged.slope**2 for logged in played if not logged.tilt_sd) / whole if whole else 0.0
+    return Estimate(share.value - high, share.low - most - high, share.high - high)

@@ -170,6 +170,21 @@ def test_of_slopes_that_were_measured_the_steep_ones_are_less_steep():
     assert without - with_it == pytest.approx(0.08)
 
 
+def test_slopes_that_may_be_off_by_a_share_may_make_a_read_seem_too_high_and_never_too_low():
+    """As if measured with that share of them for an error, at the most; and nothing where the aim was not the app's."""
+    rng = np.random.default_rng(4)
+    said = [
+        evidence(replace(putt(3.0, complex(0.6, y), 2.0, fall), read="app"))
+        for y, fall in zip(rng.normal(0, 0.1, 150), rng.uniform(0, 360, 150), strict=True)
+    ]
+    found = [each for each in said if not isinstance(each, str)]
+    others = [replace(each, logged=replace(each.logged, read=None)) for each in found]
+    played, plain = (at_once(skills(each, False))["reading"].bias for each in (found, others))
+    off = fit(partition([each.strike for each in found]), [START_LINE, PACE, BREAK, TILT]).about(3).sd.high
+    assert (played.value, played.high) == pytest.approx((plain.value, plain.high))
+    assert plain.low - played.low == pytest.approx(2 * off**2)
+
+
 def test_a_start_that_was_seen_owes_nothing_to_the_slope():
     """What is taken off for slopes logged too steep is no concern of a strike that was measured."""
     rng = np.random.default_rng(5)
