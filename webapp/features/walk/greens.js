@@ -10,8 +10,8 @@ export const PLACE_SD_M = 0.25;
 
 /** Newest change first. @param {Entry[] | null} entries @returns {GreenEntry[]} */
 export const greensOf = (entries) =>
-  /** @type {GreenEntry[]} */ ((entries ?? []).filter(({ kind, gone }) => kind === 'green' && !gone)).toSorted((a, b) =>
-    b.changed.localeCompare(a.changed),
+  /** @type {GreenEntry[]} */ ((entries ?? []).filter(({ kind, gone }) => kind === 'green' && !gone)).toSorted(
+    (a, b) => Number(a.changed < b.changed) - Number(a.changed > b.changed),
   );
 
 /**
