@@ -227,8 +227,7 @@ const day = dated({ day: 'numeric', month: 'short', year: 'numeric' });
 const time = dated({ hour: '2-digit', minute: '2-digit' });
 
 /** @param {string | Date} when a time, or a day as 2026-05-03 */
-export const dayWords = (when) =>
-  day(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
+export const dayWords = (when) => day(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
 
 /** The day that the player's clock shows, as 2026-05-03. */
 export const today = () => dayOf(new Date());
