@@ -12,7 +12,7 @@ async function openLicences({ target }) {
   );
 }
 
-const page = html`<main class="page prose" tabindex="0">
+const page = () => html`<main class="page prose" tabindex="0">
   <h1>About</h1>
   <p class="lead">Borrowline reads a putt: where to start the ball, how hard, and how much room there is. Borrow is the
     allowance that a slope asks.</p>
@@ -42,4 +42,4 @@ const page = html`<main class="page prose" tabindex="0">
 </main>`;
 
 /** @type {Feature} */
-export const about = { id: 'about', within: 'settings', make: () => ({ view: () => page }) };
+export const about = { id: 'about', within: 'settings', make: () => ({ view: page }) };
