@@ -214,20 +214,14 @@ export function clock(seconds) {
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }
 
-/**
- * A format that is made once, and not before it is wanted: the first takes as long as half the app's script.
- * @param {Intl.DateTimeFormatOptions} parts @returns {(when: Date) => string}
- */
-function dated(parts) {
-  /** @type {Intl.DateTimeFormat | undefined} */
-  let made;
-  return (when) => (made ??= new Intl.DateTimeFormat('en-GB', parts)).format(when);
-}
-const day = dated({ day: 'numeric', month: 'short', year: 'numeric' });
-const time = dated({ hour: '2-digit', minute: '2-digit' });
+// by hand: the platform's first formatter takes as long to make as half the app's script to run
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sept', 'Oct', 'Nov', 'Dec'];
 
 /** @param {string | Date} when a time, or a day as 2026-05-03 */
-export const dayWords = (when) => day(new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when));
+export function dayWords(when) {
+  const date = new Date(typeof when === 'string' && !when.includes('T') ? `${when}T12:00` : when);
+  return `${date.getDate()} ${MONTHS[date.getMonth()]} ${date.getFullYear()}`;
+}
 
 /** The day that the player's clock shows, as 2026-05-03. */
 export const today = () => dayOf(new Date());
@@ -239,7 +233,10 @@ export function dayOf(at) {
 }
 
 /** @param {string} when */
-export const timeWords = (when) => time(new Date(when));
+export function timeWords(when) {
+  const date = new Date(when);
+  return [date.getHours(), date.getMinutes()].map((part) => String(part).padStart(2, '0')).join(':');
+}
 
 /** A time with the day and hour that the player's clock shows, and how far that is from UTC. @param {string} at */
 export function localTime(at) {

@@ -7,6 +7,7 @@ import {
   aimWords,
   chalkStep,
   clock,
+  dayWords,
   distanceUnit,
   doesNotFit,
   fallWords,
@@ -19,6 +20,7 @@ import {
   sideOf,
   signed,
   smallUnit,
+  timeWords,
   unitOf,
   withUnit,
 } from '../../webapp/format.js';
@@ -174,6 +176,16 @@ test('how far an aim may be off is rounded, and not said where it is not known',
 
 test('a pace is as long as the player’s own', () => {
   assert.equal(inUnit(8, distanceUnit({ distance: 'paces', aim: 'in', pace_m: 0.8 })), '10');
+});
+
+test('days and times are written as the language’s own formatter writes them', () => {
+  const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+  const time = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+  for (let month = 0; month < 12; month++) {
+    const when = new Date(2026, month, 3 + month, 2 * month, 5 * month);
+    assert.equal(dayWords(when), day.format(when));
+    assert.equal(timeWords(when.toISOString()), time.format(when));
+  }
 });
 
 test('a day is the one that the player’s clock shows, west of Greenwich too', async () => {

@@ -16,9 +16,14 @@ TORN = """() => {
   };
 }"""
 HOLD = "() => { navigator.locks.request('borrowline', () => new Promise((resolve) => { window.free = resolve; })); }"
-FAILS = """() => Object.defineProperty(Intl.DateTimeFormat.prototype, 'format', {
-  get() { throw new TypeError('undefined has no day'); },
-})"""
+# No day is written in words
+FAILS = """() => {
+  const includes = String.prototype.includes;
+  String.prototype.includes = function (part) {
+    if (part === 'T') throw new TypeError('undefined has no day');
+    return includes.call(this, part);
+  };
+}"""
 UNKNOWN = "How much is kept is not known yet."
 
 
