@@ -17,7 +17,6 @@ import runtime
 from server import Site
 
 PHONE = {"viewport": browser.PHONE, "has_touch": True}
-LIGHT = "--js-flags=--liftoff-only"  # what is over in seconds gains nothing from a second, slow compilation of Python
 
 expect.set_options(timeout=30_000)  # ms; a busy machine starts an engine in more than the usual five seconds
 
@@ -98,7 +97,7 @@ def playwright() -> Iterator[Playwright]:
 @pytest.fixture(scope="session")
 def forgetful(playwright: Playwright) -> Iterator[Browser]:
     """One browser for all that need not be restarted: a new context in it knows nothing of the others."""
-    launched = browser.launch(playwright, LIGHT)
+    launched = browser.launch(playwright)
     yield launched
     launched.close()
 
