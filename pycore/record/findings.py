@@ -63,7 +63,7 @@ def skills(
         share = strokes.about(2)
         if share.bias.high - share.bias.low < 2 * SHOWN:
             of_break = _of_the_green(share.bias, strokes.about(3).sd.high, found)
-            known["reading"] = replace(share, bias=of_break, n=breaking, logged=True)
+            known["reading"] = replace(share, bias=of_break, n=breaking, logged=True, untold=why)
     return known
 
 
