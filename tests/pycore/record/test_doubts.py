@@ -196,3 +196,14 @@ def test_a_start_that_was_seen_owes_nothing_to_the_slope():
     doubted = [replace(each, logged=replace(each.logged, tilt_sd=0.004)) for each in found]
     with_it, without = (at_once(skills(each, False))["reading"].bias for each in (doubted, found))
     assert with_it == without
+
+
+def test_a_spread_that_is_not_told_is_told_of_no_skill():
+    """One miss by far the farthest: no one spread describes these putts, of start, of pace or of reading."""
+    rng = np.random.default_rng(6)
+    ys = [*rng.normal(0, 0.1, 119), 1.5]
+    said = [evidence(putt(3.0, complex(0.6, y), 2.0, fall)) for y, fall in zip(ys, rng.uniform(0, 360, 120), strict=True)]
+    found = [each for each in said if not isinstance(each, str)]
+    known = at_once(skills(found, False))
+    assert {name for name, skill in known.items() if "lies farther off" in skill.untold} == {"start_line", "pace", "reading"}
+    assert not any(skill.untold for skill in at_once(skills(found[:-1], False)).values())
