@@ -58,8 +58,9 @@ class Mutant:
     @property
     def is_example(self) -> bool:
         """Whether it changes nothing but a question that the build exercises."""
-        texts = [each for each in ast.parse(self.file.read_text()).body if "EXAMPLES" in ast.unparse(each).split(" = ")[0]]
-        return self.file.stem == "examples" or any(each.lineno <= self.line <= (each.end_lineno or 0) for each in texts)
+        body = ast.parse(self.file.read_text()).body
+        named = [each for each in body if isinstance(each, ast.AnnAssign) and ast.unparse(each.target) == "EXAMPLES"]
+        return self.file.stem == "examples" or any(each.lineno <= self.line <= (each.end_lineno or 0) for each in named)
 
     def __str__(self) -> str:
         """Where it is, with the lines that differ."""

@@ -12,7 +12,7 @@ from pycore.putt.putt import Putt
 from pycore.putt.solve import solve
 from pycore.record import doubts
 from pycore.record.findings import BREAK, PACE, START_LINE, TILT, skills
-from pycore.record.logged import Logged, Measured, evidence, partition
+from pycore.record.logged import Logged, Measured, Unseen, evidence, partition
 from pycore.record.player import Coarse, Miss, Passed, fit
 from tests.prove.recovery import at_once
 
@@ -33,6 +33,13 @@ def test_how_coarsely_finishes_were_told_shows_in_the_numbers():
     step = FOOT / 2
     half = [putt(e.putt.distance, step * complex(round(e.stop.real / step), round(e.stop.imag / step))) for e in fine]
     assert doubts.step(half) == pytest.approx(step)
+
+
+@pytest.mark.parametrize(("made", "missing"), [(0, True), (2, True), (3, False), (20, False)])
+def test_holed_putts_that_are_not_there_are_missed(made, missing):
+    """Of 100 of 10 ft a 90-shooter holes 20 (Broadie 2014, secondary, from memory): half of that less 2.5 roots is 2.1."""
+    record = [putt(10 * FOOT, None if i < made else Unseen()) for i in range(100)]
+    assert (doubts.missing(record) is not None) == missing
 
 
 def test_misses_alone_tell_nothing_and_it_is_said(engine_ask):
