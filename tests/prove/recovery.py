@@ -15,7 +15,7 @@ from pycore.record.player import Skill
 from pycore.record.requests import FindingsFields
 from tests.pycore.record.conftest import PAST_M, Greens, putts_of, record, roll, shoot
 
-SHORT = 24
+SHORT = 30
 FOOT = 0.3048
 COVERED = (90.0, 98.0)  # of a hundred 95 % intervals
 FAIR = 100  # intervals of a kind that are enough for a bound of their own

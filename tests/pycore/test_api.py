@@ -168,14 +168,14 @@ def check(request):
     return reply
 
 
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=700, deadline=None)
 @given(putts, pace, strike, st.dictionaries(names, odd, max_size=2))
 def test_no_input_breaks_the_door(putt, pace, strike, wrong):
     fitting = strike if putt["ask"] == "roll" else pace
     check({**putt, **fitting, **wrong})
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=500, deadline=None)
 @given(putts, pace, strike)
 def test_every_putt_is_answered(putt, pace, strike):
     reply = check({**putt, **(strike if putt["ask"] == "roll" else pace)})
@@ -197,7 +197,7 @@ def test_every_green_of_stations_is_answered(name, distance, stimp, tilts):
     assert reply["ok"] or reply["code"] == "runs_away"
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=300, deadline=None)
 @given(st.text())
 def test_no_text_breaks_the_door(text):
     assert not json.loads(answer(text))["ok"]
