@@ -2,9 +2,9 @@
 
 import logging
 import mimetypes
-import random
 import socket
 import threading
+import weakref
 from http import HTTPStatus
 from pathlib import Path
 
@@ -67,7 +67,12 @@ class Site:
     def __init__(self, folder: Path, *more: Path) -> None:
         self.folder = folder
         self.more = more
-        self.port = _port()
+        # while it is stopped its port is given to nobody else
+        port = socket.socket()
+        port.bind(("localhost", 0))
+        port.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        weakref.finalize(self, port.close)
+        self.port: int = port.getsockname()[1]
         self._server: BaseWSGIServer | None = None
         self.start()
 
@@ -89,15 +94,6 @@ class Site:
             self._server.shutdown()
             self._server.server_close()
             self._server = None
-
-
-def _port() -> int:
-    """A free one below those that a system gives by itself: what is stopped finds it free when it starts again."""
-    while True:
-        port = random.randrange(20_000, 30_000)
-        with socket.socket() as probe:
-            if probe.connect_ex(("localhost", port)):
-                return port
 
 
 def serve(port: int, lan: bool) -> int:

@@ -97,6 +97,7 @@ def test_a_walk_loses_nothing_when_it_is_killed(phone: Any) -> None:
     def lay(slope: float, fall: float, count: int) -> None:
         sensor.show(40, 10)  # in the hand
         sensor.wait(200)
+        expect(page.locator(".measured .say")).not_to_contain_text("Lift it")  # it has felt the hand
         sensor.lie(slope, fall, bias_deg=(0.1, -0.2))
         sensor.wait(LIE_MS)
         expect(page.locator(".next")).to_contain_text(f"{count} taken", timeout=60_000)
