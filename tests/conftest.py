@@ -96,8 +96,11 @@ def playwright() -> Iterator[Playwright]:
 
 @pytest.fixture(scope="session")
 def forgetful(playwright: Playwright) -> Iterator[Browser]:
-    """One browser for all that need not be restarted: a new context in it knows nothing of the others."""
-    launched = browser.launch(playwright)
+    """One browser for all that need not be restarted: a new context in it knows nothing of the others.
+
+    The pages of a context share a process, and with it what has been compiled of the engine.
+    """
+    launched = browser.launch(playwright, "--process-per-site")
     yield launched
     launched.close()
 
