@@ -1,8 +1,8 @@
 """``python3 build mutate [FOLDER]``: small wrong changes to the engine, one at a time, and those that no test notices.
 
 mutmut makes the changes; each is tried in a fork of a process that has the tests' libraries loaded, without a file being
-written. The tests of a module are those of its own name, then those of its folder, then the door's and that of the page's
-table of fields; what passes them all is shown to mypy, as the test command would.
+written. The tests of a module are those of its own name, those that import it, those of its folder, then the door's and that
+of the page's table of fields; what passes them all is shown to mypy, as the test command would.
 """
 
 import ast
@@ -163,7 +163,9 @@ def _mistyped(mutant: Mutant | None = None) -> bool:
 def _tests(file: Path) -> list[str]:
     """Its own first: they notice soonest."""
     folder = TESTS / file.relative_to(ROOT / "pycore").parent
-    tests = [folder / f"test_{file.stem}.py", *sorted(folder.glob("test_*.py")), *DOOR]
+    imported = ".".join(file.relative_to(ROOT).with_suffix("").parts) + " import"
+    naming = [test for test in sorted(TESTS.rglob("test_*.py")) if imported in test.read_text()]
+    tests = [folder / f"test_{file.stem}.py", *naming, *sorted(folder.glob("test_*.py")), *DOOR]
     return list(dict.fromkeys(str(test) for test in tests if test.exists()))
 
 

@@ -73,7 +73,7 @@ class Site:
         port.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         weakref.finalize(self, port.close)
         self.port: int = port.getsockname()[1]
-        self._server: BaseWSGIServer | None = None
+        self._serving: tuple[BaseWSGIServer, threading.Thread] | None = None
         self.start()
 
     @property
@@ -86,14 +86,17 @@ class Site:
 
     def start(self) -> None:
         """Serve, at the same address as before."""
-        self._server = make_server("localhost", self.port, self.application(), threaded=True)
-        threading.Thread(target=self._server.serve_forever, daemon=True).start()
+        server = make_server("localhost", self.port, self.application(), threaded=True)
+        thread = threading.Thread(target=server.serve_forever, daemon=True)
+        thread.start()
+        self._serving = server, thread
 
     def stop(self) -> None:
-        if self._server:
-            self._server.shutdown()
-            self._server.server_close()
-            self._server = None
+        if self._serving:
+            server, thread = self._serving
+            server.shutdown()
+            thread.join()  # it lets go of the port at its end
+            self._serving = None
 
 
 def serve(port: int, lan: bool) -> int:
