@@ -9,7 +9,7 @@ import browser
 import dist
 from bench.answers import START
 from bench.row import Row, milliseconds
-from bench.start import COMPLETE, SNAPSHOT_KEPT, until
+from bench.start import COMPLETE, ROUNDS, SNAPSHOT_KEPT, start, until
 from server import Site
 
 PUTTS = 20_000
@@ -18,7 +18,6 @@ COUNTED_LIMIT = 1.0  # s
 FINDINGS_LIMIT = 3.0  # s
 FRAME_LIMIT = 0.050  # s
 START_LIMIT = 1.05  # times the start without a putt
-ROUNDS = 5
 SCROLLS = 3
 # No two alike, over two years, four in ten holed, every fourth with what else may be known
 FILL = """async count => {
@@ -79,16 +78,12 @@ SCROLL = """async () => {
   return taken.slice(2);
 }"""
 READY = "() => document.querySelector('.engine')?.textContent === ''"
-STARTED = f"""() => new Promise(resolve => {{
-  const ready = () => document.querySelector('.answer .pace') && ({READY})();
-  const look = () => (ready() ? resolve(performance.now()) : requestAnimationFrame(look));
-  look();
-}})"""
 
 
 def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
     site = Site(folder, dist.modules())
-    full, empty = (browser.open_store(playwright, store / f"browser-record-{name}") for name in ("full", "empty"))
+    stores = {kind: store / f"browser-record-{kind}" for kind in ("full", "empty")}
+    full, empty = (browser.open_store(playwright, each) for each in stores.values())
     page = full.new_page()
     page.goto(site.url + "licences.txt")  # the site's origin and policy, without the app's own engine
     page.evaluate(FILL, PUTTS)
@@ -100,10 +95,10 @@ def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
     page.close()
     for context in (full, empty):
         _settle(context, site)
-    with_putts, without = _starts(site, full, empty)
-    for context in (full, empty):
         context.close()
     site.stop()
+    starts = [{kind: start(playwright, each, site.url)["live"] for kind, each in stores.items()} for _ in range(ROUNDS)]
+    with_putts, without = (median(each[kind] for each in starts) for kind in stores)
     what = f"{PUTTS:,} putts"
     return [
         Row(f"findings of {what}", milliseconds(seconds), f"limit {FINDINGS_LIMIT:g} s", seconds / FINDINGS_LIMIT, 1),
@@ -144,16 +139,3 @@ def _scrolled(page: Page, site: Site) -> float:
     # The worst of all: what the first leaves behind is not to slow the third
     longest: list[float] = [max(page.evaluate(SCROLL)) for _ in range(SCROLLS)]
     return max(longest)
-
-
-def _starts(site: Site, *contexts: BrowserContext) -> list[float]:
-    """Seconds from navigation to the first answer, in turn, the first start of each left out."""
-    taken: list[list[float]] = [[] for _ in contexts]
-    for _ in range(ROUNDS + 1):
-        for context, own in zip(contexts, taken, strict=True):
-            page = context.new_page()
-            page.goto(site.url)
-            own.append(page.evaluate(STARTED) / 1e3)
-            page.wait_for_timeout(300)
-            page.close()
-    return [median(own[1:]) for own in taken]

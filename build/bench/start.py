@@ -52,8 +52,8 @@ def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
             # Stores of their own: what a browser compiled in one round must not help the next
             mine, theirs = store / f"ours-{times}-{number}", store / f"plain-{times}-{number}"
             url = _visit(playwright, mine, folder)
-            taken["first"].append(_start(playwright, mine, url, times)["live"])
-            later = _start(playwright, mine, url, times)
+            taken["first"].append(start(playwright, mine, url, times)["live"])
+            later = start(playwright, mine, url, times)
             taken["later"].append(later["live"])
             taken["painted"].append(later["painted"])
             _make(playwright, theirs)
@@ -68,7 +68,7 @@ def rows(playwright: Playwright, folder: Path, store: Path) -> list[Row]:
     return result
 
 
-def _start(playwright: Playwright, store: Path, url: str, times: int) -> dict[str, float]:
+def start(playwright: Playwright, store: Path, url: str, times: int = 1) -> dict[str, float]:
     """Seconds from navigation until the app has painted the last read, and until its engine has answered."""
     context = browser.open_store(playwright, store)
     page = context.new_page()
