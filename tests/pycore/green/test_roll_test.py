@@ -51,6 +51,13 @@ def test_stimpmeter_lengths_of_the_engines_green(stimp_ft, slope):
     assert (found.stimp_ft, found.slope) == pytest.approx((stimp_ft, slope), abs=EXACT_FT)
 
 
+@pytest.mark.parametrize("time", [1.0, 4.0, 20.0])
+def test_both_ends_of_the_time_and_the_measure_leave_a_roll_unsure(time):
+    """Propagation of errors by hand, of a = 2 d / t^2: a share of 2 per share of the time, of 1 per share of the distance."""
+    found = slowing(Roll(3.0, time, True), putted=False)
+    assert found.sd / found.value == pytest.approx(math.hypot(2 * math.sqrt(2) * TAP / time, MEASURE), rel=1e-3)
+
+
 @pytest.mark.parametrize("slope", [-0.03, 0.0, 0.005, 0.02])
 @pytest.mark.parametrize("launch", [1.5, 2.4])
 def test_rolls_without_error_give_the_green_back(slope, launch):

@@ -4,6 +4,7 @@ import json
 
 import numpy as np
 import pytest
+from scipy.stats import t as student
 
 from pycore import api
 from pycore.senses import feel as feet
@@ -137,3 +138,11 @@ def test_the_trials_still_needed_settle_it():
     times = -(-(3 + pair["more"]) // 3)
     settled = ask(ask="feel", trials=made * times)["sides"][0]
     assert settled["differs"] or settled["more"] == 0
+
+
+@pytest.mark.parametrize("samples", [1, 2])
+@pytest.mark.parametrize("ratio", [0.3, 0.8, 1.3, 2.0, 5.0])
+def test_trials_still_needed_are_the_fewest_that_will_do(samples, ratio):
+    """Of each sample the least n with t(0.975, samples (n - 1)) sd sqrt(samples / n) <= reach, by SciPy's t."""
+    least = next(n for n in range(2, 1000) if student.ppf(0.975, samples * (n - 1)) * ratio * (samples / n) ** 0.5 <= 1)
+    assert feet._needed(ratio * 0.7, 0.7, samples) == least

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from pycore.stroke.bell import Bell, _mean
+from pycore.stroke.bell import Bell, _mean, lay, shape
 
 
 def test_of_several_bells_mean_and_variance_are_those_of_their_mixture():
@@ -18,3 +18,17 @@ def test_of_several_bells_mean_and_variance_are_those_of_their_mixture():
         assert middle == pytest.approx(weights @ at)
         assert variance == pytest.approx(weights @ (own + at**2) - (weights @ at) ** 2)
     assert (found.misfit, found.likeness) == pytest.approx((1.0, 0.5))
+
+
+@pytest.mark.parametrize("noise", [0.05, 0.1, 0.2, 0.4])
+def test_the_likeness_is_the_share_of_the_turning_that_is_no_noise(noise):
+    """A share of the sum of squares, which is one less the noise's: R^2 of a fit through the origin."""
+    chance = np.random.default_rng(4)
+    times = np.linspace(0.0, 1.0, 61)
+    true = np.array([shape(time, 0.2, 0.8, 2.0, 2.0) for time in times])
+    true /= true.max()
+    half = list(zip(times.tolist(), (true + chance.normal(0, noise, len(times))).tolist(), strict=True)), 0.2, 0.8
+    (found,) = lay([half])
+    expected = 1 - len(times) * noise**2 / (true @ true + len(times) * noise**2)
+    assert found.likeness == pytest.approx(expected, abs=0.1)
+    assert (found.start, found.end) == pytest.approx((0.2, 0.8), abs=0.2)
