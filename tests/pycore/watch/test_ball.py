@@ -29,3 +29,14 @@ def test_a_ball_skids_evenly_then_rolls_evenly(slope_percent, slip):
     ]
     places = ball.places([0.5 + each for each in (*skidding, *(skids + rolling))])
     assert [x for x, _ in places] == pytest.approx(by_hand, abs=1e-4)
+
+
+@pytest.mark.parametrize("fall_deg", [40, 90, 150, -100])
+@pytest.mark.parametrize("aim_deg", [-35, 0, 25])
+def test_a_rolling_ball_is_slowed_at_first_by_what_of_the_slope_lies_along_its_start(fall_deg, aim_deg):
+    """As much as it loses of its speed in the first twentieth of a second of the roll."""
+    putt = Putt(4.0, Surface(Station.measured(0.0, 3, fall_deg)), 9.0)
+    aim, soon = np.radians(aim_deg), 0.05
+    way = Way(putt, 2.5, aim)
+    lost = (putt.roll(2.5, aim).at(0.0).speed - way.speed(soon)) / soon
+    assert way.slowing == pytest.approx(lost, rel=0.03)
