@@ -1,8 +1,9 @@
 """``python3 build mutate [FOLDER]``: small wrong changes to the engine, one at a time, and those that no test notices.
 
 mutmut makes the changes; each is tried in a fork of a process that has the tests' libraries loaded, without a file being
-written. The tests of a module are those of its own name, those that import it, those of its folder, then the door's and that
-of the page's table of fields; what passes them all is shown to mypy, as the test command would.
+written. The tests of a module are those of its own name, those that import it, those of its folder, then the door's, that of
+the page's table of fields and the short forms of the folder's proofs; what passes them all is shown to mypy, as the test
+command would.
 """
 
 import ast
@@ -28,6 +29,8 @@ from environment import LOCKS, ROOT, SetupError
 
 TESTS = ROOT / "tests" / "pycore"
 DOOR = TESTS / "test_api.py", ROOT / "tests" / "site" / "test_protocol.py"
+PROOFS = ROOT / "tests" / "prove"
+SHORT_FORM = f"{ROOT / 'tests' / 'site' / 'test_prove.py'}::test_short_form"
 LONGEST_S = 300  # of the processor's time for one mutant's tests; one that runs for ever is noticed
 
 
@@ -166,7 +169,14 @@ def _tests(file: Path) -> list[str]:
     imported = ".".join(file.relative_to(ROOT).with_suffix("").parts) + " import"
     naming = [test for test in sorted(TESTS.rglob("test_*.py")) if imported in test.read_text()]
     tests = [folder / f"test_{file.stem}.py", *naming, *sorted(folder.glob("test_*.py")), *DOOR]
-    return list(dict.fromkeys(str(test) for test in tests if test.exists()))
+    return [*dict.fromkeys(str(test) for test in tests if test.exists()), *_proofs(file.parent.name)]
+
+
+def _proofs(folder: str) -> list[str]:
+    """The short forms of those that ask what is in this folder themselves; in a browser the site's engine would answer."""
+    texts = {path.stem: path.read_text() for path in sorted(PROOFS.glob("*.py"))}
+    asking = [name for name, text in texts.items() if f"from pycore.{folder}." in text and "import browser" not in text]
+    return [f"{SHORT_FORM}[{name}]" for name in asking]
 
 
 class _Finder(MetaPathFinder, Loader):
