@@ -40,3 +40,11 @@ def test_a_second_mark_is_met_when_floors_differ_so_much_and_no_more(slower, sd,
     sounds = [click(1.0), *(click(1.0 + time_to(mark, 2.6, 9.0 / slower)) for mark in marks)]
     (putt,) = row(sounds, marks, Floor(told, sd * told), None)
     assert [mark for mark, _ in putt.met] == met
+
+
+@pytest.mark.parametrize(("launch", "met"), [(2.0, 1), (5.8, 1), (6.4, 0), (9.0, 0)])
+def test_nothing_that_is_faster_than_a_putt_of_30_m_is_one(launch, met):
+    """Such a putt leaves at 5.7 m/s on a green of 10 ft: v^2 = 2 a S."""
+    assert (2 * slowing(10) * 30) ** 0.5 == pytest.approx(5.7, abs=0.1)
+    sounds = [click(1.0), click(1.0 + time_to(1.5, launch, 10))]
+    assert len(row(sounds, (1.5,), Floor(slowing(10), 0.0), None)) == met

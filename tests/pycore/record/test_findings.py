@@ -249,6 +249,10 @@ def test_greens_that_break_more_than_logged_are_told_from_the_misses(invented, l
     assert reading["bias_low"] < invented.players[player, 3, 0] < reading["bias_high"] < 0
     assert "The greens break more than you log" in reading["words"]
     assert "level" in reading["words"]
+    # a putt that does not break tells nothing of it
+    straight = {"slope_percent": 0, "aim_deg": 0, "read": "app", "result": "holed"}
+    level = [{**putt, **straight, "id": f"level-{i}"} for i, putt in enumerate(putts[:20])]
+    assert findings([*putts, *level])["skills"]["reading"]["n"] == reading["n"] == len(putts)
 
 
 def test_the_share_done_grows_to_the_end(players_putts):

@@ -93,6 +93,19 @@ def test_holed_missed_and_unseen(engine_ask):
     assert (lost["result"], lost["stop"]) == ("unseen", None)
 
 
+def test_a_ball_does_not_rest_where_the_hole_is(engine_ask):
+    """It would have dropped: then the hole was marked wrong, or another thing lies there. Half a foot beside it may."""
+    strike = Strike(9.0, (0.0, 0.0), 10.0, 1.95, 0.0)
+    camera = phone()
+    x, y = Rolled(strike).rest
+    for aside, result in ((0.0, "unseen"), (0.15, "missed")):
+        (marked,), _ = camera.see(np.array([[x, y + aside, 0.0]]))
+        asked = {**shown(strike, camera), "hole_px": [float(each) for each in marked], "distance_m": math.hypot(x, y + aside)}
+        told = engine_ask("watched", **asked, **READ)
+        assert told["result"] == result
+        assert ("something rests where the hole is" in [each["why"] for each in told["untold"]]) == (result == "unseen")
+
+
 @pytest.mark.parametrize("upto", [2.2, 2.6])
 def test_a_ball_that_rolls_away_from_a_low_lens_does_not_rest(engine_ask, upto):
     """Its film ends at 0.7 or 0.5 m/s: a metre and less over the green are then 2 px and less in the picture's height."""
