@@ -155,7 +155,8 @@ def _started(mutant: Mutant | None, tests: list[str]) -> int:
 def _mistyped(mutant: Mutant | None = None) -> bool:
     """Whether its types do not hold, or those of what there is."""
     with TemporaryDirectory() as folder:
-        mypy = [sys.executable, "-m", "mypy"]
+        # anew each time: what mypy remembers of the file it takes for the shadow's
+        mypy = [sys.executable, "-m", "mypy", "--no-incremental", "pycore"]
         if mutant:
             changed = Path(folder) / mutant.file.name
             changed.write_text(mutant.changed)

@@ -6,6 +6,7 @@ from math import degrees
 import numpy as np
 import pytest
 
+from pycore.green.survey import _gain
 from pycore.green.surveyed import Surveyed
 from pycore.green.walked import walked
 from pycore.putt.doubt import Doubt, read_sds
@@ -216,6 +217,18 @@ def test_slopes_of_a_kept_putt_lie_and_fall_on_the_map_as_on_the_putt(engine_ask
     )
     assert refused("survey_points", **{**putt, "hole": [2, 3]})["field"] == "hole"
     assert refused("survey_points", **{**putt, "distance_m": 0.6})["field"] == "slopes[0].at_m"
+
+
+def test_what_a_reading_teaches_is_what_it_takes_off_all_variances():
+    """The trace of S - S H' (H S H' + noise)^-1 H S, of a reading of two parts of a normal vector (numpy)."""
+    chance = np.random.default_rng(8)
+    root = chance.normal(size=(8, 8))
+    doubt, noise = root @ root.T, 0.3
+    for i in (0, 4):
+        read = doubt[[i, i + 1]]
+        left = doubt - read.T @ np.linalg.inv(read[:, [i, i + 1]] + noise * np.eye(2)) @ read
+        gain = _gain(doubt[i].tolist(), doubt[i + 1].tolist(), i, noise)
+        assert gain == pytest.approx(np.trace(doubt) - np.trace(left))
 
 
 @pytest.mark.parametrize("side", ["left", "right", "none"])

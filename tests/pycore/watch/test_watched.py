@@ -93,6 +93,15 @@ def test_holed_missed_and_unseen(engine_ask):
     assert (lost["result"], lost["stop"]) == ("unseen", None)
 
 
+def test_a_ball_that_is_seen_well_beyond_the_hole_has_missed(engine_ask):
+    """Where it stops is then not told, whatever comes of it later."""
+    beyond = Strike(2.0, (0.0, 0.0), 10.0, 2.4, math.radians(4.0))
+    told = engine_ask("watched", **shown(beyond, phone(), upto=1.6), **READ)
+    assert Rolled(beyond).at(1.6)[0] > 2.3
+    assert (told["result"], told["stop"]) == ("missed", None)
+    assert "the ball left the picture beyond the hole" in [each["why"] for each in told["untold"]]
+
+
 def test_a_ball_does_not_rest_where_the_hole_is(engine_ask):
     """It would have dropped: then the hole was marked wrong, or another thing lies there. Half a foot beside it may."""
     strike = Strike(9.0, (0.0, 0.0), 10.0, 1.95, 0.0)
