@@ -93,10 +93,13 @@ def peak(f: Function, x: float, step: float, enough: float, tolerance: float) ->
             break
         bend = (fleft - fx) / (left - x) - (fright - fx) / (right - x)
         slope = (fleft - fx) / (left - x) * (x - right) - (fright - fx) / (right - x) * (x - left)
-        t = x + slope / (2 * bend) if bend else x
-        if abs(t - x) < tolerance / 4 or not left < t < right:
-            # the parabola has settled or failed: look into the wider side
-            t = (x + right) / 2 if right - x > x - left else (x + left) / 2
+        t = x - slope / (2 * bend) if bend else x
+        wider = 1 if right - x > x - left else -1
+        if not left < t < right:
+            t = (x + (right if wider > 0 else left)) / 2
+        elif abs(t - x) < tolerance / 4:
+            # the parabola has settled: what lies close by shows whether it is the peak
+            t = x + wider * tolerance / 3
         ft = f(t)
         if ft > fx:
             if t > x:

@@ -38,6 +38,18 @@ def test_peak(start):
     assert value == pytest.approx(0, abs=2e-3)
 
 
+def test_the_peak_of_a_parabola_is_where_the_first_parabola_says():
+    """Three values to begin with, a few to bring it between them, one there, and one close by on either side."""
+    calls = []
+
+    def parabola(x):
+        calls.append(x)
+        return -((x - 0.7) ** 2)
+
+    assert peak(parabola, 0.2, 0.1, inf, 1e-6)[0] == pytest.approx(0.7, abs=1e-9)
+    assert len(calls) <= 9
+
+
 def test_peak_stops_where_it_is_high_enough():
     calls = []
 

@@ -51,6 +51,13 @@ def test_stimpmeter_lengths_of_the_engines_green(stimp_ft, slope):
     assert (found.stimp_ft, found.slope) == pytest.approx((stimp_ft, slope), abs=EXACT_FT)
 
 
+def test_lengths_that_scatter_leave_the_mean_as_unsure_as_their_pooled_spread_makes_it():
+    """On the level the speed is the mean length: of two balls each way its variance is the pooled one over four."""
+    out, back = [3.0, 3.4], [2.9, 3.5]
+    pooled = (np.var(out, ddof=1) + np.var(back, ddof=1)) / 2
+    assert stimpmeter(out, back).stimp_sd_ft * FOOT == pytest.approx((pooled / 4) ** 0.5, rel=1e-3)
+
+
 @pytest.mark.parametrize("time", [1.0, 4.0, 20.0])
 def test_both_ends_of_the_time_and_the_measure_leave_a_roll_unsure(time):
     """Propagation of errors by hand, of a = 2 d / t^2: a share of 2 per share of the time, of 1 per share of the distance."""

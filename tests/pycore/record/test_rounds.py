@@ -4,8 +4,10 @@ import json
 
 import numpy as np
 import pytest
+from scipy.stats import t as student
 
 from pycore.api import answer
+from pycore.record.rounds import PRIOR_PUTTS
 
 FOOT = 0.3048
 
@@ -42,6 +44,15 @@ def test_gained_is_the_published_expectation_less_the_putts(feet, putts):
     said = counted([played(hole(1, feet, "missed", "holed"))])
     assert said["all"]["expected_putts"] == pytest.approx(putts, abs=0.006)
     assert said["all"]["gained"] == said["rounds"][0]["gained"] == pytest.approx(putts - 2, abs=0.006)
+
+
+def test_of_one_putt_the_published_spread_alone_is_known():
+    """Its interval is Student's t (SciPy) of the putts that the spread counts for, times that spread: of 10 ft 40 in 100 are
+    holed with one putt and 1 takes three (M. Broadie, Every Shot Counts, 2014)."""
+    said = counted([played(hole(1, 10, "holed"))])["all"]
+    putts, shares = np.array([1, 2, 3]), np.array([0.40, 0.59, 0.01])
+    reach = student.ppf(0.975, PRIOR_PUTTS) * (shares @ putts**2 - (shares @ putts) ** 2) ** 0.5
+    assert said["gained_high"] - said["gained"] == pytest.approx(reach, rel=1e-3)
 
 
 def test_against_the_amateur_the_same_putts_gain_more():
