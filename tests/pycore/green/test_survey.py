@@ -219,6 +219,15 @@ def test_slopes_of_a_kept_putt_lie_and_fall_on_the_map_as_on_the_putt(engine_ask
     assert refused("survey_points", **{**putt, "distance_m": 0.6})["field"] == "slopes[0].at_m"
 
 
+@pytest.mark.parametrize("fall", [20, 110, 200, 300])
+def test_a_plane_falls_everywhere_the_way_that_was_read(engine_ask, fall):
+    even = [{"x_m": x, "y_m": y, "slope_percent": 2, "fall_deg": fall, "sd_percent": 0.12} for x, y in walk(4)]
+    told = engine_ask("survey", points=even, at=[[3, 4], [7.5, 8]])
+    for tilt in (*told["at"], *(each for each in told["grid"] if 2 < each["x_m"] < 10 and 2 < each["y_m"] < 10)):
+        assert tilt["fall_deg"] == pytest.approx(fall, abs=0.2)
+        assert tilt["slope_percent"] == pytest.approx(2, abs=0.05)
+
+
 def test_what_a_reading_teaches_is_what_it_takes_off_all_variances():
     """The trace of S - S H' (H S H' + noise)^-1 H S, of a reading of two parts of a normal vector (numpy)."""
     chance = np.random.default_rng(8)
