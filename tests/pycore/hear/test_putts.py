@@ -48,3 +48,12 @@ def test_nothing_that_is_faster_than_a_putt_of_30_m_is_one(launch, met):
     assert (2 * slowing(10) * 30) ** 0.5 == pytest.approx(5.7, abs=0.1)
     sounds = [click(1.0), click(1.0 + time_to(1.5, launch, 10))]
     assert len(row(sounds, (1.5,), Floor(slowing(10), 0.0), None)) == met
+
+
+@pytest.mark.parametrize(("late", "met"), [(0.0, [0, 1, 2]), (-0.35, [0, 1])])
+def test_a_third_sound_too_soon_for_a_ball_that_slows_is_not_its_mark(late, met):
+    marks = (1.0, 2.0, 3.0)
+    times = [time_to(mark, 2.6, 9.0) for mark in marks]
+    sounds = [click(1.0), *(click(1.0 + each) for each in (*times[:2], times[2] + late))]
+    (putt,) = row(sounds, marks, None, None)
+    assert [mark for mark, _ in putt.met] == met
