@@ -38,6 +38,13 @@ def one(i=0, **fields):
     }
 
 
+def grows(putts):
+    """The share that is told while one waits never falls."""
+    shares = list(answer_findings(parse(FindingsFields, {"putts": putts})))
+    assert shares == sorted(shares)
+    assert 0 <= shares[0] < shares[-1] <= 1
+
+
 @pytest.fixture(scope="module")
 def players_putts(invented, logged):
     return logged(invented, 0, False)
@@ -140,6 +147,15 @@ def test_a_change_is_called_only_where_there_is_one(invented, logged):
     assert not any(change["beyond_chance"] for change in same)
     assert any(change["beyond_chance"] for change in other)
     assert np.ptp([invented.players[i][3][0] for i in (0, 2)]) > 0.1
+
+
+@pytest.mark.parametrize(("since", "changes"), [(19, 0), (20, 6)])
+def test_a_change_is_looked_for_from_twenty_putts_a_side_on(players_putts, since, changes):
+    days = [("2026-03-10", 20), ("2026-06-10", since)]
+    dated = [f"{day}T10:{i:02}:00Z" for day, count in days for i in range(count)]
+    putts = [{**putt, "at": at} for putt, at in zip(players_putts, dated, strict=False)]
+    assert len(findings(putts)["changes"]) == changes
+    grows(putts)
 
 
 def test_a_change_is_called_however_many_putts_there_are_since(invented, logged):
@@ -256,9 +272,7 @@ def test_greens_that_break_more_than_logged_are_told_from_the_misses(invented, l
 
 
 def test_the_share_done_grows_to_the_end(players_putts):
-    shares = list(answer_findings(parse(FindingsFields, {"putts": players_putts})))
-    assert shares == sorted(shares)
-    assert 0 <= shares[0] < shares[-1] <= 1
+    grows(players_putts)
 
 
 def test_the_tours_shares_stand_beside_the_players(published):
