@@ -23,9 +23,9 @@ def spread_on(readings, turn):
     found = walked([replace(each, place=each.place * by, gradient=each.gradient * by) for each in readings], MISPLACED)
     surface = Surveyed(found.relief, BALL * by, (HOLE - BALL) / abs(HOLE - BALL) * by)
     putt = Putt(abs(HOLE - BALL), surface, 10.0, 0.3)
-    read = solve(putt)
-    assert read
-    return spread(putt, read, surface, found.survey)
+    solved = solve(putt)
+    assert solved
+    return spread(putt, solved, surface, found.survey)
 
 
 @pytest.mark.parametrize("turn", [50, 90, -130])
