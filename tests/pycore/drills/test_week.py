@@ -32,22 +32,20 @@ def test_each_session_can_be_planned(engine_ask):
 
 
 def test_each_session_serves_what_it_is_for(engine_ask):
-    """What weighs most in each, then what else weighs: common practice."""
+    """In tenths of the session, what it is most for and then what else: assumed, about half of it for its own skill."""
     served = {
-        "Greens": ["reading", "pace"],
-        "Long putts": ["pace"],
-        "Short putts": ["start_line", "alignment"],
-        "In the room": ["tempo"],
-        "Light": ["tempo"],
-        "Warm-up": ["pace"],
+        "Greens": {"reading": 4, "pace": 3},
+        "Long putts": {"pace": 5},
+        "Short putts": {"start_line": 4, "alignment": 3},
+        "In the room": {"tempo": 4},
+        "Light": {"tempo": 4},
+        "Warm-up": {"pace": 4},
     }
     for day in engine_ask("week", first_tee="2026-03-02", days_before=7)["days"]:
         for session in day["sessions"]:
-            weights = session["weights"]
-            most = sorted((skill for skill in weights if weights[skill] > 1), key=weights.__getitem__, reverse=True)
-            assert most == served[session["name"]]
-            assert len({weights[skill] for skill in most}) == len(most)
-            assert {weights[skill] for skill in weights if skill not in most} == {1}
+            weights, meant = session["weights"], served[session["name"]]
+            assert {skill: round(10 * weights[skill] / sum(weights.values())) for skill in meant} == meant
+            assert {weights[skill] for skill in weights.keys() - meant.keys()} == {1}
 
 
 @pytest.mark.parametrize("before", [1, 7])
