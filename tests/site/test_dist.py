@@ -108,8 +108,12 @@ def test_it_is_within_its_budget(dist, runtime_folder):
     assert offline.integrity(heaviest) == "sha256-VDCaWiz9dXsfD9vJCTySUD97NBUAEQMp2TJIcYORJxg=", (
         "a new one: weigh it and write down what it weighs"
     )
-    quickly = {name: len(offline.sent(content)) for name, content in offline.kept(files).items()}  # none weighs less at its best
-    assert offline.check_weight({**quickly, "pyodide.asm.wasm": 2_122_063}) < 3_500_000
+    weights = {name: len(offline.sent(content)) for name, content in offline.kept(files).items()}
+    if (
+        sum(weights.values()) > 3_500_000 - 2_122_063
+    ):  # packed quickly, which spares a quarter of a minute as long as it is enough
+        weights = offline.weights(files)
+    assert offline.check_weight({**weights, "pyodide.asm.wasm": 2_122_063}) < 3_500_000
 
 
 def test_a_site_over_its_budget_is_refused_with_the_heaviest_file_named():

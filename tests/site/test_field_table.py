@@ -9,6 +9,7 @@ import pytest
 
 import environment
 import field_table
+from pycore.api import ENDPOINTS
 from pycore.fields import Doc, Length, Range
 
 
@@ -85,3 +86,24 @@ def test_the_script_is_one_that_javascript_reads():
         check=True,
     )
     assert json.loads(done.stdout) == json.loads(json.dumps([{"read": "Request"}, field_table.rows(asked)]))
+
+
+UNITS = {"m", "ft", "m/s", "m/s2", "s", "minutes", "days", "a second", "degrees", "%", "of the roll", "px", ""}
+
+
+def test_the_apps_fields_speak_to_a_person():
+    """Units are those that the page has words for; no label and no explanation is shouted."""
+    units, words = set(), []
+
+    def look(taken):
+        units.add(taken.get("unit", ""))
+        for inner in (taken.get("entry"), *taken.get("forms", ())):
+            if inner:
+                look(inner)
+
+    for fields in field_table.rows({name: (each.request, each.reply) for name, each in ENDPOINTS.items()}).values():
+        for row in fields.values():
+            look(row)
+            words += [row["label"], row["more"]]
+    assert units <= UNITS
+    assert not [text for text in words if (text.isupper() and len(text) > 4) or "XX" in text]

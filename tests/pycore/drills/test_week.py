@@ -60,5 +60,6 @@ def test_the_month_before(engine_ask):
 
 
 def test_what_is_no_day(refused):
-    assert refused("week", first_tee="next Thursday", days_before=3)["field"] == "first_tee"
+    refusal = refused("week", first_tee="next Thursday", days_before=3)
+    assert (refusal["code"], refusal["field"]) == ("bad_field", "first_tee")
     assert refused("week", first_tee="2026-03-02", days_before=8)["field"] == "days_before"

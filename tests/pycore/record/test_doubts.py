@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import UTC, datetime
 from math import hypot
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -40,6 +41,13 @@ def test_holed_putts_that_are_not_there_are_missed(made, missing):
     """Of 100 of 10 ft a 90-shooter holes 20 (Broadie 2014, secondary, from memory): half of that less 2.5 roots is 2.1."""
     record = [putt(10 * FOOT, None if i < made else Unseen()) for i in range(100)]
     assert (doubts.missing(record) is not None) == missing
+
+
+@pytest.mark.parametrize(("off", "said"), [(0.11, ""), (0.21, "The slopes as logged are off by about 21 %")])
+def test_slopes_that_are_far_off_leave_no_spread(off, said):
+    found = SimpleNamespace(tilt_off=off, priors=(), numbers=(), places=())
+    assert doubts.untold(found, []).startswith(said)
+    assert bool(doubts.untold(found, [])) == bool(said)
 
 
 def test_misses_alone_tell_nothing_and_it_is_said(engine_ask):

@@ -81,6 +81,9 @@ def test_all_is_the_rounds_together():
     far = said["all"]["bands"][-1]
     assert (far["three_putts"], far["one_putts"], far["holes"]) == (1, 0, 1)
     assert far["three_published"] == pytest.approx(0.075)  # between 5 and 10 %
+    far = counted([played(hole(1, 40, "holed"), hole(2, 50, "holed"))])["all"]["bands"][-1]
+    assert far["holes"] == 2
+    assert far["three_published"] == pytest.approx((0.10 + 0.17) / 2)  # the mean of its putts
     assert counted([])["all"]["gained"] == 0
 
 
@@ -134,6 +137,15 @@ def a_round(rng, at, one, name):
     """Eighteen first putts of 10 ft; never three putts."""
     holes = [hole(i + 1, 10, *["missed"] * int(rng.random() > one), "holed") for i in range(18)]
     return {**played(*holes, name=name), "at": at}
+
+
+@pytest.mark.parametrize(("day", "late"), [("2026-04-03", True), ("2026-04-02", False)])
+def test_the_last_four_weeks_are_twenty_eight_days(day, late):
+    """A bad round 28 days before the last one is among the last; one of a day earlier is among those before."""
+    rng = np.random.default_rng(3)
+    rounds = [a_round(rng, at, one, at) for at, one in (("2026-01-01", 1.0), (day, 0.0), ("2026-05-01", 1.0))]
+    change = counted(rounds)["changes"][0]
+    assert (change["now"] < change["before"]) == late
 
 
 def test_a_change_of_season_is_called_where_there_is_one():

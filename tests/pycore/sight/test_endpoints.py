@@ -65,6 +65,15 @@ def test_the_ball_of_a_view_ends_at_the_hole():
         assert min(vs) - 5 < line[-1][2] < max(vs) + 5
 
 
+def test_the_ball_is_aimed_at_a_spot_beside_the_hole():
+    """As far from it as the read says: in the picture that many hole's widths to its left, where the green falls right."""
+    value, read = ask(ask="view", **VIEW, **PUTT)["value"], ask(ask="read", **PUTT)["value"]
+    us, vs = zip(*value["hole"], strict=True)
+    wide, middle = max(us) - min(us), (max(us) + min(us)) / 2
+    assert (middle - value["spot"][0]) / wide == pytest.approx(read["aim_offset_m"] / 0.108, rel=0.02)
+    assert min(vs) < value["spot"][1] < max(vs)
+
+
 def test_chalk_lies_high_chosen_low_on_the_side_that_borrows():
     """The green falls right: the soft ball swings farthest left."""
     rows = ask(ask="chalk", **PUTT, every_m=0.5)["value"]["rows"]
