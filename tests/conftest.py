@@ -17,6 +17,13 @@ import runtime
 from server import Site
 
 PHONE = {"viewport": browser.PHONE, "has_touch": True}
+SENSORS = ["accelerometer", "gyroscope", "magnetometer"]  # as phones give leave for
+TOUCHED: dict[str, Any] = {"has_touch": True, "permissions": SENSORS}
+IDLE_ENGINE = """async () => {
+  const { createEngine } = await import('/engine/client.js');
+  globalThis.engine = createEngine({ onState() {} });
+  await engine.ask('read', { distance_m: 3, stimp_ft: 10, slope_percent: 2, fall_deg: 90, past_m: 0.3 });
+}"""
 
 expect.set_options(timeout=30_000)  # ms; a busy machine starts an engine in more than the usual five seconds
 
@@ -103,6 +110,26 @@ def forgetful(playwright: Playwright) -> Iterator[Browser]:
     launched = browser.launch(playwright, "--process-per-site")
     yield launched
     launched.close()
+
+
+@pytest.fixture(scope="session")
+def installed(dist: Path, modules: Path, forgetful: Browser, until: Any) -> Iterator[tuple[BrowserContext, str]]:
+    """A context in which the app has been used before, so that it starts as on the second day; and its address.
+
+    Its first page stays open with an engine that nobody asks: what the browser has compiled for it is there for the
+    engines of the others, which spares each a second of the processor's time.
+    """
+    served = Site(dist, modules)
+    context = forgetful.new_context(viewport=browser.PHONE, **TOUCHED)
+    first = context.new_page()
+    first.goto(served.url)
+    # the engine's memory, which spares each later start two seconds
+    until(first, "caches.open('borrowline-snapshots').then((kept) => kept.keys()).then((kept) => kept.length)", seconds=90)
+    first.goto(served.url + "licences.txt")
+    first.evaluate(IDLE_ENGINE)
+    yield context, served.url
+    context.close()
+    served.stop()
 
 
 type OpenBrowser = Callable[..., BrowserContext]

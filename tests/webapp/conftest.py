@@ -3,7 +3,6 @@
 import json
 import re
 from collections.abc import Callable, Iterator
-from pathlib import Path
 from typing import Any, Literal
 
 import pytest
@@ -12,7 +11,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, exp
 import browser
 import environment
 from pycore import api
-from server import Site
+from tests.conftest import TOUCHED
 
 KEY = "borrowline"
 TWIN = "borrowline-twin"
@@ -47,13 +46,6 @@ MISFITS = """() => {
   });
   return [...wide.map(e => told('wide', e)), ...cut.map(e => told('cut', e)), ...small.map(e => told('small', e))];
 }"""
-IDLE_ENGINE = """async () => {
-  const { createEngine } = await import('/engine/client.js');
-  globalThis.engine = createEngine({ onState() {} });
-  await engine.ask('read', { distance_m: 3, stimp_ft: 10, slope_percent: 2, fall_deg: 90, past_m: 0.3 });
-}"""
-SENSORS = ["accelerometer", "gyroscope", "magnetometer"]  # as phones give leave for
-TOUCHED: dict[str, Any] = {"has_touch": True, "permissions": SENSORS}
 SCREEN = {"viewport", "color_scheme", "reduced_motion"}
 
 
@@ -119,26 +111,6 @@ class Phone:
             self.page.set_viewport_size({"width": width, "height": height})
             self.page.evaluate("() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))")
             yield width, height
-
-
-@pytest.fixture(scope="session")
-def installed(dist: Path, modules: Path, forgetful: Browser, until: Any) -> Iterator[tuple[BrowserContext, str]]:
-    """A context in which the app has been used before, so that it starts as on the second day; and its address.
-
-    Its first page stays open with an engine that nobody asks: what the browser has compiled for it is there for the
-    engines of the others, which spares each a second of the processor's time.
-    """
-    served = Site(dist, modules)
-    context = forgetful.new_context(viewport=browser.PHONE, **TOUCHED)
-    first = context.new_page()
-    first.goto(served.url)
-    # the engine's memory, which spares each later start two seconds
-    until(first, "caches.open('borrowline-snapshots').then((kept) => kept.keys()).then((kept) => kept.length)", seconds=90)
-    first.goto(served.url + "licences.txt")
-    first.evaluate(IDLE_ENGINE)
-    yield context, served.url
-    context.close()
-    served.stop()
 
 
 @pytest.fixture
