@@ -146,3 +146,10 @@ def test_trials_still_needed_are_the_fewest_that_will_do(samples, ratio):
     """Of each sample the least n with t(0.975, samples (n - 1)) sd sqrt(samples / n) <= reach, by SciPy's t."""
     least = next(n for n in range(2, 1000) if student.ppf(0.975, samples * (n - 1)) * ratio * (samples / n) ** 0.5 <= 1)
     assert feet._needed(ratio * 0.7, 0.7, samples) == least
+
+
+def test_the_curves_have_a_point_each_half_per_cent():
+    curves = ask(ask="feel", trials=[])["curves"]
+    assert [curve["fall"] for curve in curves] == list(feet.FALLS)
+    for curve in curves:
+        assert [felt for felt, _, _ in curve["points"]] == [0.5 * i for i in range(1, 9)]
