@@ -3,13 +3,18 @@
 from playwright.sync_api import Page
 
 
-def touch(page: Page, picture: str, place: tuple[float, float], size: tuple[int, int]) -> None:
-    """As a finger does, wherever the page is scrolled to: on the element ``picture``, which shows ``size`` pixels."""
+def touch(page: Page, picture: str, size: tuple[int, int], *places: tuple[float, float]) -> None:
+    """As a finger does, wherever the page is scrolled to: on the element ``picture``, which shows ``size`` pixels.
+
+    Of several places the next is touched before the page has drawn what the last one did.
+    """
     page.locator(picture).evaluate(
-        """(shown, [x, y]) => {
+        """(shown, places) => {
           const box = shown.getBoundingClientRect();
-          const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
-          shown.dispatchEvent(new MouseEvent('click', at));
+          for (const [x, y] of places) {
+            const at = { clientX: box.left + x * box.width, clientY: box.top + y * box.height, bubbles: true };
+            shown.dispatchEvent(new MouseEvent('click', at));
+          }
         }""",
-        [place[0] / size[0], place[1] / size[1]],
+        [[x / size[0], y / size[1]] for x, y in places],
     )

@@ -86,7 +86,7 @@ def ready(page: Page, url: str, known: Told) -> None:
 
 
 def touch(page: Page, place: tuple[float, float], size: tuple[int, int] = SIZE) -> None:
-    touching.touch(page, ".film", place, size)
+    touching.touch(page, ".film", size, place)
 
 
 def mark(page: Page, known: Told, size: tuple[int, int] = SIZE) -> None:

@@ -100,7 +100,7 @@ def _watch(phone: Phone, _: int) -> None:
     phone.wait("document.querySelector('.watch-says')?.textContent === 'Touch the ball'")
     phone.page.get_by_role("button", name="Keep pictures").click()
     for mark in marks:
-        touching.touch(phone.page, ".film", mark, (1, 1))
+        touching.touch(phone.page, ".film", (1, 1), mark)
     phone.wait("document.querySelector('.watch-says')?.textContent.startsWith('Working')")
 
 

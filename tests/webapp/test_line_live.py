@@ -106,9 +106,9 @@ def test_the_line_stays_on_the_green_while_the_phone_turns(filmed: Page, soon: A
     wide, high = video.evaluate("video => [video.videoWidth, video.videoHeight]")
     assert wide / high == pytest.approx(SIZE[0] / SIZE[1], abs=0.01)
     is_taken_without_a_scroll(page)
-    touch(page, ".photo", SEEN.pixel(0, 0), SIZE)
+    touch(page, ".photo", SIZE, SEEN.pixel(0, 0))
     expect(page.get_by_text("Touch the middle of the hole")).to_be_visible()
-    touch(page, ".photo", SEEN.pixel(PUTT["distance_m"], 0), SIZE)
+    touch(page, ".photo", SIZE, SEEN.pixel(PUTT["distance_m"], 0))
     expect(page.get_by_text("Stand still, or mark again")).to_be_visible()
     expect(page.get_by_text("Off by up to")).to_be_visible()
     for attitude, green in ((HELD, SEEN), (TURNED, Photograph(PUTT, left_deg=-8, down_deg=PITCH_DEG + 4))):

@@ -51,7 +51,7 @@ def open_photo(page: Page, path: Path) -> None:
 
 
 def touch(page: Page, x: float, y: float) -> None:
-    touching.touch(page, "canvas#photo", (x, y), SIZE)
+    touching.touch(page, "canvas#photo", SIZE, (x, y))
 
 
 def pixels(page: Page) -> np.ndarray:
@@ -155,8 +155,7 @@ def test_what_cannot_be_solved_is_said_in_words(phone: Any, tmp_path: Path) -> N
     green = Photograph(PUTT)
     page = phone.ready(putt=PUTT)
     open_photo(page, save(green.picture(), tmp_path / "green.jpg"))
-    touch(page, *green.pixel(PUTT["distance_m"], 0))
-    touch(page, *green.pixel(0, 0))
+    touching.touch(page, "canvas#photo", SIZE, green.pixel(PUTT["distance_m"], 0), green.pixel(0, 0))
     expect(page.get_by_role("alert")).to_contain_text("stand behind the ball")
     page.get_by_role("button", name="Mark again").click()
     expect(page.get_by_text("Touch the ball")).to_be_visible()

@@ -13,7 +13,7 @@ import { enterSighted } from '../../parts/eye-height.js';
 import { isLens } from '../../records/forms.js';
 import { isPutt } from '../../records/putt.js';
 import { FIELDS } from './fields.js';
-import { UNMARKED } from './marks.js';
+import { UNMARKED, wanted } from './marks.js';
 import { addressOf } from './link.js';
 import { liveActions } from './live-actions.js';
 import { drawn } from './overlay.js';
@@ -76,6 +76,12 @@ export function actions({ store, engine }) {
     mark(mark, at) {
       const { photo } = store.state.linePage;
       if (photo) set(`mark ${mark}`, { photo: { ...photo, [mark]: at.map((share) => Math.max(0, Math.min(1, share))) } });
+    },
+    /** The touched place is that of the mark which is wanted now, whether or not the last one is drawn yet. @param {Share} at */
+    touch(at) {
+      const { photo, measuring } = store.state.linePage;
+      const mark = photo && wanted(photo, measuring);
+      if (mark) this.mark(mark, at);
     },
     again() {
       const { photo } = store.state.linePage;

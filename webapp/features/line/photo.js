@@ -12,6 +12,7 @@ import { lineField } from './line-field.js';
 import { cameraHeight } from './camera-height.js';
 import { howToMeasure, lenses, measured } from './lens.js';
 import { moving } from './live.js';
+import { marksOf, wanted } from './marks.js';
 import { noPutt } from './no-putt.js';
 
 const STEP = 1 / 390;
@@ -85,13 +86,10 @@ function board(state, photo, act) {
     refusals,
   } = state;
   const { picture } = photo;
-  /** @type {Mark[]} */
-  const marks = measuring ? ['end', 'other'] : ['ball', 'hole'];
-  const next = marks.find((name) => !photo[name]);
+  const next = wanted(photo, measuring);
   const touch = (/** @type {MouseEvent} */ event) => {
-    if (!next) return;
     const box = /** @type {Element} */ (event.currentTarget).getBoundingClientRect();
-    act.mark(next, [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
+    act.touch([(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height]);
   };
   const seen = next || measuring || refusals.camera ? undefined : camera;
   return html`${measuring ? '' : noPutt(state)}<div class="guide"><p class="say"
@@ -101,7 +99,7 @@ function board(state, photo, act) {
     <div class="photo ${next ? 'wanted' : ''}" @click=${touch}><canvas id="photo" width=${picture.width}
       height=${picture.height} role="img"
         aria-label="Your photograph${next || measuring ? '' : ' with the line drawn on the green'}"></canvas>
-      ${marks.map((name) => {
+      ${marksOf(measuring).map((name) => {
         const at = photo[name];
         return at ? mark(name, at, act) : '';
       })}</div>`;
