@@ -11,7 +11,11 @@ from typing import Any
 import pytest
 from playwright.sync_api import BrowserContext, expect
 
+import browser
+
 PUTT = {"distance_m": 3.048, "slope_percent": 2.0, "fall_deg": 90.0, "stimp_ft": 10.0, "past_m": 0.3048}
+STATIONS = [{"at_m": 0, "slope_percent": 2, "fall_deg": 90}, {"at_m": 3, "slope_percent": 1, "fall_deg": 270}]
+KEY = "borrowline"
 KEPT_99 = """() => new Promise((resolve) => {
   const open = indexedDB.open('borrowline', 99);
   open.onsuccess = () => {
@@ -43,19 +47,39 @@ def test_the_last_read_is_there_before_the_engine(phone: Any) -> None:
     expect(page.locator("#entry")).to_have_value("15")
 
 
-def test_it_works_with_no_signal_after_the_first_visit(site: Any, open_browser: Callable[..., BrowserContext]) -> None:
+def test_after_the_first_visit_it_works_with_no_signal_and_so_does_a_putt_sent_by_link(
+    site: Any, open_browser: Callable[..., BrowserContext], engine: Callable[..., Any]
+) -> None:
+    sent = {**{name: PUTT[name] for name in ("distance_m", "stimp_ft", "past_m")}, "stations": STATIONS}
     first = open_browser()
     page = first.pages[0]
-    page.goto(site.url)
+    page.add_init_script(f"localStorage.{KEY} ??= {json.dumps(json.dumps({'schema': 1, 'putt': sent}))}")
+    page.goto(site.url + "#line")
+    page.locator(".parts").get_by_role("button", name="Send").click()
+    link = page.get_by_label("Link").input_value()
     page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+    page.goto(site.url + "licences.txt")
+    page.evaluate(f"localStorage.{KEY} = JSON.stringify({{ schema: 1, cautioned: true }})")
     first.close()
     site.stop()
+
+    errors: list[str] = []
     page = open_browser().pages[0]
+    page.on("console", lambda message: errors.append(message.text) if message.type == "error" else None)
+    page.on("pageerror", lambda error: errors.append(str(error)))
     page.goto(site.url)
     page.locator("#ruler").press("PageUp")
     expect(page.locator("#entry")).to_have_value("15")
     expect(page.locator(".answer .pace")).to_contain_text("15", timeout=60_000)
     expect(page.locator(".window:not(.stale)")).to_have_count(1)
+    page.goto("about:blank")
+    page.goto(link)
+    expect(page.get_by_text("A putt was sent to you")).to_be_visible(timeout=60_000)
+    page.get_by_role("button", name="Read it").click()
+    aim = abs(engine("read", **sent)["aim_offset_m"]) / 0.0254  # in, in tenths below ten
+    said = f"{aim:.0f}" if aim >= 10 else f"{aim:.1f}".removesuffix(".0")
+    expect(page.locator(".answer h1 .big")).to_contain_text(said, timeout=60_000)
+    assert errors == []
 
 
 def test_a_new_version_is_offered_and_taken_when_asked(
@@ -83,19 +107,19 @@ def test_a_new_version_is_offered_and_taken_when_asked(
     served.stop()
 
 
-@pytest.mark.parametrize(
-    "record",
-    [
+def test_a_broken_record_gives_way_to_the_defaults(phone: Any) -> None:
+    page = phone.page
+    for record in (
         "not JSON",
         "[]",
         '{"schema":99}',
         '{"schema":1,"putt":{"distance_m":"far"},"read":{"putt":{},"value":{"path":[[1]]}},"settings":7}',
-    ],
-)
-def test_a_broken_record_gives_way_to_the_defaults(phone: Any, record: str) -> None:
-    phone.page.add_init_script(f"localStorage.borrowline ??= {record!r}")
-    page = phone.ready()
-    expect(page.locator("#entry")).to_have_value("10")
+    ):
+        page.goto(phone.url + "licences.txt")
+        phone.show(browser.PHONE)  # nothing kept from the one before
+        page.evaluate("record => { localStorage.borrowline = record; }", record)
+        phone.ready()
+        expect(page.locator("#entry")).to_have_value("10")
 
 
 def test_a_damaged_entry_takes_no_other_with_it(phone: Any) -> None:

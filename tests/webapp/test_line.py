@@ -174,24 +174,6 @@ def test_the_ramp_is_put_right_by_a_trial(phone: Any, engine: Callable[..., Any]
     expect(page.get_by_role("alert")).to_have_count(0)
 
 
-def test_a_putt_sent_by_link_opens_with_no_signal(phone: Any, site: Any, until: Any, engine: Callable[..., Any]) -> None:
-    putt = {**{name: PUTT[name] for name in ("distance_m", "stimp_ft", "past_m")}, "stations": STATIONS}
-    page = phone.ready(putt=putt)
-    show(page, "Send")
-    link = page.get_by_label("Link").input_value()
-    until(page, "navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === 'activated')")
-    page.evaluate("localStorage.borrowline = JSON.stringify({ schema: 1, cautioned: true })")
-    site.stop()
-    page.goto("about:blank")
-    page.goto(link)
-    expect(page.get_by_text("A putt was sent to you")).to_be_visible(timeout=60_000)
-    page.get_by_role("button", name="Read it").click()
-    aim = engine("read", **putt)["aim_offset_m"] / INCH_M
-    said = f"{abs(aim):.0f}" if abs(aim) >= 10 else f"{abs(aim):.1f}".removesuffix(".0")
-    expect(page.locator(".answer h1 .big")).to_contain_text(said, timeout=60_000)
-    phone.errors.clear()  # a browser without a signal says so
-
-
 def test_a_damaged_link_says_so_and_keeps_the_putt(phone: Any) -> None:
     page = phone.ready(putt=PUTT)
     for fragment in DAMAGED:

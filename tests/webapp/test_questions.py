@@ -2,7 +2,6 @@
 
 from typing import Any
 
-import pytest
 from playwright.sync_api import Page, expect
 
 PUTT = {"distance_m": 3.048, "stimp_ft": 10.0, "past_m": 0.3048}
@@ -38,23 +37,28 @@ def test_a_plan_of_other_minutes_does_not_start(phone: Any) -> None:
     assert planned(page) == 30
 
 
-@pytest.mark.parametrize(("typed", "least"), [("0", "0.1"), ("12", "0.1"), ("99", "0")])
-def test_a_place_that_does_not_fit_is_told_in_feet(phone: Any, typed: str, least: str) -> None:
+def test_a_place_that_does_not_fit_is_told_in_feet(phone: Any) -> None:
     page = phone.ready(putt={**PUTT, "stations": STATIONS})
     page.get_by_role("button", name="2 slopes").click()
-    page.locator("#station-1-at_m").fill(typed)
-    page.keyboard.press("Tab")
-    alert = page.locator("dialog").get_by_role("alert")
-    expect(alert).to_have_text(f"From the ball takes {least} to 10\xa0ft; “{typed}” does not fit.")
+    for typed, least in (("0", "0.1"), ("12", "0.1"), ("99", "0")):
+        page.locator("#station-1-at_m").fill(typed)
+        page.keyboard.press("Tab")
+        alert = page.locator("dialog").get_by_role("alert")
+        expect(alert).to_have_text(f"From the ball takes {least} to 10\xa0ft; “{typed}” does not fit.")
 
 
-@pytest.mark.parametrize(
-    ("old", "new"),
-    [("calibrate", "Green"), ("sight", "Line"), ("notes", "Record"), ("findings", "Record"), ("settings", "Settings")],
-)
-def test_old_addresses_lead_on(phone: Any, old: str, new: str) -> None:
-    page = phone.open(f"#{old}")
-    expect(page.locator(".screens").get_by_role("link", name=new, exact=True)).to_have_attribute("aria-current", "page")
+def test_old_addresses_lead_on(phone: Any) -> None:
+    page = phone.page
+    for old, new in {
+        "calibrate": "Green",
+        "sight": "Line",
+        "notes": "Record",
+        "findings": "Record",
+        "settings": "Settings",
+    }.items():
+        page.goto("about:blank")
+        phone.open(f"#{old}")
+        expect(page.locator(".screens").get_by_role("link", name=new, exact=True)).to_have_attribute("aria-current", "page")
 
 
 def test_the_store_tells_each_change_once_in_order_to_all(phone: Any) -> None:
