@@ -52,6 +52,7 @@ PUT = """async ([entries, marks]) => {
   }
 }"""
 STANDS = "() => document.querySelectorAll('.screens a').length >= 6 && document.querySelector('main')?.innerText.trim()"
+SNAPSHOT = "() => caches.open('borrowline-snapshots').then((cache) => cache.keys()).then((keys) => keys.length)"
 FAILED = "() => document.querySelector('h1')?.textContent === 'This screen has failed'"
 
 
@@ -62,6 +63,7 @@ def faults(playwright: Playwright, store: Path, folders: Sequence[Path], rounds:
     phone = Phone(playwright, store, site.url)
     try:
         session(phone)
+        phone.wait(SNAPSHOT)  # which the starts to come are quick with
         marks = phone.page.evaluate("async () => (await import('/records/db.js')).readMarks()")
         marks["calibration"] |= {"feet": [TRIAL], "rolls": [{"distance_m": 3, "time_s": 2, "way": "out"}]}
         thrown: list[str] = []

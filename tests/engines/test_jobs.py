@@ -22,6 +22,7 @@ def test_the_first_visit_reads(used: Any) -> None:
     browser, _ = used
     assert browser.until(READ)
     assert browser.until(INSTALLED)
+    browser.until(SNAPSHOT)  # the starts to come are quick
 
 
 def test_a_number_is_typed_over(used: Any) -> None:
@@ -172,7 +173,6 @@ def test_the_invented_player_is_found_out_shared_printed_and_exported(used: Any,
 
 def test_a_later_start_needs_no_network(used: Any) -> None:
     browser, site = used
-    browser.until(SNAPSHOT)
     go(browser, "Read")
     site.stop()
     browser.open(site.url)
