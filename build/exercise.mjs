@@ -4,10 +4,10 @@ import { pathToFileURL } from 'node:url';
 
 const ASK = `
 import gc, json, sys
-from pycore.api import ENDPOINTS, EXAMPLES, answer
+from pycore.api import answer, endpoints, examples
 answer("{")
-answered = {example["ask"] for example in EXAMPLES if json.loads(answer(json.dumps(example)))["ok"]}
-if missing := ENDPOINTS.keys() - answered:
+answered = {example["ask"] for example in examples() if json.loads(answer(json.dumps(example)))["ok"]}
+if missing := endpoints().keys() - answered:
     raise AssertionError(f"no example of {', '.join(sorted(missing))} is answered")
 gc.collect()
 `;

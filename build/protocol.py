@@ -9,7 +9,7 @@ from typing import Annotated, Any, Literal, NotRequired, Union, get_args, get_or
 import field_table
 from environment import ROOT
 from field_table import Asked
-from pycore.api import ENDPOINTS
+from pycore.api import endpoints
 from pycore.errors import Refusal
 from pycore.fields import Doc, door_name
 
@@ -28,7 +28,7 @@ def write() -> list[Path]:
 
 def current() -> dict[Path, str]:
     """What both files have to say."""
-    asked = {name: (endpoint.request, endpoint.reply) for name, endpoint in ENDPOINTS.items()}
+    asked = {name: (endpoint.request, endpoint.reply) for name, endpoint in endpoints().items()}
     return {FOLDER / "protocol.d.ts": HEAD + declare(asked), FOLDER / "fields.js": HEAD + field_table.script(asked)}
 
 

@@ -1,50 +1,35 @@
 """The one door of the engine: JSON in, JSON out, never an exception."""
 
 import json
-from collections.abc import Generator, Iterator, Mapping
+from collections.abc import Generator, Iterator
+from importlib import import_module
 from math import isfinite
 from typing import Any
 
-import pycore.drills.endpoints as drills
-import pycore.green.endpoints as green
-import pycore.hear.endpoints as hear
-import pycore.putt.endpoints as putt
-import pycore.record.endpoints as record
-import pycore.senses.endpoints as senses
-import pycore.sight.endpoints as sight
-import pycore.stroke.endpoints as stroke
-import pycore.travel.endpoints as travel
-import pycore.watch.endpoints as watch
 from pycore.endpoint import Endpoint
 from pycore.errors import Refusal
 from pycore.fields import parse
 
 MAX_REQUEST_CHARACTERS = 6_000_000  # 20,000 putts with all that may be known of each
 
-ENDPOINTS: Mapping[str, Endpoint[Any, Any]] = {
-    **putt.ENDPOINTS,
-    **stroke.ENDPOINTS,
-    **hear.ENDPOINTS,
-    **green.ENDPOINTS,
-    **senses.ENDPOINTS,
-    **sight.ENDPOINTS,
-    **watch.ENDPOINTS,
-    **travel.ENDPOINTS,
-    **drills.ENDPOINTS,
-    **record.ENDPOINTS,
-}
-EXAMPLES: list[dict[str, Any]] = [
-    *putt.EXAMPLES,
-    *stroke.EXAMPLES,
-    *hear.EXAMPLES,
-    *green.EXAMPLES,
-    *senses.EXAMPLES,
-    *sight.EXAMPLES,
-    *watch.EXAMPLES,
-    *travel.EXAMPLES,
-    *drills.EXAMPLES,
-    *record.EXAMPLES,
-]
+# Looked through in this order, each imported when it is come to: the first read waits for its own alone, which spares a first
+# visit a third of its start
+CAPABILITIES = ("putt", "stroke", "hear", "green", "senses", "sight", "watch", "travel", "drills", "record")
+
+
+def capabilities() -> Iterator[Any]:
+    """The module of each, with its ``ENDPOINTS``, by the name that a request asks them by, and its ``EXAMPLES``."""
+    return (import_module(f"pycore.{name}.endpoints") for name in CAPABILITIES)
+
+
+def endpoints() -> dict[str, Endpoint[Any, Any]]:
+    """All that can be asked."""
+    return {ask: endpoint for each in capabilities() for ask, endpoint in each.ENDPOINTS.items()}
+
+
+def examples() -> list[dict[str, Any]]:
+    """A request or more for each endpoint."""
+    return [example for each in capabilities() for example in each.EXAMPLES]
 
 
 def answer(request: str) -> str:
@@ -72,10 +57,7 @@ def steps(request: str) -> Generator[float, None, str]:
     """``answer`` in steps: yields the share done after each, so that whoever runs it may tell of it, or stop."""
     try:
         fields = _read(request)
-        ask = fields.pop("ask", None)
-        endpoint = ENDPOINTS.get(ask) if isinstance(ask, str) else None
-        if endpoint is None:
-            raise Refusal("unknown_ask", f"ask takes one of {', '.join(ENDPOINTS)}", "ask")
+        endpoint = _endpoint(fields.pop("ask", None))
         value = endpoint.answer(parse(endpoint.request, fields))
         if isinstance(value, Generator):
             value = yield from value
@@ -85,6 +67,14 @@ def steps(request: str) -> Generator[float, None, str]:
     except Exception as fault:
         # the engine's own fault, which the tests look for: it is said, and the next question is answered
         return _refused(Refusal("internal", f"the engine failed at this: {fault!r}"[:200]))
+
+
+def _endpoint(ask: Any) -> Endpoint[Any, Any]:
+    found = (each.ENDPOINTS[ask] for each in capabilities() if isinstance(ask, str) and ask in each.ENDPOINTS)
+    endpoint: Endpoint[Any, Any] | None = next(found, None)
+    if endpoint is None:
+        raise Refusal("unknown_ask", f"ask takes one of {', '.join(endpoints())}", "ask")
+    return endpoint
 
 
 def _told(value: Any) -> str:

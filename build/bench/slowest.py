@@ -15,7 +15,7 @@ from hypothesis import HealthCheck, Phase, given, settings, target
 from hypothesis import strategies as st
 
 from bench.row import Row, milliseconds
-from pycore.api import ENDPOINTS, answer
+from pycore.api import answer, endpoints
 from pycore.fields import Length, Range, door_name
 from pycore.putt.requests import LEAST_APART, PaceFields, ShapeFields, StationFields
 
@@ -32,7 +32,7 @@ def names() -> list[str]:
     """The questions about one putt; the pace that costs least asks about many."""
     return [
         name
-        for name, each in ENDPOINTS.items()
+        for name, each in endpoints().items()
         if isinstance(each.request, type) and issubclass(each.request, ShapeFields) and each.request is not PaceFields
     ]
 
@@ -78,7 +78,7 @@ def _timed(question: Question) -> tuple[float, Any]:
 
 def asked(name: str) -> Strategy:
     """Valid questions of one kind, on a plane or on stations anywhere along the line."""
-    return _request(ENDPOINTS[name].request).map(lambda fields: {"ask": name, **_placed(fields)})
+    return _request(endpoints()[name].request).map(lambda fields: {"ask": name, **_placed(fields)})
 
 
 def _placed(fields: Question) -> Question:

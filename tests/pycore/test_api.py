@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from pycore.api import ENDPOINTS, EXAMPLES, MAX_REQUEST_CHARACTERS, answer
+import pycore.putt.endpoints as putt
+from pycore.api import MAX_REQUEST_CHARACTERS, answer, endpoints, examples
 from pycore.endpoint import Endpoint
 from pycore.putt.requests import PuttFields
 
@@ -20,15 +21,15 @@ def ask(request):
     return json.loads(answer(json.dumps(request)))
 
 
-@pytest.mark.parametrize("request_", EXAMPLES, ids=lambda request: request["ask"])
+@pytest.mark.parametrize("request_", examples(), ids=lambda request: request["ask"])
 def test_examples_are_answered_in_the_promised_form(request_):
     reply = ask(request_)
     assert reply["ok"]
-    assert set(reply["value"]) == set(ENDPOINTS[request_["ask"]].reply.__annotations__)
+    assert set(reply["value"]) == set(endpoints()[request_["ask"]].reply.__annotations__)
 
 
 def test_every_endpoint_has_an_example():
-    assert {example["ask"] for example in EXAMPLES} == set(ENDPOINTS)
+    assert {example["ask"] for example in examples()} == set(endpoints())
 
 
 def stations(*places):
@@ -117,7 +118,7 @@ def test_no_answer_is_a_refusal_too(monkeypatch, found, code, field):
     def answer_read(fields: PuttFields) -> Found:
         return {"rows": [{"miss_m": 1 / 0}]} if found is None else found
 
-    monkeypatch.setitem(ENDPOINTS, "read", Endpoint(PuttFields, answer_read))
+    monkeypatch.setitem(putt.ENDPOINTS, "read", Endpoint(PuttFields, answer_read))
     reply = ask(PUTT)
     assert (reply["ok"], reply["code"], reply["field"]) == (False, code, field)
 

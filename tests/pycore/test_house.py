@@ -50,7 +50,7 @@ def test_arrows_run_down(file):
 
 def test_standard_library_alone():
     script = (
-        "import sys; import pycore.api; "
+        "import sys; from pycore.api import endpoints; endpoints(); "
         "print([n for n in sys.modules if n.split('.')[0] not in {*sys.stdlib_module_names, 'pycore', '__main__'}])"
     )
     done = subprocess.run(

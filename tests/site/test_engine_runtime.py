@@ -7,7 +7,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from pycore.api import EXAMPLES, answer
+from pycore.api import answer, examples
 
 # An end of a window is searched to some 1e-5 m/s, where its edge is steep: degrees differ by 1e-4 with another C library
 SEARCHED = 2e-4
@@ -34,7 +34,7 @@ def closing(here, there):
     return len(here) == len(there) and np.allclose(here, there, rtol=0, atol=CLOSING)
 
 
-@pytest.mark.parametrize("request_", EXAMPLES, ids=[request["ask"] for request in EXAMPLES])
+@pytest.mark.parametrize("request_", examples(), ids=lambda request: request["ask"])
 def test_examples(engine_runtime, request_):
     here = json.loads(answer(json.dumps(request_)))
     assert close(here, engine_runtime.ask(**request_))

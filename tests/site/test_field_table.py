@@ -9,7 +9,7 @@ import pytest
 
 import environment
 import field_table
-from pycore.api import ENDPOINTS
+from pycore.api import endpoints
 from pycore.fields import Doc, Length, Range
 
 
@@ -101,7 +101,7 @@ def test_the_apps_fields_speak_to_a_person():
             if inner:
                 look(inner)
 
-    for fields in field_table.rows({name: (each.request, each.reply) for name, each in ENDPOINTS.items()}).values():
+    for fields in field_table.rows({name: (each.request, each.reply) for name, each in endpoints().items()}).values():
         for row in fields.values():
             look(row)
             words += [row["label"], row["more"]]

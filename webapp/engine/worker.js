@@ -21,13 +21,19 @@ const SIGN_MS = 500;
 
 // Everything that an answer may import is in memory once every kind of question has been answered; those that are computed
 // for longest need nothing that the others do not
-const EXAMPLES = `
+const READY = `
 import gc, json
-from pycore.api import EXAMPLES
-examples = [
-    json.dumps(each) for each in EXAMPLES if each['ask'] not in ('best_pace', 'find_putts') and 'survey' not in each
-]
-len(examples)
+from pycore.api import answer, capabilities
+
+def ready():
+    for capability in capabilities():
+        yield
+        for each in capability.EXAMPLES:
+            if each['ask'] not in ('best_pace', 'find_putts') and 'survey' not in each:
+                answer(json.dumps(each))
+                yield
+
+rest = ready()
 `;
 
 /** @param {FromWorker} message */
@@ -122,12 +128,11 @@ async function fromFiles() {
 
 /** @param {PyodideAPI} python @param {() => Promise<void>} free comes when nobody waits for an answer */
 async function keepSnapshot(python, free) {
-  for (let left = python.runPython(EXAMPLES); left > 0; left--) {
-    await free();
-    python.runPython('_ = answer(examples.pop())');
-  }
+  python.runPython(READY);
+  do await free();
+  while (!python.runPython('next(rest, True)'));
   await free();
-  python.runPython('del _, examples; gc.collect()');
+  python.runPython('del rest, ready; gc.collect()');
   const memory = python.makeMemorySnapshot();
   await caches.delete(SNAPSHOTS);
   const snapshots = await caches.open(SNAPSHOTS);
