@@ -77,7 +77,7 @@ export function actions({ store, engine }) {
       const { photo } = store.state.linePage;
       if (photo) set(`mark ${mark}`, { photo: { ...photo, [mark]: at.map((share) => Math.max(0, Math.min(1, share))) } });
     },
-    /** The touched place is that of the mark which is wanted now, whether or not the last one is drawn yet. @param {Share} at */
+    /** Sets the mark that is wanted now, whether or not the last one is drawn yet. @param {Share} at */
     touch(at) {
       const { photo, measuring } = store.state.linePage;
       const mark = photo && wanted(photo, measuring);
