@@ -1,4 +1,4 @@
-"""The one door of the engine: JSON in, JSON out, never an exception."""
+"""The one door of the engine: JSON in, JSON out; an exception only where the engine's own files are damaged."""
 
 import json
 from collections.abc import Generator, Iterator
@@ -57,7 +57,11 @@ def steps(request: str) -> Generator[float, None, str]:
     """``answer`` in steps: yields the share done after each, so that whoever runs it may tell of it, or stop."""
     try:
         fields = _read(request)
+        # what cannot be imported is no fault of the question: whoever runs the engine hears of it, and begins anew
         endpoint = _endpoint(fields.pop("ask", None))
+    except Refusal as refusal:
+        return _refused(refusal)
+    try:
         value = endpoint.answer(parse(endpoint.request, fields))
         if isinstance(value, Generator):
             value = yield from value

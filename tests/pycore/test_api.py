@@ -9,6 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import pycore.putt.endpoints as putt
+from pycore import api
 from pycore.api import MAX_REQUEST_CHARACTERS, answer, endpoints, examples
 from pycore.endpoint import Endpoint
 from pycore.putt.requests import PuttFields
@@ -121,6 +122,12 @@ def test_no_answer_is_a_refusal_too(monkeypatch, found, code, field):
     monkeypatch.setitem(putt.ENDPOINTS, "read", Endpoint(PuttFields, answer_read))
     reply = ask(PUTT)
     assert (reply["ok"], reply["code"], reply["field"]) == (False, code, field)
+
+
+def test_an_engine_with_damaged_files_does_not_go_on_as_if_it_had_answered(monkeypatch):
+    monkeypatch.setattr(api, "CAPABILITIES", ("gone",))
+    with pytest.raises(ModuleNotFoundError):
+        ask(PUTT)
 
 
 def test_answers_hold_together():

@@ -117,7 +117,7 @@ def test_the_answer_follows_the_other_hand_and_a_new_putt_west_of_greenwich(phon
     before = rests.inner_text()
     page.get_by_role("link", name="Record").first.click()
     page.get_by_role("button", name="Putt", exact=True).click()
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(page.get_by_role("button", name="Take back")).to_be_visible()
     found(page)
     expect(rests).not_to_have_text(before)

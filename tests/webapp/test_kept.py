@@ -156,7 +156,7 @@ def test_a_newer_record_stays_untouched(phone: Any) -> None:
     page.get_by_role("link", name="Record").click()
     expect(page.get_by_text("A newer Borrowline has written here.")).to_be_visible()
     expect(page.get_by_text("How much is kept is not known yet.")).to_be_visible()
-    expect(page.get_by_role("button", name="Holed")).to_have_count(0)
+    expect(page.get_by_role("button", name="Holed", exact=True)).to_have_count(0)
     assert page.evaluate(KEPT_99) == [{"id": "kept", "shape": "unknown"}]
 
 

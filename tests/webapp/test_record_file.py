@@ -351,7 +351,7 @@ def test_another_players_record_is_looked_at_and_never_mixed_unasked(files: Page
     expect(files.get_by_text("Looking at Rowan, read only.")).to_be_visible()
     expect(files.locator(".entry")).to_have_count(2)
     files.get_by_role("button", name="Putt", exact=True).click()
-    files.get_by_role("button", name="Holed").click()
+    files.get_by_role("button", name="Holed", exact=True).click()
     expect(files.get_by_text("nothing is changed meanwhile")).to_be_visible()
     assert [each["id"] for each in files.evaluate(KEPT)] == ["mine"]
     files.get_by_role("button", name="Back to mine").click()

@@ -31,13 +31,13 @@ def kept(page: Page) -> list[dict[str, Any]]:
 def logging(phone: Any) -> Page:
     page = phone.ready(putt=PUTT, settings={"distance": "m", "aim": "cm"})
     page.get_by_role("link", name="Record").click()
-    expect(page.get_by_role("button", name="Holed")).to_be_visible()
+    expect(page.get_by_role("button", name="Holed", exact=True)).to_be_visible()
     return page
 
 
 def holed(phone: Any) -> Page:
     page = logging(phone)
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(page.get_by_role("button", name="Take back")).to_be_visible()
     return page
 
@@ -46,7 +46,7 @@ def listed_at_larkmoor(phone: Any) -> Page:
     page = logging(phone)
     page.get_by_label("Place").fill("Larkmoor")
     page.keyboard.press("Tab")
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(page.get_by_role("button", name="Take back")).to_be_visible()
     page.get_by_role("button", name="Notes", exact=True).click()
     return page
@@ -71,7 +71,7 @@ def test_one_touch_logs_where_it_finished(phone: Any, engine: Any) -> None:
     assert {name: putt[name] for name in PUTT} == PUTT
     assert putt["aim_deg"] == pytest.approx(engine("read", **PUTT)["aim_deg"], abs=1e-6)
     assert putt.get("read") == "app"
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(page.locator(".logged-line")).to_contain_text("Holed")
     assert sorted(str(putt["result"]) == "holed" for putt in kept(page)) == [False, True]
 
@@ -177,7 +177,7 @@ def test_a_refusal_belongs_to_one_putt(phone: Any) -> None:
     page.get_by_label("Slope you felt").fill("99")
     page.keyboard.press("Tab")
     expect(page.get_by_role("alert")).to_contain_text("“99” does not fit")
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(page.get_by_role("alert")).to_have_count(0)
     expect(page.get_by_label("Slope you felt")).to_have_value("")
 
@@ -189,7 +189,7 @@ def test_a_note_half_written_waits(phone: Any) -> None:
     page.get_by_label("Note", exact=True).fill("Slow after rain")
     page.get_by_label("Place").fill("Quill Bay")
     page.get_by_role("button", name="Putt", exact=True).click()
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     page.get_by_role("button", name="Notes", exact=True).click()
     expect(page.get_by_label("Note", exact=True)).to_have_value("Slow after rain")
     assert phone.kept("place") == "Quill Bay"
@@ -274,7 +274,7 @@ def test_another_tab_sees_what_was_logged(phone: Any) -> None:
     other.goto(f"{phone.url}#record")
     other.get_by_role("button", name="Notes", exact=True).click()
     expect(other.locator(".entry")).to_have_count(0)
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(other.locator(".entry")).to_have_count(1)
 
 
@@ -282,12 +282,12 @@ def test_two_tabs_have_one_setting_and_forget_together(phone: Any) -> None:
     page = phone.open("#settings", settings={"distance": "ft"})
     other = page.context.new_page()
     other.goto(f"{phone.url}#record")
-    expect(other.get_by_role("button", name="Holed")).to_be_visible()
+    expect(other.get_by_role("button", name="Holed", exact=True)).to_be_visible()
     page.get_by_label("metres", exact=True).check(force=True)
     expect(other.locator(".intent")).to_contain_text("3.05\xa0m")
     other.get_by_label("Place").fill("Larkmoor")
     other.keyboard.press("Tab")
-    other.get_by_role("button", name="Holed").click()
+    other.get_by_role("button", name="Holed", exact=True).click()
     back = other.get_by_role("button", name="Take back")
     expect(back).to_be_visible(timeout=60_000)
     assert phone.kept("place") == "Larkmoor"
@@ -300,7 +300,7 @@ def test_two_tabs_have_one_setting_and_forget_together(phone: Any) -> None:
     expect(other.locator(".intent")).to_contain_text("10\xa0ft")
     expect(other.get_by_label("Place")).to_have_value("")
     expect(back).to_have_count(0)
-    other.get_by_role("button", name="Holed").click()
+    other.get_by_role("button", name="Holed", exact=True).click()
     expect(back).to_be_visible()
     assert [each["place"] for each in kept(other)] == [""]
 
@@ -308,7 +308,7 @@ def test_two_tabs_have_one_setting_and_forget_together(phone: Any) -> None:
 def test_no_room_is_said_and_nothing_lost(phone: Any) -> None:
     page = holed(phone)
     page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; 0")
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(page.get_by_text("The phone has no room left")).to_be_visible()
     assert len(kept(page)) == 1
 
@@ -328,7 +328,7 @@ def test_the_first_log_asks_the_browser_to_keep_it(phone: Any) -> None:
     phone.page.add_init_script("window.asked = 0; navigator.storage.persist = async () => { asked += 1; return true; };")
     page = phone.open("#record", putt=PUTT)
     for _ in range(2):
-        page.get_by_role("button", name="Holed").click()
+        page.get_by_role("button", name="Holed", exact=True).click()
         expect(page.get_by_role("button", name="Take back")).to_be_visible()
         page.get_by_role("button", name="Take back").click()
         expect(page.get_by_role("button", name="Take back")).to_have_count(0)
@@ -386,7 +386,7 @@ def test_whose_aim_it_was_is_chosen_once(phone: Any) -> None:
     for choice in ("app", "own", ""):
         page.locator(f"[name=read][value='{choice}']").check(force=True)
         for _ in range(2):
-            page.get_by_role("button", name="Holed").click()
+            page.get_by_role("button", name="Holed", exact=True).click()
         expect(page.locator(".logged-line")).to_contain_text(f"{len(before) + 2} now")
         putts = [putt for putt in kept(page) if putt["id"] not in before]
         assert len(putts) == 2
@@ -399,7 +399,7 @@ def test_whose_aim_it_was_is_chosen_once(phone: Any) -> None:
 def test_an_aim_of_ones_own_is_told_as_it_was_measured(phone: Any) -> None:
     page = logging(phone)
     page.get_by_label("my own", exact=True).check(force=True)
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     page.get_by_label("Aim played").fill("-30")
     page.keyboard.press("Tab")
     page.get_by_role("button", name="Notes", exact=True).click()
@@ -423,7 +423,7 @@ def test_a_miss_may_be_no_more_than_side_and_length(phone: Any) -> None:
 
 def test_two_touches_too_many_are_taken_back_one_by_one(phone: Any) -> None:
     page = logging(phone)
-    page.get_by_role("button", name="Holed").dblclick()
+    page.get_by_role("button", name="Holed", exact=True).dblclick()
     expect(page.locator(".logged-line")).to_contain_text("2 now")
     for left in ("the first", "Or how it missed"):
         page.get_by_role("button", name="Take back").click()
@@ -434,7 +434,7 @@ def test_two_touches_too_many_are_taken_back_one_by_one(phone: Any) -> None:
 def test_a_putt_of_another_day(phone: Any) -> None:
     page = logging(phone)
     page.get_by_label("Day").fill("2026-05-03")
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     expect(page.locator(".logged-line")).to_contain_text("for 3 May 2026")
     assert kept(page)[0]["at"].startswith("2026-05-03")
 

@@ -139,7 +139,7 @@ def test_slope_and_read_come_later(phone: Any, until: Any) -> None:
 
 def test_from_a_bad_round_to_what_the_record_knows(phone: Any) -> None:
     page = phone.open("#record", putt=PUTT)
-    page.get_by_role("button", name="Holed").click()
+    page.get_by_role("button", name="Holed", exact=True).click()
     enter(page, [(16, 3, "short"), (18, 3, "short"), (5, 1, "")])
     expect(page.locator(".follow")).to_contain_text("12 to 20 ft lost most")
     page.get_by_role("button", name="What the record knows of these").click()
