@@ -22,8 +22,7 @@ def app(runtime: str) -> dict[str, bytes]:
     """The files that the page loads, by path, minified, each with its source map. ``runtime`` names Python's folder."""
     with tempfile.TemporaryDirectory() as folder:
         out = Path(folder)
-        # plain scripts, of which a browser keeps compiled what the service worker installs
-        _esbuild(ENTRIES, out, runtime, "--format=iife", "--minify", "--sourcemap")
+        _esbuild(ENTRIES, out, runtime, "--minify", "--sourcemap")
         return {path.relative_to(out).as_posix(): path.read_bytes() for path in sorted(out.rglob("*")) if path.is_file()}
 
 
@@ -34,13 +33,13 @@ def modules(runtime: str) -> Path:
     """
     scripts = (path.relative_to(WEBAPP).as_posix() for path in sorted(WEBAPP.rglob("*.js")))
     alone = [name for name in scripts if name not in (*WHOLE, *ENTRIES)]
-    _esbuild(alone, MODULES, runtime, "--format=esm", "--splitting", "--loader:.css=empty")
+    _esbuild(alone, MODULES, runtime, "--splitting", "--loader:.css=empty")
     return MODULES
 
 
 def _esbuild(entries: Iterable[str], out: Path, runtime: str, *options: str) -> None:
     command = [node(), str(NODE_PACKAGES / "esbuild" / "bin" / "esbuild"), *entries, *options]
-    command += ["--bundle", f"--target={','.join(OLDEST)}", "--legal-comments=none", "--log-level=warning"]
+    command += ["--bundle", "--format=esm", f"--target={','.join(OLDEST)}", "--legal-comments=none", "--log-level=warning"]
     # Fonts stay where they are; Pyodide names what it needs under Node alone
     command += ["--external:*.woff2", "--external:node:*", "--external:ws", f"--define:RUNTIME={json.dumps(runtime)}"]
     command += [f"--outdir={out}", "--outbase=."]

@@ -85,6 +85,8 @@ const files = watchOffline({
 mend({ store, engine, files });
 const app = { store, engine, files, record: createRecord(store, parts), parts };
 const kept = keepSaved(store, app.record, parts);
+// The first paint of a read waits for nothing; what another screen shows is in the database
+if (screen() !== 'read') await Promise.race([kept, new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
 /**
  * A part that cannot be made is shown as failed.
  * @param {import('./app.js').Feature} feature @returns {import('./app.js').Screen}
@@ -97,9 +99,13 @@ function made(feature) {
     return { view: () => raise(error) };
   }
 }
-/** @type {Map<string, import('./app.js').Screen>} */
-const screens = new Map();
+const screens = new Map(FEATURES.map((feature) => [feature.id, made(feature)]));
 const names = new Map(FEATURES.map(({ id, label }) => [id, label ?? id.charAt(0).toUpperCase() + id.slice(1)]));
+keepAsking(
+  app,
+  FEATURES.flatMap(({ questions = [] }) => questions),
+);
+
 const install = watchInstall((canInstall) => store.change('install offer', { canInstall }));
 const act = {
   accept: () => store.change('accept caution', { cautioned: true }),
@@ -143,30 +149,19 @@ function draw() {
 }
 
 let due = false;
-function drawSoon() {
+store.subscribe(() => {
   if (due) return;
   due = true;
   requestAnimationFrame(() => {
     due = false;
     draw();
   });
-}
+});
+addEventListener('hashchange', () => store.change('go', { screen: screen(), sheet: '', problem: null }));
+watchNight(draw);
+chooseWhole(document);
+root.replaceChildren();
+draw();
 
-async function begin() {
-  // The first paint of a read waits for nothing; what another screen shows is in the database
-  if (screen() !== HOME) await Promise.race([kept, new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
-  for (const feature of FEATURES) screens.set(feature.id, made(feature));
-  keepAsking(
-    app,
-    FEATURES.flatMap(({ questions = [] }) => questions),
-  );
-  store.subscribe(drawSoon);
-  addEventListener('hashchange', () => store.change('go', { screen: screen(), sheet: '', problem: null }));
-  watchNight(draw);
-  chooseWhole(document);
-  root.replaceChildren();
-  draw();
-  // When all else has been asked for: what is put on the phone holds up no first visit
-  void files.install();
-}
-void begin();
+// When all else has been asked for: what is put on the phone holds up no first visit
+void files.install();
