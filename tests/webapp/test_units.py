@@ -17,9 +17,9 @@ def choose(page: Page, name: str, unit: str) -> None:
 
 
 def test_the_aim(phone: Any, engine: Callable[..., Any]) -> None:
-    page = phone.ready(putt=PUTT)
     read = engine("read", **PUTT)
     assert read["aim_offset_m"] < -0.254, "the putt is meant to take more than ten inches on the right"
+    page = phone.ready(putt=PUTT)
     for unit, shown, digits in (
         ("in", read["aim_offset_m"] / 0.0254, 0),
         ("cm", read["aim_offset_m"] * 100, 0),
