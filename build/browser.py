@@ -8,6 +8,8 @@ from playwright.sync_api import Browser, BrowserContext, Playwright, ViewportSiz
 import environment
 
 PHONE: ViewportSize = {"width": 390, "height": 844}
+# The engine's memory is kept, by which later starts are quick
+SNAPSHOT_KEPT = "() => caches.open('borrowline-snapshots').then((cache) => cache.keys()).then((keys) => keys.length)"
 FLAGS = (
     "--no-sandbox",
     "--disable-gpu",

@@ -124,7 +124,7 @@ def installed(dist: Path, modules: Path, forgetful: Browser, until: Any) -> Iter
     first = context.new_page()
     first.goto(served.url)
     # the engine's memory, which spares each later start two seconds
-    until(first, "caches.open('borrowline-snapshots').then((kept) => kept.keys()).then((kept) => kept.length)", seconds=90)
+    until(first, browser.SNAPSHOT_KEPT, seconds=90)
     first.goto(served.url + "licences.txt")
     first.evaluate(IDLE_ENGINE)
     yield context, served.url

@@ -13,7 +13,8 @@ from playwright.sync_api import Page, Playwright
 
 import browser
 from bench.row import Row, milliseconds
-from bench.start import COMPLETE, SLOW, SNAPSHOT_KEPT, until
+from bench.start import COMPLETE, SLOW, until
+from browser import SNAPSHOT_KEPT
 from server import Site
 
 FRAME_LIMIT = 0.050  # s

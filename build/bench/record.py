@@ -9,7 +9,8 @@ import browser
 import dist
 from bench.answers import START
 from bench.row import Row, milliseconds
-from bench.start import COMPLETE, ROUNDS, SNAPSHOT_KEPT, start, until
+from bench.start import COMPLETE, ROUNDS, start, until
+from browser import SNAPSHOT_KEPT
 from server import Site
 
 PUTTS = 20_000

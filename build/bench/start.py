@@ -12,6 +12,7 @@ import browser
 import runtime
 from bench.brake import slowed
 from bench.row import Row, milliseconds
+from browser import SNAPSHOT_KEPT
 from server import Site
 
 ROUNDS = 7
@@ -20,7 +21,6 @@ PAGES = Path(__file__).with_name("pages")
 # What is waited for, and the most of the plain runtime's first answer that it may take
 LIMITS = {"painted": ("last read painted, later start", 0.10), "later": ("first live answer, later start", 0.27)}
 LIMITS |= {"first": ("first live answer, first start", 0.55)}
-SNAPSHOT_KEPT = "() => caches.open('borrowline-snapshots').then((cache) => cache.keys()).then((keys) => keys.length)"
 COMPLETE = "() => navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === 'activated')"
 READ_KEPT = "() => JSON.parse(localStorage.borrowline ?? 'null')?.read"
 # Without the snapshot it is a first start

@@ -8,6 +8,7 @@ from typing import Any
 
 from playwright.sync_api import Playwright
 
+from browser import SNAPSHOT_KEPT
 from faults.fault import Fault
 from faults.phone import QUIET, Phone
 from faults.states import session
@@ -52,7 +53,6 @@ PUT = """async ([entries, marks]) => {
   }
 }"""
 STANDS = "() => document.querySelectorAll('.screens a').length >= 6 && document.querySelector('main')?.innerText.trim()"
-SNAPSHOT = "() => caches.open('borrowline-snapshots').then((cache) => cache.keys()).then((keys) => keys.length)"
 FAILED = "() => document.querySelector('h1')?.textContent === 'This screen has failed'"
 
 
@@ -63,7 +63,7 @@ def faults(playwright: Playwright, store: Path, folders: Sequence[Path], rounds:
     phone = Phone(playwright, store, site.url)
     try:
         session(phone)
-        phone.wait(SNAPSHOT)  # which the starts to come are quick with
+        phone.wait(SNAPSHOT_KEPT)
         marks = phone.page.evaluate("async () => (await import('/records/db.js')).readMarks()")
         marks["calibration"] |= {"feet": [TRIAL], "rolls": [{"distance_m": 3, "time_s": 2, "way": "out"}]}
         thrown: list[str] = []

@@ -10,6 +10,7 @@ from flask import Flask, Response
 from playwright.sync_api import Error, Playwright
 
 import offline
+from browser import SNAPSHOT_KEPT
 from faults.fault import Fault
 from faults.phone import QUIET as WITHOUT_APP
 from faults.phone import Phone
@@ -25,7 +26,6 @@ TAKE_OVER = "async () => (await navigator.serviceWorker.getRegistration()).waiti
 IS_NEW = "async () => (await fetch('licences.txt').then(found => found.arrayBuffer()).catch(() => '')).byteLength === {}"
 UPDATE = "async () => { await (await navigator.serviceWorker.getRegistration()).update().catch(() => {}); }"
 READS = "() => document.querySelector('.answer .pace')?.textContent && document.querySelector('.engine')?.textContent === ''"
-SNAPSHOT = "async () => (await (await caches.open('borrowline-snapshots')).keys()).length === 1"
 TOLD = "() => /damaged or missing/.test(document.querySelector('.foot')?.textContent)"
 WAYS = ("changed", "cut", "gone")
 DAMAGE = """async ([hash, how]) => {
@@ -153,7 +153,7 @@ def _repairs(phone: Phone, site: Faltering, rounds: int) -> Fault:
         names = [name for name in listed if name.endswith((".wasm", ".zip", ".asm.js", "main.js", "worker.js"))]
         name, how = names[turn % len(names)], WAYS[turn // len(names) % len(WAYS)]
         try:
-            phone.wait(SNAPSHOT)
+            phone.wait(SNAPSHOT_KEPT)
             phone.page.evaluate(DAMAGE, [listed[name], how])
             site.left = 0 if turn % 2 else None
             phone.page.reload()

@@ -109,9 +109,8 @@ def test_it_is_within_its_budget(dist, runtime_folder):
         "a new one: weigh it and write down what it weighs"
     )
     weights = {name: len(offline.sent(content)) for name, content in offline.kept(files).items()}
-    if (
-        sum(weights.values()) > 3_500_000 - 2_122_063
-    ):  # packed quickly, which spares a quarter of a minute as long as it is enough
+    # packed quickly, which spares a quarter of a minute as long as it is enough
+    if sum(weights.values()) > 3_500_000 - 2_122_063:
         weights = offline.weights(files)
     assert offline.check_weight({**weights, "pyodide.asm.wasm": 2_122_063}) < 3_500_000
 

@@ -18,7 +18,7 @@ from faults.states import STATES
 type Part = Callable[[Playwright, Path, tuple[Path, Path], int], Iterator[Fault]]
 SHORT: dict[str, tuple[Part, int]] = {
     "killed": (partial(killed.faults, states=[each for each in STATES if each.key in ("running", "settings", "importing")]), 1),
-    "damaged": (damaged.faults, 4),
+    "damaged": (damaged.faults, 6),
     # what is broken off; updates and repairs are tried in test_offline.py
     "files": (lambda *given: islice(files.faults(*given), 1), 1),
 }

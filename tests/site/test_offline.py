@@ -8,12 +8,12 @@ import pytest
 from playwright.sync_api import expect
 
 import offline
+from browser import SNAPSHOT_KEPT
 
 WORKER_ACTIVE = "() => navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === 'activated')"
 WORKER_WAITING = "() => navigator.serviceWorker.getRegistration().then((found) => !!found?.waiting)"
 REGISTER = "() => navigator.serviceWorker.register('/sw.js').then(() => null, String)"
 KEPT = "() => caches.open('borrowline-files').then((cache) => cache.keys()).then((keys) => keys.length)"
-SNAPSHOT = "() => caches.open('borrowline-snapshots').then((cache) => cache.keys()).then((keys) => keys.length === 1)"
 TITLE = "() => fetch('/').then((response) => response.text()).then((text) => text.match(/<title>(.*)<.title>/)[1])"
 
 
@@ -54,7 +54,7 @@ def listed(site):
 def test_a_new_version_waits_until_it_is_asked_for(open_browser, changing_site, until):
     context = open_browser()
     page = visit(context, changing_site, until)
-    until(page, SNAPSHOT)
+    until(page, SNAPSHOT_KEPT)
     page.reload()
     before = page.evaluate(KEPT)
     publish(changing_site, "Newer")

@@ -2,6 +2,7 @@
 
 import pytest
 
+from browser import SNAPSHOT_KEPT
 from server import Site
 
 PUTT = {"distance_m": 2.53, "stimp_ft": 10, "slope_percent": 2, "fall_deg": 90, "past_m": 0.3048}
@@ -16,7 +17,6 @@ START = """async () => {
 ASK = "(putt) => engine.ask('read', putt)"
 FAIL = "(putt) => engine.ask('read', putt).then(() => null, ({ code, message, field }) => ({ code, message, field }))"
 STATES = "() => states.map(({ kind }) => kind)"
-SNAPSHOT_KEPT = f"() => caches.open('{SNAPSHOTS}').then((cache) => cache.keys()).then((keys) => keys.length === 1)"
 # How long a player waits for one answer while the memory is made ready, and how long that takes in all, ms
 ASK_MEANWHILE = f"""async (putt) => {{
   const began = performance.now();
