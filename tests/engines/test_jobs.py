@@ -1,4 +1,8 @@
-"""The main jobs in other engines than Chromium's, in the order in which a player comes to them."""
+"""The main jobs in other engines than Chromium's, in the order in which a player comes to them.
+
+Each goes on where the one before has left off: run them whole. Their folder comes first by its name, and what one worker of
+several begins with no other takes from it.
+"""
 
 import json
 from pathlib import Path
